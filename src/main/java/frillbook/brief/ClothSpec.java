@@ -1,0 +1,24 @@
+package frillbook.brief;
+
+/**
+ * The frill cloth and how it is cut and bought.
+ *
+ * @param fabricWidth selvage to selvage
+ * @param selvage lost at each edge
+ * @param washShrinkLength share of the length lost if washed first, 0 to below 1
+ * @param washShrinkWidth share of the width lost if washed first
+ * @param biasStretch share by which bias strips lengthen in handling
+ * @param shortestPiece the shortest strip worth joining
+ * @param spareStrips full strips cut beyond the need
+ * @param buyStep the smallest length a shop cuts
+ */
+public record ClothSpec(
+    double fabricWidth,
+    Grain grain,
+    double selvage,
+    double washShrinkLength,
+    double washShrinkWidth,
+    double biasStretch,
+    double shortestPiece,
+    int spareStrips,
+    double buyStep) {}

@@ -1,0 +1,17 @@
+package frillbook.brief;
+
+import frillbook.naming.Choice;
+
+/** What is done to the free edge of the frill, and so what the strip is cut wider for. */
+public enum EdgeFinish implements Choice {
+  RAW,
+  PINKED,
+  /** Turned twice and stitched: takes the two turns. */
+  NARROW_HEM,
+  /** Takes what the machine trims. */
+  OVERLOCKED,
+  /** Takes what the machine trims. */
+  ROLLED,
+  /** The strip is doubled lengthwise; both raw edges are gathered together. */
+  FOLDED
+}

@@ -1,0 +1,20 @@
+package frillbook.brief;
+
+/**
+ * The gathered strip.
+ *
+ * @param fullness flat length over stitched length, at least 1
+ * @param frillHeight finished, from the sewn line to the free edge
+ * @param stitchInset from the raw gathered edge to the sewn line
+ * @param hemTurns both turns of a narrow hem together
+ * @param edgeTrim what an overlock or rolled edge trims off
+ * @param endAllowance for tucking in both ends of the strip, together
+ */
+public record FrillSpec(
+    double fullness,
+    double frillHeight,
+    double stitchInset,
+    EdgeFinish edgeFinish,
+    double hemTurns,
+    double edgeTrim,
+    double endAllowance) {}

@@ -1,0 +1,19 @@
+package frillbook.cutting;
+
+import frillbook.brief.Grain;
+import frillbook.naming.Prefixed;
+
+/** Every grain before any length is tried. */
+public record GrainStarts(
+    @Prefixed("across") GrainStart across,
+    @Prefixed("along") GrainStart along,
+    @Prefixed("bias") GrainStart bias) {
+
+  public GrainStart of(Grain grain) {
+    return switch (grain) {
+      case ACROSS -> across;
+      case ALONG -> along;
+      case BIAS -> bias;
+    };
+  }
+}

@@ -1,0 +1,39 @@
+package frillbook.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds the shortest bought length that is enough, a power of two at a time.
+ *
+ * <p>Starting from nothing, 2¹⁹ steps are added, then 2¹⁸ and so on down to 1; an addition is kept
+ * only if the length is still not enough. What is kept in the end is one step short of the answer.
+ * Twenty rows search a million lengths.
+ */
+final class Halving {
+  static final int ROWS = 20;
+
+  private Halving() {}
+
+  /** Tries a number of steps, knowing the largest number already found too small. */
+  interface Attempt<T extends Trial> {
+    T at(int steps, int tooSmall);
+  }
+
+  static <T extends Trial> List<T> search(Attempt<T> attempt) {
+    List<T> rows = new ArrayList<>();
+    int tooSmall = 0;
+    for (int row = 1; row <= ROWS; row++) {
+      T trial = attempt.at(tooSmall + (1 << (ROWS - row)), tooSmall);
+      rows.add(trial);
+      tooSmall = trial.kept();
+    }
+    return List.copyOf(rows);
+  }
+
+  /** The last length found enough, which is the shortest; empty if none was. */
+  static <T extends Trial> Optional<T> shortest(List<T> rows) {
+    return rows.stream().filter(Trial::enough).reduce((earlier, later) -> later);
+  }
+}

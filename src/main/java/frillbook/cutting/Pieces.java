@@ -1,0 +1,36 @@
+package frillbook.cutting;
+
+/**
+ * What is to be cut from one cloth: strips to be joined into one run, and discs.
+ *
+ * @param stripWidth cut width of every strip
+ * @param joinedLength the run must reach at least this
+ * @param spareStrips full strips wanted beyond that
+ * @param shortestPiece the shortest strip worth joining
+ * @param discCount 0 where no disc is cut from this cloth
+ * @param discDiameter above 0 even when there are none
+ * @param markingStep the smallest length worth speaking of
+ */
+public record Pieces(
+    double stripWidth,
+    double joinedLength,
+    int spareStrips,
+    double shortestPiece,
+    int discCount,
+    double discDiameter,
+    double markingStep) {
+
+  /**
+   * Area of the strips, as long as the run itself, and of the discs: what no plan can do without.
+   *
+   * @param gain joined length over cut length
+   */
+  double area(double gain) {
+    double disc = Math.PI * discDiameter * discDiameter / 4;
+    return joinedLength / gain * stripWidth + discCount * disc;
+  }
+
+  double discRadius() {
+    return discDiameter / 2;
+  }
+}

@@ -1,0 +1,10 @@
+package frillbook.cutting;
+
+/** A row of a halving search. */
+interface Trial {
+  int tried();
+
+  boolean enough();
+
+  int kept();
+}

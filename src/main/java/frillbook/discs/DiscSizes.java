@@ -1,0 +1,47 @@
+package frillbook.discs;
+
+import frillbook.brief.BackStyle;
+import frillbook.brief.BaseSpec;
+import frillbook.brief.Brief;
+import frillbook.measure.Rounding;
+
+/**
+ * The discs and back pieces, and how many of each the order takes. Sizes are rounded up to the
+ * marking step.
+ *
+ * @param baseCutDiameter wide enough that the disc still measures diameter + 2 seam allowances
+ *     after the rows have drawn it in; trimmed then. 12 in, 1/2 in seams, 4 %: 13 5/8 in
+ * @param backCutDiameter diameter + 2 seam allowances, until the sewn base has been measured
+ * @param overlayCount discs of frill cloth, all cut at the base's size
+ * @param backPieceCount whole discs, or two pieces for each cushion
+ * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
+ */
+public record DiscSizes(
+    double baseCutDiameter,
+    double backCutDiameter,
+    int overlayCount,
+    int backPieceCount,
+    double backPieceHeight) {
+
+  public static DiscSizes of(Brief brief) {
+    BaseSpec base = brief.base();
+    double step = brief.markingStep();
+    double sewn = brief.cushion().diameter() + 2 * base.seamAllowance();
+    double back = Rounding.upTo(step, sewn);
+    int quantity = brief.cushion().quantity();
+    return new DiscSizes(
+        Rounding.upTo(step, sewn / (1 - base.sewingTakeup())),
+        back,
+        quantity * (base.baseOverlays() + base.backOverlays()),
+        base.backStyle() == BackStyle.ONE_DISC ? quantity : 2 * quantity,
+        Rounding.upTo(step, pieceHeight(base, back)));
+  }
+
+  private static double pieceHeight(BaseSpec base, double back) {
+    return switch (base.backStyle()) {
+      case ONE_DISC -> back;
+      case ZIPPED_HALVES -> back / 2 + base.zipSeam();
+      case OVERLAPPING -> back / 2 + base.backOverlap() / 2 + base.backHem();
+    };
+  }
+}

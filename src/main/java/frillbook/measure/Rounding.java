@@ -1,0 +1,37 @@
+package frillbook.measure;
+
+/**
+ * The one place where a quotient becomes a whole number.
+ *
+ * <p>A quotient that should be whole may arrive as 7.9999999999 or 8.0000000001. It is therefore
+ * rounded to six decimal places before it is rounded up or down, here and in every formula of the
+ * workbook alike.
+ */
+public final class Rounding {
+  /** Lengths closer together than this, in the unit of the brief, count as equal. */
+  public static final double TINY = 1e-6;
+
+  private static final double PLACES = 1e6;
+
+  private Rounding() {}
+
+  /** Half away from zero at six decimals; 0.1 + 0.2 becomes 0.3. */
+  public static double settle(double value) {
+    return Math.copySign(Math.floor(Math.abs(value) * PLACES + 0.5) / PLACES, value);
+  }
+
+  /** The smallest whole number not below {@code quotient}; 8.0000000001 gives 8, 8.1 gives 9. */
+  public static int up(double quotient) {
+    return Math.toIntExact((long) Math.ceil(settle(quotient)));
+  }
+
+  /** The largest whole number not above {@code quotient}; 7.9999999999 gives 8, 7.9 gives 7. */
+  public static int down(double quotient) {
+    return Math.toIntExact((long) Math.floor(settle(quotient)));
+  }
+
+  /** {@code length} rounded up to a whole number of {@code step}s; 13.54 by 1/8 gives 13.625. */
+  public static double upTo(double step, double length) {
+    return up(length / step) * step;
+  }
+}

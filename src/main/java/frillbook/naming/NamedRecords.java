@@ -1,0 +1,60 @@
+package frillbook.naming;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.Map;
+
+/** Builds nested records from values under the names the workbook gives them. */
+public final class NamedRecords {
+  private NamedRecords() {}
+
+  /**
+   * A {@code type} whose components come from {@code given} (by component name) or else from {@code
+   * values} (by workbook name).
+   *
+   * @throws IllegalArgumentException naming the first component without a usable value
+   */
+  public static <R extends Record> R build(
+      Class<R> type, Map<String, ?> given, Map<String, ?> values) {
+    Object[] arguments =
+        Arrays.stream(type.getRecordComponents()).map(c -> argument(c, given, values)).toArray();
+    Class<?>[] types =
+        Arrays.stream(type.getRecordComponents())
+            .map(RecordComponent::getType)
+            .toArray(Class<?>[]::new);
+    try {
+      return type.getDeclaredConstructor(types).newInstance(arguments);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(type + " cannot be made", e);
+    }
+  }
+
+  private static Object argument(
+      RecordComponent component, Map<String, ?> given, Map<String, ?> values) {
+    if (given.containsKey(component.getName())) {
+      return given.get(component.getName());
+    }
+    if (component.getType().isRecord()) {
+      return build(component.getType().asSubclass(Record.class), given, values);
+    }
+    return convert(component.getType(), NamedValues.nameOf(component.getName()), values);
+  }
+
+  private static Object convert(Class<?> type, String name, Map<String, ?> values) {
+    Object value = values.get(name);
+    if (type.isEnum() && value instanceof String word) {
+      return choice(type, name, word);
+    }
+    if (value instanceof Number number) {
+      return type == int.class ? (Object) number.intValue() : (Object) number.doubleValue();
+    }
+    throw new IllegalArgumentException(name + " has no usable value: " + value);
+  }
+
+  private static Object choice(Class<?> type, String name, String word) {
+    return Arrays.stream(type.getEnumConstants())
+        .filter(constant -> ((Choice) constant).word().equalsIgnoreCase(word))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(name + " has no usable value: " + word));
+  }
+}

@@ -1,0 +1,66 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.measure.Rounding;
+
+/**
+ * Whether the parts of a sound brief go together. All but {@code rowsCoverBase} must hold before
+ * there is a plan.
+ *
+ * @param rowsFit at least one ring lies between centre gap and edge clearance
+ * @param discFitsCloth an overlay fits the frill cloth's usable width
+ * @param stripsFitCloth strips fit it in the chosen grain
+ * @param baseFitsCloth bases and backs fit the width of theirs
+ * @param orderIsWorkable the order is small enough for the search of a length to find it
+ * @param rowsCoverBase the frill is at least one and a half times the spacing high, so that the
+ *     base does not show (common practice, no source)
+ * @param planOk whether there is a plan
+ */
+public record Checks(
+    boolean inputsOk,
+    boolean rowsFit,
+    boolean discFitsCloth,
+    boolean stripsFitCloth,
+    boolean baseFitsCloth,
+    boolean orderIsWorkable,
+    boolean rowsCoverBase,
+    boolean planOk) {
+  /** Buy steps the bare pieces may fill; the search tries ten times as many. */
+  private static final double MOST_STEPS = 100_000;
+
+  private static final double LEAST_COVER = 1.5;
+
+  static Checks of(Brief brief, Sizes sizes) {
+    boolean rows = sizes.rows().rowsFit();
+    boolean disc = discFits(sizes);
+    boolean strips = sizes.starts().of(brief.cloth().grain()).can();
+    boolean base = baseFits(sizes);
+    boolean workable = workable(brief, sizes);
+    boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
+    boolean plan = rows && disc && strips && base && workable;
+    return new Checks(true, rows, disc, strips, base, workable, covers, plan);
+  }
+
+  private static boolean discFits(Sizes sizes) {
+    return sizes.discs().overlayCount() == 0
+        || Rounding.settle(sizes.usableWidth() - sizes.discs().baseCutDiameter()) >= 0;
+  }
+
+  private static boolean baseFits(Sizes sizes) {
+    double widest =
+        Math.max(sizes.discs().baseCutDiameter(), sizes.discs().backCutDiameter());
+    return Rounding.settle(sizes.baseUsableWidth() - widest) >= 0;
+  }
+
+  /** Judged by the area rule, before the rows are worked out. */
+  private static boolean workable(Brief brief, Sizes sizes) {
+    double band = Math.PI * sizes.rows().outerRadius() * sizes.rows().outerRadius();
+    double run =
+        band
+            / brief.cushion().ringSpacing()
+            * brief.frill().fullness()
+            * brief.cushion().quantity();
+    double length = run * sizes.strip().stripCutWidth() / sizes.usableWidth();
+    return length / brief.cloth().buyStep() <= MOST_STEPS;
+  }
+}

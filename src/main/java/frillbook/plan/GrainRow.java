@@ -1,0 +1,40 @@
+package frillbook.plan;
+
+import frillbook.brief.Grain;
+import frillbook.cutting.FrillLayouts;
+import frillbook.cutting.GrainPlan;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One grain of the three set side by side.
+ *
+ * @param grainName the grain
+ * @param grainFits whether the cloth is wide enough
+ * @param figures the plan's figures; none where it is not
+ */
+public record GrainRow(String grainName, String grainFits, Optional<Figures> figures) {
+
+  /**
+   * @param grainStrips strips cut
+   * @param grainJoins joins in the run
+   * @param grainBuy cloth to buy
+   * @param grainRatio bought over lower bound
+   */
+  public record Figures(int grainStrips, int grainJoins, double grainBuy, double grainRatio) {
+    static Figures of(GrainPlan plan) {
+      return new Figures(
+          plan.cut().stripCount(), plan.cut().joinCount(), plan.buyLength(), plan.ratio());
+    }
+  }
+
+  static List<GrainRow> all(FrillLayouts layouts) {
+    return Arrays.stream(Grain.values()).map(grain -> of(grain, layouts.plan(grain))).toList();
+  }
+
+  private static GrainRow of(Grain grain, Optional<GrainPlan> plan) {
+    String fits = plan.isPresent() ? "fits" : "cloth too narrow";
+    return new GrainRow(grain.word(), fits, plan.map(Figures::of));
+  }
+}

@@ -1,0 +1,25 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.cutting.FrillCutting;
+import frillbook.cutting.FrillLayouts;
+import frillbook.measure.Rounding;
+import java.util.Optional;
+
+/**
+ * Everything that follows from a brief, under the same names as in the workbook.
+ *
+ * @param tiny lengths closer together than this count as equal
+ * @param work the worked-out plan; empty where a check says that there is none
+ */
+public record Plan(double tiny, Sizes sizes, Checks checks, Optional<Work> work) {
+
+  /** The plan for {@code brief}, whose inputs lie in their ranges. */
+  public static Plan of(Brief brief) {
+    Workroom room = Workroom.of(brief);
+    Sizes sizes = Sizes.of(room);
+    Checks checks = Checks.of(brief, sizes);
+    Optional<Work> work = checks.planOk() ? Optional.of(Work.of(room, sizes)) : Optional.empty();
+    return new Plan(Rounding.TINY, sizes, checks, work);
+  }
+}

@@ -1,0 +1,49 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.cutting.Cloth;
+import frillbook.cutting.GrainStarts;
+import frillbook.discs.DiscSizes;
+import frillbook.rows.RowSizes;
+import frillbook.strip.StripSizes;
+
+/**
+ * Sizes known from a sound brief before it is known whether the plan works out.
+ *
+ * @param usableWidth of the frill cloth, between selvages, after washing
+ * @param usableShare of a bought length left after washing
+ * @param baseUsableWidth of the cloth for bases and backs
+ * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
+ * @param cutLineStep distance of bias cut lines along the cloth's edge
+ * @param grainNo 1 across, 2 along, 3 bias
+ */
+public record Sizes(
+    RowSizes rows,
+    StripSizes strip,
+    DiscSizes discs,
+    double usableWidth,
+    double usableShare,
+    double baseUsableWidth,
+    double joinGain,
+    double cutLineStep,
+    int grainNo,
+    GrainStarts starts) {
+
+  static Sizes of(Workroom room) {
+    Brief brief = room.brief();
+    Grain grain = brief.cloth().grain();
+    Cloth cloth = room.frillCloth();
+    return new Sizes(
+        room.rows(),
+        room.strip(),
+        room.discs(),
+        cloth.usableWidth(),
+        cloth.usableShare(),
+        room.baseCloth().usableWidth(),
+        room.cuttingOf(0).join(grain).gain(),
+        room.cuttingOf(0).bias().lineStep(),
+        grain.ordinal() + 1,
+        room.cuttingOf(0).starts());
+  }
+}

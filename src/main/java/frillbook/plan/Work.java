@@ -1,0 +1,47 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.cutting.FrillCutting;
+import frillbook.cutting.FrillLayouts;
+import frillbook.discs.BaseCloth;
+import frillbook.rows.Rings;
+import frillbook.strip.StripLength;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The plan of a brief whose parts go together.
+ *
+ * @param base bases and backs on their cloth
+ * @param cutOk whether a length of frill cloth was found in the chosen grain
+ * @param cut what follows from it
+ */
+public record Work(
+    Rings rings,
+    StripLength strip,
+    BaseCloth base,
+    FrillLayouts layouts,
+    List<GrainRow> grains,
+    boolean cutOk,
+    Optional<FrillWork> cut) {
+
+  static Work of(Workroom room, Sizes sizes) {
+    Brief brief = room.brief();
+    Rings rings = Rings.of(brief, room.rows());
+    StripLength strip = StripLength.of(brief, rings.stitchedLength());
+    FrillCutting cutting = room.cuttingOf(strip.orderFlatLength());
+    FrillLayouts layouts = FrillLayouts.of(cutting, sizes.starts(), brief.cloth().grain());
+    Optional<FrillWork> cut =
+        layouts
+            .plan(brief.cloth().grain())
+            .map(plan -> FrillWork.of(room, sizes, rings, strip, cutting, layouts, plan));
+    return new Work(
+        rings,
+        strip,
+        BaseCloth.of(brief, room.discs(), room.baseCloth()),
+        layouts,
+        GrainRow.all(layouts),
+        cut.isPresent(),
+        cut);
+  }
+}

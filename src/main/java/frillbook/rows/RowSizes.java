@@ -1,0 +1,28 @@
+package frillbook.rows;
+
+import frillbook.brief.CushionSpec;
+import frillbook.brief.RowStyle;
+import frillbook.measure.Rounding;
+
+/**
+ * Where the rows start and end, known before it is known whether any fits.
+ *
+ * @param outerRadius of the outermost row: half the diameter less the edge clearance
+ * @param firstRadius of the innermost: the centre gap, or for separate rings without a gap one
+ *     spacing, since a circle of radius 0 is no circle
+ * @param rowsFit whether at least one ring spacing lies between centre gap and outer radius
+ */
+public record RowSizes(double outerRadius, double firstRadius, boolean rowsFit) {
+
+  public static RowSizes of(CushionSpec cushion) {
+    double outer = cushion.diameter() / 2 - cushion.edgeClearance();
+    double band = outer - cushion.centreGap();
+    boolean fit = Rounding.settle(band - cushion.ringSpacing()) >= 0;
+    return new RowSizes(outer, firstRadius(cushion), fit);
+  }
+
+  private static double firstRadius(CushionSpec cushion) {
+    boolean circleAtNothing = cushion.rowStyle() == RowStyle.RINGS && cushion.centreGap() == 0;
+    return circleAtNothing ? cushion.ringSpacing() : cushion.centreGap();
+  }
+}
