@@ -7,7 +7,4 @@ package frillbook.brief;
  * @param joinSecondAllowance each edge of a French join's second seam; unused otherwise
  */
 public record JoinSpec(
-    JoinFinish joinFinish,
-    double joinAllowance,
-    double joinSecondAllowance,
-    JoinLine joinLine) {}
+    JoinFinish joinFinish, double joinAllowance, double joinSecondAllowance, JoinLine joinLine) {}

@@ -3,15 +3,19 @@ package frillbook.brief;
 /** The unit every length of one brief, one plan and one workbook is measured in. */
 public enum LengthUnit {
   /** International inch, 25.4 mm exactly (NIST SP 811). */
-  INCH("in", 2.54),
-  CM("cm", 1.0);
+  INCH("in", 2.54, "yd", 36),
+  CM("cm", 1.0, "m", 100);
 
   private final String symbol;
   private final double centimetres;
+  private final String longSymbol;
+  private final double unitsPerLong;
 
-  LengthUnit(String symbol, double centimetres) {
+  LengthUnit(String symbol, double centimetres, String longSymbol, double unitsPerLong) {
     this.symbol = symbol;
     this.centimetres = centimetres;
+    this.longSymbol = longSymbol;
+    this.unitsPerLong = unitsPerLong;
   }
 
   /** Written after a number: {@code in} or {@code cm}. */
@@ -22,6 +26,16 @@ public enum LengthUnit {
   /** Centimetres in one of this unit: 2.54 or 1. */
   public double centimetres() {
     return centimetres;
+  }
+
+  /** The unit cloth is sold by: {@code yd} or {@code m}. */
+  public String longSymbol() {
+    return longSymbol;
+  }
+
+  /** Units in one of those: 36 inches in a yard, 100 centimetres in a metre. */
+  public double unitsPerLong() {
+    return unitsPerLong;
   }
 
   /** The unit shown beside the main results: cm for an inch brief and the other way round. */

@@ -14,14 +14,22 @@ import java.util.stream.IntStream;
  * @param besideNo from 1
  * @param besideOk whether the strip still lies outside the disc's centre
  * @param besideLine where its outer cut line meets both edges, from the corner
+ * @param besideInner distance of its inner cut line from the corner, at right angles to the line
+ * @param besideClosest the same for the place where the left piece comes closest to the rim
  * @param besideRight length of the piece towards one edge
  * @param besideLeft length of the piece towards the other; with slanting ends it is the shorter,
- *     since its slant runs against the disc
+ *     since its end must clear the rim all the way, and comes closest where the rim runs at 45°
  */
 public record BesideDisc(
-    int besideNo, boolean besideOk, double besideLine, double besideRight, double besideLeft) {
+    int besideNo,
+    boolean besideOk,
+    double besideLine,
+    double besideInner,
+    double besideClosest,
+    double besideRight,
+    double besideLeft) {
   /** Strips considered on each side of a disc. */
-  public static final int MOST = 8;
+  public static final int MOST = 6;
 
   private static final double ROOT2 = Math.sqrt(2);
 
@@ -32,24 +40,15 @@ public record BesideDisc(
   private static BesideDisc at(int number, Pieces pieces, Join join) {
     double width = pieces.stripWidth();
     double radius = pieces.discRadius();
-    double line = BiasCutting.reachOfDisc(pieces) - (number - 1) * width * ROOT2;
+    double line = BiasSetting.reachOfDisc(pieces) - (number - 1) * width * ROOT2;
     double inner = line / ROOT2 - width;
     double centre = radius * ROOT2;
     double right = inner - Lane.halfChord(radius, inner - centre);
-    double left = join.diagonal() ? slanted(inner, width, radius) : right;
-    return new BesideDisc(
-        number, Rounding.settle(inner - centre) >= 0, line, right, left);
-  }
-
-  /**
-   * The longest piece with both ends slanting like the right one: its right end must clear the disc
-   * all the way, and comes closest where the disc's rim runs at 45°.
-   */
-  private static double slanted(double inner, double width, double radius) {
-    double centre = radius * ROOT2;
-    double closest =
-        Math.min(Math.max(centre + radius / ROOT2, inner), inner + width);
-    return 2 * inner - closest - Lane.halfChord(radius, closest - centre);
+    double closest = Math.min(Math.max(centre + radius / ROOT2, inner), inner + width);
+    double slanted = 2 * inner - closest - Lane.halfChord(radius, closest - centre);
+    boolean ok = Rounding.settle(inner - centre) >= 0;
+    double left = join.diagonal() ? slanted : right;
+    return new BesideDisc(number, ok, line, inner, closest, right, left);
   }
 
   /** Net length of both pieces in a corner {@code shorter} deep; 0 where they are of no use. */

@@ -15,11 +15,15 @@ import frillbook.measure.Rounding;
  * @param shorter shorter side
  * @param waist the shorter side, less what square ends take
  * @param near inner line of the first strip
- * @param lanes strips between the corners
+ * @param laneCount strips between the corners
  * @param far the same as {@code near}, from the far corner
+ * @param nearSlack how far the near disc is pushed out of its corner, along the sum of both edges
+ * @param farSlack the same for the far disc
  * @param nearShort strips in the near corner that are shorter than full
  * @param farShort the same in the far corner
- * @param beside net length of the pieces beside the discs in the corners
+ * @param nearBeside net length of the pieces beside the near disc
+ * @param farBeside net length of the pieces beside the far disc
+ * @param edge lengths of all strips between the corners, measured along the cloth's edge
  * @param over net length beyond the need; below 0 the rectangle is too small
  */
 public record BiasComb(
@@ -27,81 +31,93 @@ public record BiasComb(
     double shorter,
     double waist,
     double near,
-    int lanes,
+    int laneCount,
     double far,
+    double nearSlack,
+    double farSlack,
     int nearShort,
     int farShort,
-    double beside,
+    double nearBeside,
+    double farBeside,
+    double edge,
     double over) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  static BiasComb of(BiasCutting cutting, double length, int cornerDiscs) {
+  /** Lays strips on {@code length} × the cloth's usable width, {@code discs} in the corners. */
+  static BiasComb of(BiasCutting cutting, double length, int discs) {
     double width = cutting.cloth().usableWidth();
     double longer = Math.max(length, width);
     double shorter = Math.min(length, width);
-    double waist = shorter - cutting.squareEnds();
-    double latest = waist - BiasCutting.MOST * cutting.lineStep();
-    double near = Math.max(cutting.reach(cornerDiscs >= 1), latest);
-    double farLeast = Math.max(cutting.reach(cornerDiscs >= 2), latest);
-    double between = longer + shorter - near - farLeast;
-    int lanes = Math.max(0, Rounding.down(between / cutting.lineStep()));
-    double far = longer + shorter - near - lanes * cutting.lineStep();
-    return new BiasComb(longer, shorter, waist, near, lanes, far, 0, 0, 0, 0)
-        .counted(cutting, cornerDiscs);
-  }
-
-  private BiasComb counted(BiasCutting cutting, int cornerDiscs) {
-    int nearCount = shorterThanFull(near, cutting.lineStep());
-    int farCount = shorterThanFull(far, cutting.lineStep());
-    double pieces =
-        cornerDiscs == 0
-            ? 0
-            : cutting.besideNet(shorter, nearSlack(cutting, cornerDiscs))
-                + (cornerDiscs < 2
-                    ? 0
-                    : cutting.besideNet(shorter, farSlack(cutting, cornerDiscs)));
-    double total =
-        fits(cutting, cornerDiscs) ? net(cutting, nearCount, farCount) + pieces : 0;
-    double need = cutting.join().netNeeded(cutting.pieces(), fullStrip());
+    double waist = shorter - cutting.setting().squareEnds();
+    double step = cutting.lineStep();
+    double latest = waist - BiasCutting.MOST * step;
+    double near = Math.max(cutting.reach(discs >= 1), latest);
+    double farLeast = Math.max(cutting.reach(discs >= 2), latest);
+    int laneCount = Math.max(0, Rounding.down((longer + shorter - near - farLeast) / step));
+    double far = longer + shorter - near - laneCount * step;
+    int nearShort = shortened(laneCount, waist - near, step);
+    int farShort = shortened(laneCount, waist - far, step);
+    double edge =
+        arithmetic(near, nearShort, step)
+            + arithmetic(far, farShort, step)
+            + (laneCount - nearShort - farShort) * waist;
+    double nearSlack = near - cutting.reach(discs >= 1);
+    double farSlack = far - cutting.reach(discs >= 2);
+    double nearBeside = discs >= 1 ? cutting.besideNet(shorter, nearSlack) : 0;
+    double farBeside = discs >= 2 ? cutting.besideNet(shorter, farSlack) : 0;
     return new BiasComb(
-        longer, shorter, waist, near, lanes, far, nearCount, farCount, pieces, total - need);
+            longer,
+            shorter,
+            waist,
+            near,
+            laneCount,
+            far,
+            nearSlack,
+            farSlack,
+            nearShort,
+            farShort,
+            nearBeside,
+            farBeside,
+            edge,
+            0)
+        .judged(cutting, discs);
   }
 
-  private int shorterThanFull(double start, double step) {
-    return Math.min(lanes, Math.max(0, Rounding.up((waist - start) / step)));
-  }
-
-  private double net(BiasCutting cutting, int nearCount, int farCount) {
-    double corners =
-        arithmetic(near, nearCount, cutting.lineStep())
-            + arithmetic(far, farCount, cutting.lineStep());
-    double edge = corners + (lanes - nearCount - farCount) * waist;
-    return ROOT2 * edge * cutting.join().gain() - lanes * cutting.join().takeup();
+  private static int shortened(int laneCount, double depth, double step) {
+    return Math.min(laneCount, Math.max(0, Rounding.up(depth / step)));
   }
 
   private static double arithmetic(double first, int count, double step) {
     return count * first + step * count * (count - 1) / 2;
   }
 
-  private boolean fits(BiasCutting cutting, int cornerDiscs) {
-    double disc = cutting.pieces().discDiameter();
-    boolean nearFits =
-        cornerDiscs < 1 || disc + nearSlack(cutting, cornerDiscs) / 2 <= shorter + Rounding.TINY;
-    boolean farFits =
-        cornerDiscs < 2 || disc + farSlack(cutting, cornerDiscs) / 2 <= shorter + Rounding.TINY;
-    return nearFits
-        && farFits
+  private BiasComb judged(BiasCutting cutting, int discs) {
+    Join join = cutting.join();
+    double net = ROOT2 * edge * join.gain() - laneCount * join.takeup() + nearBeside + farBeside;
+    double need = join.netNeeded(cutting.pieces(), fullStrip());
+    return new BiasComb(
+        longer,
+        shorter,
+        waist,
+        near,
+        laneCount,
+        far,
+        nearSlack,
+        farSlack,
+        nearShort,
+        farShort,
+        nearBeside,
+        farBeside,
+        edge,
+        (fits(cutting, discs) ? net : 0) - need);
+  }
+
+  private boolean fits(BiasCutting cutting, int discs) {
+    double room = shorter - cutting.pieces().discDiameter() + Rounding.TINY;
+    return farSlack >= -Rounding.TINY
         && fullStrip() >= cutting.least() - Rounding.TINY
-        && farSlack(cutting, cornerDiscs) >= -Rounding.TINY;
-  }
-
-  /** How far the near disc is pushed out of its corner, along the sum of both edges. */
-  double nearSlack(BiasCutting cutting, int cornerDiscs) {
-    return near - cutting.reach(cornerDiscs >= 1);
-  }
-
-  double farSlack(BiasCutting cutting, int cornerDiscs) {
-    return far - cutting.reach(cornerDiscs >= 2);
+        && (discs < 1 || nearSlack / 2 <= room)
+        && (discs < 2 || farSlack / 2 <= room);
   }
 
   double fullStrip() {

@@ -7,26 +7,13 @@ import java.util.stream.IntStream;
 /** Bias strips and discs on one cloth. */
 public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc> beside) {
   /** Shortened strips considered in each corner; the tip beyond them is left as offcut. */
-  public static final int MOST = 32;
+  public static final int MOST = 24;
 
   private static final double ROOT2 = Math.sqrt(2);
-
-  /**
-   * Where the first cut line clear of a disc meets both edges: d + d/√2 from the corner the disc is
-   * pushed into.
-   */
-  static double reachOfDisc(Pieces pieces) {
-    return pieces.discDiameter() * (1 + 1 / ROOT2);
-  }
 
   /** Distance of neighbouring cut lines along the edge: the strip's width times √2. */
   public double lineStep() {
     return pieces.stripWidth() * ROOT2;
-  }
-
-  /** What square ends take off the waist; 0 for slanting ends. */
-  double squareEnds() {
-    return join.diagonal() ? 0 : pieces.stripWidth() / ROOT2;
   }
 
   double least() {
@@ -34,18 +21,12 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
   }
 
   double reach(boolean disc) {
-    return disc ? reachOfDisc(pieces) : least() / ROOT2;
+    return disc ? setting().discReach() : setting().tip();
   }
 
-  int cornerDiscs() {
-    return Math.min(2, pieces.discCount());
-  }
-
-  /** Length of the straight bands that hold the discs not in a corner. */
-  double bands(int cornerDiscs) {
-    int perBand = Rounding.down(cloth.usableWidth() / pieces.discDiameter());
-    return Rounding.up((double) (pieces.discCount() - cornerDiscs) / perBand)
-        * pieces.discDiameter();
+  /** What every length tried has in common. */
+  BiasSetting setting() {
+    return BiasSetting.of(this);
   }
 
   double besideNet(double shorter, double slack) {
@@ -53,14 +34,15 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
   }
 
   /** Every length tried, in order. */
-  List<BiasTrial> trials() {
-    return Halving.search(this::attempt);
+  List<BiasTrial> trials(int searchRows) {
+    return Halving.search(searchRows, this::attempt);
   }
 
-  private BiasTrial attempt(int steps, int tooSmall) {
+  /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
+  BiasTrial attempt(int steps, int tooSmall) {
     double usable = steps * cloth.buyStep() * cloth.usableShare();
-    BiasComb ends = BiasComb.of(this, usable - bands(0), 0);
-    BiasComb corners = BiasComb.of(this, usable - bands(cornerDiscs()), cornerDiscs());
+    BiasComb ends = BiasComb.of(this, usable - setting().endsBand(), 0);
+    BiasComb corners = BiasComb.of(this, usable - setting().cornersBand(), setting().cornerCount());
     boolean enough = Rounding.settle(Math.max(ends.over(), corners.over())) >= 0;
     return new BiasTrial(steps, usable, ends, corners, enough, enough ? tooSmall : steps);
   }
@@ -71,19 +53,17 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
 
   private CornerStrips cornerStrips(BiasTrial trial, int number) {
     BiasComb comb = trial.better();
-    int discs = trial.usesCorners() ? cornerDiscs() : 0;
-    int farCount = Math.min(comb.farShort(), comb.lanes() - comb.nearShort());
+    int discs = trial.usesCorners() ? setting().cornerCount() : 0;
+    int farCount = Math.min(comb.farShort(), comb.laneCount() - comb.nearShort());
     double further = (number - 1) * lineStep();
-    double nearSlack = comb.nearSlack(this, discs);
-    double farSlack = comb.farSlack(this, discs);
     return new CornerStrips(
         number,
         number <= comb.nearShort() ? comb.strip(comb.near() + further, lineStep()) : 0,
         number <= farCount ? comb.strip(comb.far() + further, lineStep()) : 0,
-        piece(discs >= 1, number, true, comb.shorter(), nearSlack),
-        piece(discs >= 1, number, false, comb.shorter(), nearSlack),
-        piece(discs >= 2, number, true, comb.shorter(), farSlack),
-        piece(discs >= 2, number, false, comb.shorter(), farSlack));
+        piece(discs >= 1, number, true, comb.shorter(), comb.nearSlack()),
+        piece(discs >= 1, number, false, comb.shorter(), comb.nearSlack()),
+        piece(discs >= 2, number, true, comb.shorter(), comb.farSlack()),
+        piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()));
   }
 
   private double piece(boolean disc, int number, boolean right, double shorter, double slack) {
@@ -91,8 +71,7 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
       return 0;
     }
     BesideDisc strip = beside.get(number - 1);
-    return strip.piece(
-        right ? strip.besideRight() : strip.besideLeft(), least(), shorter, slack);
+    return strip.piece(right ? strip.besideRight() : strip.besideLeft(), least(), shorter, slack);
   }
 
   List<OddPiece> odd(List<CornerStrips> corners) {

@@ -10,8 +10,8 @@ record BiasFinding(
     List<CornerStrips> corners,
     List<OddPiece> odd) {
 
-  static BiasFinding of(BiasCutting cutting, boolean can) {
-    List<BiasTrial> trials = can ? cutting.trials() : List.of();
+  static BiasFinding of(BiasCutting cutting, boolean can, int searchRows) {
+    List<BiasTrial> trials = can ? cutting.trials(searchRows) : List.of();
     Optional<BiasTrial> found = Halving.shortest(trials);
     List<CornerStrips> corners = found.map(cutting::cornerStrips).orElse(List.of());
     return new BiasFinding(

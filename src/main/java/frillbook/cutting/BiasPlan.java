@@ -12,6 +12,7 @@ import java.util.List;
  * @param row of the trial that found it
  * @param usableLength left of the bought length after washing
  * @param stripLength of a full strip
+ * @param usesCorners whether discs stand in the right-angled corners
  * @param cornerDiscs discs in the right-angled corners
  * @param bandLength of the straight bands at the end that hold the other discs
  * @param longer longer side of the cloth the strips are cut from
@@ -34,6 +35,7 @@ public record BiasPlan(
     int row,
     double usableLength,
     double stripLength,
+    boolean usesCorners,
     int cornerDiscs,
     double bandLength,
     double longer,
@@ -53,10 +55,11 @@ public record BiasPlan(
   static BiasPlan of(BiasCutting cutting, List<BiasTrial> trials, BiasTrial found) {
     BiasComb comb = found.better();
     Cloth cloth = cutting.cloth();
-    int discs = found.usesCorners() ? cutting.cornerDiscs() : 0;
+    boolean corners = found.usesCorners();
+    BiasSetting setting = cutting.setting();
     double buy = found.tried() * cloth.buyStep();
     double bound = cloth.lowerBound(cutting.pieces(), cutting.join());
-    int full = Math.max(0, comb.lanes() - comb.nearShort() - comb.farShort());
+    int full = Math.max(0, comb.laneCount() - comb.nearShort() - comb.farShort());
     List<OddPiece> odd = cutting.odd(cutting.cornerStrips(found));
     return new BiasPlan(
         found.tried(),
@@ -66,16 +69,17 @@ public record BiasPlan(
         trials.indexOf(found) + 1,
         found.usable(),
         comb.fullStrip(),
-        discs,
-        cutting.bands(discs),
+        corners,
+        corners ? setting.cornerCount() : 0,
+        corners ? setting.cornersBand() : setting.endsBand(),
         comb.longer(),
         comb.shorter(),
         comb.waist(),
         comb.near(),
         comb.far(),
-        comb.nearSlack(cutting, discs),
-        comb.farSlack(cutting, discs),
-        comb.lanes(),
+        comb.nearSlack(),
+        comb.farSlack(),
+        comb.laneCount(),
         comb.nearShort(),
         comb.farShort(),
         full,

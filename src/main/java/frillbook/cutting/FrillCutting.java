@@ -2,6 +2,7 @@ package frillbook.cutting;
 
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
+import frillbook.measure.Rounding;
 import java.util.List;
 
 /** One cloth and its pieces, ready to be laid out in each grain. */
@@ -34,6 +35,24 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
       case ALONG -> along.join();
       case BIAS -> bias.join();
     };
+  }
+
+  /** Area of run and discs over the usable width: less cloth than this cannot do. */
+  double leastLength() {
+    return bias.pieces().area(1) / bias.cloth().usableWidth();
+  }
+
+  /**
+   * Rows a search takes so that the longest length tried is enough in any grain: ten times the
+   * least length, and room for strips and discs that lie badly on a short cloth.
+   */
+  int searchRows(GrainStarts starts) {
+    Cloth cloth = bias.cloth();
+    double longest =
+        10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestShortestUseful();
+    double steps = longest / cloth.usableShare() / cloth.buyStep();
+    int rows = Rounding.up(Math.log(steps) / Math.log(2));
+    return Math.max(1, Math.min(Halving.MOST, rows));
   }
 
   public GrainStarts starts() {

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 /**
  * The frill cloth laid out in all three grains, with every length tried on the way.
  *
+ * @param leastLength area of run and discs over the usable width
+ * @param searchRows rows the search for a length takes
  * @param lanes lanes beside discs on straight grain
  * @param beside bias strips divided by a disc in the corner
  * @param acrossFits whether a length of cloth was found; likewise the other grains
@@ -17,8 +19,11 @@ import java.util.stream.IntStream;
  * @param odds the shorter strips of every grain, longest first
  */
 public record FrillLayouts(
+    double leastLength,
+    int searchRows,
     List<LaneRow> lanes,
     List<BesideDisc> beside,
+    @Prefixed("bias") BiasSetting biasSetting,
     @Prefixed("across") List<StraightTrial> acrossTrials,
     @Prefixed("along") List<StraightTrial> alongTrials,
     @Prefixed("bias") List<BiasTrial> biasTrials,
@@ -33,12 +38,16 @@ public record FrillLayouts(
 
   /** The layouts of every grain that {@code starts} says the cloth is wide enough for. */
   public static FrillLayouts of(FrillCutting cutting, GrainStarts starts, Grain chosen) {
-    var across = StraightFinding.of(cutting.across(), starts.across().can());
-    var along = StraightFinding.of(cutting.along(), starts.along().can());
-    var bias = BiasFinding.of(cutting.bias(), starts.bias().can());
+    int rows = cutting.searchRows(starts);
+    var across = StraightFinding.of(cutting.across(), starts.across().can(), rows);
+    var along = StraightFinding.of(cutting.along(), starts.along().can(), rows);
+    var bias = BiasFinding.of(cutting.bias(), starts.bias().can(), rows);
     return new FrillLayouts(
+        cutting.leastLength(),
+        rows,
         laneRows(cutting, across, along),
         cutting.bias().beside(),
+        cutting.bias().setting(),
         across.trials(),
         along.trials(),
         bias.trials(),
@@ -101,13 +110,13 @@ public record FrillLayouts(
 
   /** Net length of the {@code count} longest strips of the chosen grain. */
   public double netOf(int count, GrainPlan plan, Join join) {
-    int full = Math.min(count, plan.cut().fullCut());
+    int full = Math.min(count, plan.cut().all().full());
     double net = full * join.net(plan.stripLength());
     return count > full ? net + odds.get(count - full - 1).oddJoined() : net;
   }
 
   /** Cut lengths of the shorter strips the chosen grain uses. */
   public DoubleStream oddLengths(GrainPlan plan) {
-    return odds.stream().limit(plan.cut().oddCut()).mapToDouble(OddRow::oddPiece);
+    return odds.stream().limit(plan.cut().all().odd()).mapToDouble(OddRow::oddPiece);
   }
 }

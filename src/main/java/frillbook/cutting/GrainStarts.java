@@ -9,6 +9,12 @@ public record GrainStarts(
     @Prefixed("along") GrainStart along,
     @Prefixed("bias") GrainStart bias) {
 
+  /** The largest of the three shortest useful strips. */
+  double longestShortestUseful() {
+    return Math.max(
+        across.shortestUseful(), Math.max(along.shortestUseful(), bias.shortestUseful()));
+  }
+
   public GrainStart of(Grain grain) {
     return switch (grain) {
       case ACROSS -> across;

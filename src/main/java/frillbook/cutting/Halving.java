@@ -7,12 +7,13 @@ import java.util.Optional;
 /**
  * Finds the shortest bought length that is enough, a power of two at a time.
  *
- * <p>Starting from nothing, 2¹⁹ steps are added, then 2¹⁸ and so on down to 1; an addition is kept
- * only if the length is still not enough. What is kept in the end is one step short of the answer.
- * Twenty rows search a million lengths.
+ * <p>Starting from nothing, powers of two steps are added, from a large one down to 1; an addition
+ * is kept only if the length is still not enough. What is kept in the end is one step short of the
+ * answer. Ten rows search a thousand lengths.
  */
 final class Halving {
-  static final int ROWS = 20;
+  /** The most rows a search may take. */
+  static final int MOST = 20;
 
   private Halving() {}
 
@@ -21,11 +22,11 @@ final class Halving {
     T at(int steps, int tooSmall);
   }
 
-  static <T extends Trial> List<T> search(Attempt<T> attempt) {
+  static <T extends Trial> List<T> search(int rowCount, Attempt<T> attempt) {
     List<T> rows = new ArrayList<>();
     int tooSmall = 0;
-    for (int row = 1; row <= ROWS; row++) {
-      T trial = attempt.at(tooSmall + (1 << (ROWS - row)), tooSmall);
+    for (int row = 1; row <= rowCount; row++) {
+      T trial = attempt.at(tooSmall + (1 << (rowCount - row)), tooSmall);
       rows.add(trial);
       tooSmall = trial.kept();
     }

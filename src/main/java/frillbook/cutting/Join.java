@@ -36,12 +36,13 @@ public record Join(boolean diagonal, double takeup, double gain) {
     return Math.max(shortestPiece, 2 * takeup);
   }
 
-  /**
-   * Net length the strips must add up to when a full strip is {@code fullStrip} long; never so
-   * little that no strip at all would do.
-   */
+  /** Net length the run's strips must add up to; never so little that no strip would do. */
+  double netOfRun(Pieces pieces) {
+    return Math.max(pieces.joinedLength() - takeup, pieces.markingStep());
+  }
+
+  /** The same with the spares, each as good as a full strip of {@code fullStrip}. */
   double netNeeded(Pieces pieces, double fullStrip) {
-    double run = Math.max(pieces.joinedLength() - takeup, pieces.markingStep());
-    return run + pieces.spareStrips() * net(fullStrip);
+    return netOfRun(pieces) + pieces.spareStrips() * Math.max(0, net(fullStrip));
   }
 }

@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  */
 public record Lane(int laneNo, double laneOffset, double laneHalfChord) {
   /** Lanes considered; the cloth beside further discs is left as offcut. */
-  public static final int MOST = 48;
+  public static final int MOST = 32;
 
   static List<Lane> beside(Pieces pieces) {
     return IntStream.rangeClosed(1, MOST).mapToObj(n -> at(n, pieces)).toList();
@@ -34,8 +34,13 @@ public record Lane(int laneNo, double laneOffset, double laneHalfChord) {
     return new Lane(laneNo, offset, halfChord(radius, offset));
   }
 
-  /** Half the width of a disc of {@code radius} at {@code offset} from its centre; 0 outside. */
+  /**
+   * Half the width of a disc of {@code radius} at {@code offset} from its centre; 0 outside.
+   *
+   * <p>The square is settled to nine places, so that a lane that just touches the rim reads 0 in
+   * every program.
+   */
   static double halfChord(double radius, double offset) {
-    return Math.sqrt(Math.max(0, radius * radius - offset * offset));
+    return Math.sqrt(Rounding.settleSquare(Math.max(0, radius * radius - offset * offset)));
   }
 }

@@ -17,7 +17,7 @@ record Lanes(Sheet sheet, Pieces pieces, Join join, int perLine, int lines, int 
   /** Of these, the lanes that touch a line with all its discs. */
   int besideWholeLines() {
     double depth = (lines - 1) * pieces.discDiameter();
-    return Math.min(count(), Rounding.up(depth / pieces.stripWidth()));
+    return Math.max(0, Math.min(count(), Rounding.up(depth / pieces.stripWidth())));
   }
 
   /** Length past the last disc's centre in a whole line. */

@@ -12,8 +12,8 @@ import java.util.stream.DoubleStream;
  * @param oddJoined what it and the longer ones before it add to the run
  */
 public record OddPiece(double odd, double oddJoined) {
-  /** The most a plan can have. */
-  public static final int MOST = 96;
+  /** The most a plan can have: two corners of bias strips, and the pieces beside two discs. */
+  public static final int MOST = 72;
 
   static List<OddPiece> sorted(DoubleStream lengths, Join join) {
     List<Double> longestFirst =

@@ -5,21 +5,22 @@ import frillbook.measure.Rounding;
 import java.util.List;
 
 /** Straight strips and discs on one cloth, across it or along it. */
-public record StraightCutting(Grain grain, Cloth cloth, Pieces pieces, Join join, List<Lane> beside) {
+public record StraightCutting(
+    Grain grain, Cloth cloth, Pieces pieces, Join join, List<Lane> beside) {
 
   /** Every length tried, in order. */
-  List<StraightTrial> trials() {
-    return Halving.search(this::attempt);
+  List<StraightTrial> trials(int searchRows) {
+    return Halving.search(searchRows, this::attempt);
   }
 
-  private StraightTrial attempt(int steps, int tooSmall) {
+  /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
+  StraightTrial attempt(int steps, int tooSmall) {
     double usable = steps * cloth.buyStep() * cloth.usableShare();
     Sheet sheet = sheet(usable);
     Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
     Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));
     boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
-    return new StraightTrial(
-        steps, usable, abreast, stacked, enough, enough ? tooSmall : steps);
+    return new StraightTrial(steps, usable, abreast, stacked, enough, enough ? tooSmall : steps);
   }
 
   private Sheet sheet(double usable) {

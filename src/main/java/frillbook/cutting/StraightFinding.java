@@ -11,11 +11,10 @@ record StraightFinding(
     List<Double> pieces,
     List<OddPiece> odd) {
 
-  static StraightFinding of(StraightCutting cutting, boolean can) {
-    List<StraightTrial> trials = can ? cutting.trials() : List.of();
+  static StraightFinding of(StraightCutting cutting, boolean can, int searchRows) {
+    List<StraightTrial> trials = can ? cutting.trials(searchRows) : List.of();
     Optional<StraightTrial> found = Halving.shortest(trials);
-    List<Double> pieces =
-        found.map(cutting::pieces).orElse(Collections.nCopies(Lane.MOST, 0.0));
+    List<Double> pieces = found.map(cutting::pieces).orElse(Collections.nCopies(Lane.MOST, 0.0));
     return new StraightFinding(
         trials,
         found.map(trial -> StraightPlan.of(cutting, trials, trial)),

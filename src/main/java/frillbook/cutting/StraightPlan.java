@@ -17,8 +17,10 @@ import java.util.List;
  * @param perLine discs in a line
  * @param lines lines of discs
  * @param full full strips that fit
- * @param besideWhole lanes beside whole lines
  * @param laneCount lanes beside the discs
+ * @param whole of these, the lanes beside whole lines
+ * @param reachWhole length left past the centre of the last disc of a whole line
+ * @param reachLast the same in the last line
  */
 public record StraightPlan(
     int steps,
@@ -32,8 +34,10 @@ public record StraightPlan(
     int perLine,
     int lines,
     int full,
-    int besideWhole,
     int laneCount,
+    int whole,
+    double reachWhole,
+    double reachLast,
     Cut cut)
     implements GrainPlan {
 
@@ -56,8 +60,10 @@ public record StraightPlan(
         comb.perLine(),
         comb.lines(),
         comb.full(),
-        lanes.besideWholeLines(),
-        lanes.count(),
+        comb.laneCount(),
+        comb.whole(),
+        lanes.reachOfWhole(),
+        lanes.reachOfLast(),
         Cut.of(cutting.pieces(), cutting.join(), comb.full(), run, cutting.odd(found)));
   }
 }

@@ -20,6 +20,11 @@ public final class Rounding {
     return Math.copySign(Math.floor(Math.abs(value) * PLACES + 0.5) / PLACES, value);
   }
 
+  /** A squared length at nine decimals, before its root is drawn. */
+  public static double settleSquare(double square) {
+    return Math.floor(square * 1e9 + 0.5) / 1e9;
+  }
+
   /** The smallest whole number not below {@code quotient}; 8.0000000001 gives 8, 8.1 gives 9. */
   public static int up(double quotient) {
     return Math.toIntExact((long) Math.ceil(settle(quotient)));

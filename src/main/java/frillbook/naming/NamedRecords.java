@@ -45,8 +45,11 @@ public final class NamedRecords {
     if (type.isEnum() && value instanceof String word) {
       return choice(type, name, word);
     }
-    if (value instanceof Number number) {
-      return type == int.class ? (Object) number.intValue() : (Object) number.doubleValue();
+    if (value instanceof Number number && type == double.class) {
+      return number.doubleValue();
+    }
+    if (value instanceof Number number && number.doubleValue() == number.intValue()) {
+      return number.intValue();
     }
     throw new IllegalArgumentException(name + " has no usable value: " + value);
   }

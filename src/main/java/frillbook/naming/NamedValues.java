@@ -93,8 +93,7 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
   }
 
   private static Class<?> argumentOf(RecordComponent component) {
-    Type argument =
-        ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
+    Type argument = ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
     return (Class<?>) argument;
   }
 

@@ -9,7 +9,7 @@ import frillbook.measure.Rounding;
  *
  * @param rowsFit at least one ring lies between centre gap and edge clearance
  * @param discFitsCloth an overlay fits the frill cloth's usable width
- * @param stripsFitCloth strips fit it in the chosen grain
+ * @param stripsFitCloth strips fit it in the chosen grain, as far as overlays let them be tried
  * @param baseFitsCloth bases and backs fit the width of theirs
  * @param orderIsWorkable the order is small enough for the search of a length to find it
  * @param rowsCoverBase the frill is at least one and a half times the spacing high, so that the
@@ -25,15 +25,15 @@ public record Checks(
     boolean orderIsWorkable,
     boolean rowsCoverBase,
     boolean planOk) {
-  /** Buy steps the bare pieces may fill; the search tries ten times as many. */
-  private static final double MOST_STEPS = 100_000;
+  /** Buy steps the bare strips may fill; the search tries ten times as many. */
+  private static final double MOST_STEPS = 10_000;
 
   private static final double LEAST_COVER = 1.5;
 
   static Checks of(Brief brief, Sizes sizes) {
-    boolean rows = sizes.rows().rowsFit();
+    boolean rows = sizes.rows().leaveRoomFor(brief.cushion());
     boolean disc = discFits(sizes);
-    boolean strips = sizes.starts().of(brief.cloth().grain()).can();
+    boolean strips = !disc || sizes.starts().of(brief.cloth().grain()).can();
     boolean base = baseFits(sizes);
     boolean workable = workable(brief, sizes);
     boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
@@ -47,8 +47,7 @@ public record Checks(
   }
 
   private static boolean baseFits(Sizes sizes) {
-    double widest =
-        Math.max(sizes.discs().baseCutDiameter(), sizes.discs().backCutDiameter());
+    double widest = Math.max(sizes.discs().baseCutDiameter(), sizes.discs().backCutDiameter());
     return Rounding.settle(sizes.baseUsableWidth() - widest) >= 0;
   }
 

@@ -1,33 +1,38 @@
 package frillbook.plan;
 
-import frillbook.brief.Brief;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One line of the list of pieces to cut from the bought frill cloth.
  *
- * @param cutNo from 1
  * @param cutPiece what it is
- * @param cutCount how many
- * @param cutLength of a strip, or the diameter of a disc
- * @param cutWidth of a strip, or the diameter of a disc
+ * @param cutCount how many; 0 where there are none
+ * @param size none where there are none
  */
-public record CutPiece(
-    int cutNo, String cutPiece, int cutCount, double cutLength, double cutWidth) {
+public record CutPiece(String cutPiece, int cutCount, Optional<Size> size) {
+
+  /**
+   * @param cutLength of a strip, or the diameter of a disc
+   * @param cutWidth of a strip, or the diameter of a disc
+   */
+  public record Size(double cutLength, double cutWidth) {}
 
   static List<CutPiece> all(Sizes sizes, FrillLayouts layouts, GrainPlan plan) {
     double disc = sizes.discs().baseCutDiameter();
     double width = sizes.strip().stripCutWidth();
     List<CutPiece> pieces = new ArrayList<>();
-    pieces.add(new CutPiece(1, "overlay disc", sizes.discs().overlayCount(), disc, disc));
-    pieces.add(
-        new CutPiece(2, "full strip", plan.cut().fullCut(), plan.stripLength(), width));
-    layouts
-        .oddLengths(plan)
-        .forEach(l -> pieces.add(new CutPiece(pieces.size() + 1, "shorter strip", 1, l, width)));
+    pieces.add(of("overlay disc", sizes.discs().overlayCount(), disc, disc));
+    pieces.add(of("full strip", plan.cut().all().full(), plan.stripLength(), width));
+    layouts.oddLengths(plan).forEach(length -> pieces.add(of("shorter strip", 1, length, width)));
     return List.copyOf(pieces);
+  }
+
+  private static CutPiece of(String piece, int count, double length, double width) {
+    Optional<Size> size = count == 0 ? Optional.empty() : Optional.of(new Size(length, width));
+    return new CutPiece(piece, count, size);
   }
 }

@@ -1,11 +1,13 @@
 package frillbook.plan;
 
+import frillbook.brief.Brief;
 import frillbook.brief.Grain;
+import frillbook.cutting.BiasPlan;
+import frillbook.cutting.Cut;
 import frillbook.cutting.FrillCutting;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.Join;
-import frillbook.brief.Brief;
 
 /**
  * What is cut from the frill cloth in the chosen grain, for the whole order.
@@ -15,12 +17,16 @@ import frillbook.brief.Brief;
  * @param fullCount full strips cut
  * @param oddCount shorter strips cut
  * @param stripCount strips cut, spares included
+ * @param runCount of these, the strips joined into the run; the others are spare
  * @param joinCount joins in the run
- * @param joinedLength of the run, spares left out
- * @param spareNet length the spare strips would add
+ * @param shortestCut cut length of the shortest strip cut
+ * @param joinedLength of the run
  * @param buyLength cloth to buy
  * @param clothLowerBound area of the pieces over the usable width, rounded up to the buy step
  * @param clothRatio bought over lower bound
+ * @param firstMark where the first cut line meets the edge
+ * @param markStep from one cut line to the next along the edge
+ * @param discPush how far a disc in the far corner is moved in along each edge
  */
 public record FrillCut(
     double stripLength,
@@ -28,30 +34,43 @@ public record FrillCut(
     int fullCount,
     int oddCount,
     int stripCount,
+    int runCount,
     int joinCount,
+    double shortestCut,
     double joinedLength,
-    double spareNet,
     double buyLength,
     double clothLowerBound,
-    double clothRatio) {
+    double clothRatio,
+    double firstMark,
+    double markStep,
+    double discPush) {
 
-  static FrillCut of(Brief brief, FrillCutting cutting, FrillLayouts layouts, GrainPlan plan) {
+  static FrillCut of(
+      Brief brief, Sizes sizes, FrillCutting cutting, FrillLayouts layouts, GrainPlan plan) {
     Grain grain = brief.cloth().grain();
+    boolean isBias = grain == Grain.BIAS;
     Join join = cutting.join(grain);
-    double spare = layouts.netOf(brief.cloth().spareStrips(), plan, join);
-    double joined =
-        layouts.netOf(plan.cut().stripCount(), plan, join) - spare + join.takeup();
+    Cut cut = plan.cut();
+    double joined = layouts.netOf(cut.run().count(), plan, join) + join.takeup();
     return new FrillCut(
         plan.stripLength(),
         join.takeup(),
-        plan.cut().fullCut(),
-        plan.cut().oddCut(),
-        plan.cut().stripCount(),
-        plan.cut().joinCount(),
+        cut.all().full(),
+        cut.all().odd(),
+        cut.all().count(),
+        cut.run().count(),
+        cut.joinCount(),
+        layouts.oddLengths(plan).min().orElse(plan.stripLength()),
         joined,
-        spare,
         plan.buyLength(),
         plan.lowerBound(),
-        plan.ratio());
+        plan.ratio(),
+        isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
+        isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
+        isBias ? discPush(layouts.bias().orElseThrow()) : 0);
+  }
+
+  private static double discPush(BiasPlan plan) {
+    return plan.cornerDiscs() >= 2 ? plan.farSlack() / 2 : 0;
   }
 }

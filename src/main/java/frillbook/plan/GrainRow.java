@@ -25,7 +25,7 @@ public record GrainRow(String grainName, String grainFits, Optional<Figures> fig
   public record Figures(int grainStrips, int grainJoins, double grainBuy, double grainRatio) {
     static Figures of(GrainPlan plan) {
       return new Figures(
-          plan.cut().stripCount(), plan.cut().joinCount(), plan.buyLength(), plan.ratio());
+          plan.cut().all().count(), plan.cut().joinCount(), plan.buyLength(), plan.ratio());
     }
   }
 

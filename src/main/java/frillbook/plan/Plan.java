@@ -1,8 +1,6 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.cutting.FrillCutting;
-import frillbook.cutting.FrillLayouts;
 import frillbook.measure.Rounding;
 import java.util.Optional;
 
@@ -10,9 +8,17 @@ import java.util.Optional;
  * Everything that follows from a brief, under the same names as in the workbook.
  *
  * @param tiny lengths closer together than this count as equal
+ * @param lengthFound false where no length of cloth holds strips and spares in the chosen grain
+ * @param checkFlag STOP without a plan, MIND where something wants thought, else READY
  * @param work the worked-out plan; empty where a check says that there is none
  */
-public record Plan(double tiny, Sizes sizes, Checks checks, Optional<Work> work) {
+public record Plan(
+    double tiny,
+    Sizes sizes,
+    Checks checks,
+    boolean lengthFound,
+    String checkFlag,
+    Optional<Work> work) {
 
   /** The plan for {@code brief}, whose inputs lie in their ranges. */
   public static Plan of(Brief brief) {
@@ -20,6 +26,14 @@ public record Plan(double tiny, Sizes sizes, Checks checks, Optional<Work> work)
     Sizes sizes = Sizes.of(room);
     Checks checks = Checks.of(brief, sizes);
     Optional<Work> work = checks.planOk() ? Optional.of(Work.of(room, sizes)) : Optional.empty();
-    return new Plan(Rounding.TINY, sizes, checks, work);
+    boolean found = work.map(Work::cutOk).orElse(true);
+    return new Plan(Rounding.TINY, sizes, checks, found, flag(checks, found), work);
+  }
+
+  private static String flag(Checks checks, boolean found) {
+    if (!checks.planOk() || !found) {
+      return "STOP";
+    }
+    return checks.rowsCoverBase() ? "READY" : "MIND";
   }
 }

@@ -31,17 +31,14 @@ public record Work(
     StripLength strip = StripLength.of(brief, rings.stitchedLength());
     FrillCutting cutting = room.cuttingOf(strip.orderFlatLength());
     FrillLayouts layouts = FrillLayouts.of(cutting, sizes.starts(), brief.cloth().grain());
+    BaseCloth base = BaseCloth.of(brief, room.discs(), room.baseCloth());
+    double baseLength = base.baseBuyLength();
     Optional<FrillWork> cut =
         layouts
             .plan(brief.cloth().grain())
-            .map(plan -> FrillWork.of(room, sizes, rings, strip, cutting, layouts, plan));
-    return new Work(
-        rings,
-        strip,
-        BaseCloth.of(brief, room.discs(), room.baseCloth()),
-        layouts,
-        GrainRow.all(layouts),
-        cut.isPresent(),
-        cut);
+            .map(
+                plan ->
+                    FrillWork.of(room, sizes, rings, strip, baseLength, cutting, layouts, plan));
+    return new Work(rings, strip, base, layouts, GrainRow.all(layouts), cut.isPresent(), cut);
   }
 }

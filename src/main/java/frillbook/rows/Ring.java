@@ -8,10 +8,12 @@ package frillbook.rows;
  * @param ringLength sewn length of this ring alone
  * @param runningStitched sewn length from the start to the end of this ring
  * @param runningFlat mark on the ungathered strip that reaches the sewn line there
+ * @param ringAngle turned from the centre, in radians: 2π × radius over spacing
  */
 public record Ring(
     int ringNo,
     double ringRadius,
     double ringLength,
     double runningStitched,
-    double runningFlat) {}
+    double runningFlat,
+    double ringAngle) {}

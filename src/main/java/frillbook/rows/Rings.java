@@ -11,12 +11,16 @@ import java.util.List;
  * The sewn rows of one cushion.
  *
  * @param ringCount turns begun, or circles
+ * @param startAngle turned from the centre where the rows begin, in radians
+ * @param endAngle turned from the centre where they end
  * @param startLength of the spiral inside the centre gap, which is not sewn; 0 for rings
  * @param stitchedLength what a string laid along the sewn line would measure
  * @param areaRuleLength quick check: area of the ring-covered band over the spacing
  */
 public record Rings(
     int ringCount,
+    double startAngle,
+    double endAngle,
     double startLength,
     double stitchedLength,
     double areaRuleLength,
@@ -29,7 +33,13 @@ public record Rings(
     double start = isSpiral(cushion) ? spiral(cushion).lengthTo(cushion.centreGap()) : 0;
     List<Ring> rings = rings(brief, sizes, count, start);
     return new Rings(
-        count, start, stitched(cushion, sizes, count, start), areaRule(cushion, sizes), rings);
+        count,
+        spiral(cushion).angleAt(cushion.centreGap()),
+        spiral(cushion).angleAt(sizes.outerRadius()),
+        start,
+        stitched(cushion, sizes, count, start),
+        areaRule(cushion, sizes),
+        rings);
   }
 
   private static int count(CushionSpec cushion, RowSizes sizes) {
@@ -58,7 +68,8 @@ public record Rings(
       double radius = radius(brief.cushion(), sizes, ringNo);
       double running = running(brief.cushion(), radius, before, start);
       double mark = brief.frill().endAllowance() / 2 + running * brief.frill().fullness();
-      rings.add(new Ring(ringNo, radius, running - before, running, mark));
+      double angle = spiral(brief.cushion()).angleAt(radius);
+      rings.add(new Ring(ringNo, radius, running - before, running, mark, angle));
       before = running;
     }
     return List.copyOf(rings);

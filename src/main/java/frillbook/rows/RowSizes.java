@@ -10,15 +10,18 @@ import frillbook.measure.Rounding;
  * @param outerRadius of the outermost row: half the diameter less the edge clearance
  * @param firstRadius of the innermost: the centre gap, or for separate rings without a gap one
  *     spacing, since a circle of radius 0 is no circle
- * @param rowsFit whether at least one ring spacing lies between centre gap and outer radius
  */
-public record RowSizes(double outerRadius, double firstRadius, boolean rowsFit) {
+public record RowSizes(double outerRadius, double firstRadius) {
 
   public static RowSizes of(CushionSpec cushion) {
     double outer = cushion.diameter() / 2 - cushion.edgeClearance();
-    double band = outer - cushion.centreGap();
-    boolean fit = Rounding.settle(band - cushion.ringSpacing()) >= 0;
-    return new RowSizes(outer, firstRadius(cushion), fit);
+    return new RowSizes(outer, firstRadius(cushion));
+  }
+
+  /** Whether at least one ring spacing lies between centre gap and outer radius. */
+  public boolean leaveRoomFor(CushionSpec cushion) {
+    double band = outerRadius - cushion.centreGap();
+    return Rounding.settle(band - cushion.ringSpacing()) >= 0;
   }
 
   private static double firstRadius(CushionSpec cushion) {

@@ -1,8 +1,8 @@
 package frillbook.strip;
 
 import frillbook.brief.Brief;
-import frillbook.brief.FrillSpec;
 import frillbook.brief.EdgeFinish;
+import frillbook.brief.FrillSpec;
 import frillbook.brief.JoinFinish;
 import frillbook.brief.JoinSpec;
 import frillbook.measure.Rounding;

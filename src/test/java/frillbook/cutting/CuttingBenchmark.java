@@ -65,8 +65,7 @@ public final class CuttingBenchmark {
     for (double diameter : new double[] {10, 12, 14, 16, 18, 20, 24}) {
       for (double spacing : new double[] {.5, .75, 1}) {
         for (double fullness : new double[] {2, 2.5, 3}) {
-          CushionSpec cushion =
-              new CushionSpec(diameter, spacing, RowStyle.SPIRAL, 0, 0, 0, 1);
+          CushionSpec cushion = new CushionSpec(diameter, spacing, RowStyle.SPIRAL, 0, 0, 0, 1);
           cloths(grain).forEach(cloth -> frills(briefs, cushion, fullness, cloth, line));
         }
       }

@@ -1,0 +1,69 @@
+package frillbook;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+
+/** Briefs drawn at random with a fixed seed, wide enough that every way of laying out comes up. */
+public final class SampleBriefs {
+  private final Random random;
+
+  private SampleBriefs(long seed) {
+    random = new Random(seed);
+  }
+
+  /** {@code count} briefs, the same for the same seed; some of them have no plan. */
+  public static List<Briefs> of(int count, long seed) {
+    var sample = new SampleBriefs(seed);
+    return Stream.generate(sample::next).limit(count).toList();
+  }
+
+  private Briefs next() {
+    Briefs cushion =
+        Briefs.inch()
+            .with("diameter", random.nextBoolean() ? 6 + random.nextInt(25) : between(4, 40))
+            .with("ring_spacing", pick(.5, .75, 1, between(.25, 3)))
+            .with("fullness", pick(2, 2.5, 3, between(1, 4)))
+            .with("quantity", pick(1, 1, 2, 1 + random.nextInt(12)))
+            .with("centre_gap", pick(0, .5, 1))
+            .with("row_style", pick("spiral", "spiral", "rings"));
+    return base(joins(cloth(cushion)));
+  }
+
+  private Briefs cloth(Briefs briefs) {
+    return briefs
+        .with("frill_height", pick(1.5, 2, 2.5, between(.5, 6)))
+        .with("fabric_width", pick(44, 54, 60, 36, 108, between(20, 130)))
+        .with("selvage", pick(0, 0, .5, between(0, 1)))
+        .with("wash_shrink_length", pick(0, 0, .05, between(0, .1)))
+        .with("wash_shrink_width", pick(0, 0, .03, between(0, .1)))
+        .with("bias_stretch", pick(0, 0, .06, between(0, .12)))
+        .with("shortest_piece", pick(12, 12, 6, between(3, 24)))
+        .with("spare_strips", pick(0, 0, 1, 3))
+        .with("buy_step", pick(4.5, 4.5, 1, 9, 36));
+  }
+
+  private Briefs joins(Briefs briefs) {
+    return briefs
+        .with("join_finish", pick("French", "plain", "overlocked"))
+        .with("join_allowance", pick(.25, .5, between(.125, 1)))
+        .with("join_line", pick("by grain", "square", "diagonal"));
+  }
+
+  private Briefs base(Briefs briefs) {
+    return briefs
+        .with("base_overlays", pick(0, 1, 1, 2, 3))
+        .with("back_overlays", pick(0, 0, 1, 2))
+        .with("base_fabric_width", pick(44, 60, between(24, 130)))
+        .with("back_style", pick("one disc", "zipped halves", "overlapping"))
+        .with("marking_step", pick(.125, .125, .0625, .5));
+  }
+
+  private double between(double least, double most) {
+    return least + random.nextDouble() * (most - least);
+  }
+
+  private Object pick(Object... choices) {
+    return choices[random.nextInt(choices.length)];
+  }
+}

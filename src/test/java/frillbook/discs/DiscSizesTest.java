@@ -1,0 +1,47 @@
+package frillbook.discs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DiscSizesTest {
+  private static final Briefs TWELVE = Briefs.inch().with("diameter", 12);
+
+  private static DiscSizes sizes(Briefs briefs) {
+    return DiscSizes.of(briefs.brief());
+  }
+
+  /** By hand: 13 ÷ 0.96 = 13.542, the next eighth is 13 5/8. */
+  @Test
+  void theBaseIsCutWiderByWhatTheRowsDrawIn() {
+    assertEquals(13.625, sizes(TWELVE).baseCutDiameter());
+    assertEquals(13, sizes(TWELVE.with("sewing_takeup", 0)).baseCutDiameter());
+  }
+
+  /** By hand: 13 whole; 13/2 + 5/8 = 7 1/8 with a zip; 13/2 + 4/2 + 1 = 9 1/2 overlapping. */
+  @ParameterizedTest
+  @CsvSource({"one disc,3,13", "zipped halves,6,7.125", "overlapping,6,9.5"})
+  void theBackStyleSaysHowManyPiecesAndHowHigh(String style, int pieces, double height) {
+    DiscSizes sizes = sizes(TWELVE.with("back_style", style).with("quantity", 3));
+    assertEquals(pieces, sizes.backPieceCount());
+    assertEquals(height, sizes.backPieceHeight());
+    assertEquals(13, sizes.backCutDiameter());
+  }
+
+  /** By hand: two on each base and one on each back make three, times four cushions. */
+  @Test
+  void everyCushionHasItsOverlays() {
+    Briefs four = TWELVE.with("quantity", 4).with("base_overlays", 2).with("back_overlays", 1);
+    assertEquals(12, sizes(four).overlayCount());
+  }
+
+  /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */
+  @Test
+  void backPiecesAreRoundedUpToTheMarkingStep() {
+    Briefs zipped = TWELVE.with("back_style", "zipped halves").with("zip_seam", .6);
+    assertEquals(7.125, sizes(zipped).backPieceHeight());
+  }
+}

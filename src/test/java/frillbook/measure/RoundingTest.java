@@ -1,0 +1,69 @@
+package frillbook.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RoundingTest {
+  /** 0.1 + 0.2 is 0.30000000000000004 in binary (IEEE 754). */
+  @Test
+  void aTenthAndTwoTenthsSettleAsThreeTenths() {
+    assertEquals(0.3, Rounding.settle(0.1 + 0.2));
+  }
+
+  @Test
+  void halfAMillionthSettlesAwayFromZero() {
+    assertEquals(0.000001, Rounding.settle(0.0000005));
+    assertEquals(-0.000001, Rounding.settle(-0.0000005));
+  }
+
+  /** Against {@link BigDecimal}, rounded half up at six places. */
+  @Test
+  void settledValuesAgreeWithDecimalArithmetic() {
+    Random random = new Random(6);
+    for (int i = 0; i < 1000; i++) {
+      double value = (random.nextDouble() - 0.5) * 20_000;
+      double expected = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).doubleValue();
+      assertEquals(expected, Rounding.settle(value), 1e-11, () -> "settle " + value);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"8,8", "8.0000000001,8", "7.9999999999,8", "8.1,9", "8.000001,9", "0,0", "-0.5,0"})
+  void upGivesTheNextWholeNumberUnlessItIsThereAlready(double quotient, int expected) {
+    assertEquals(expected, Rounding.up(quotient));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"8,8", "8.0000000001,8", "7.9999999999,8", "7.9,7", "7.999999,7", "0,0", "-0.5,-1"})
+  void downGivesTheWholeNumberBelowUnlessItIsThereAlready(double quotient, int expected) {
+    assertEquals(expected, Rounding.down(quotient));
+  }
+
+  /** 3 × 0.1 over 0.1 is 3.0000000000000004, which bare rounding up makes 4. */
+  @Test
+  void threeTenthsHoldThreeTenthsAndNotFour() {
+    double quotient = (0.1 + 0.1 + 0.1) / 0.1;
+    assertEquals(4, (int) Math.ceil(quotient));
+    assertEquals(3, Rounding.up(quotient));
+  }
+
+  /** By hand: 13.54 ÷ 1/8 = 108.32, so 109 eighths; 18 in is four steps of 1/8 yd. */
+  @ParameterizedTest
+  @CsvSource({"0.125,13.54,13.625", "0.125,13.625,13.625", "4.5,18,18", "4.5,18.01,22.5"})
+  void lengthsAreRoundedUpToWholeSteps(double step, double length, double expected) {
+    assertEquals(expected, Rounding.upTo(step, length));
+  }
+
+  @Test
+  void quotientsBeyondWholeNumbersAreRefused() {
+    assertThrows(ArithmeticException.class, () -> Rounding.up(3e9));
+    assertThrows(ArithmeticException.class, () -> Rounding.down(3e9));
+  }
+}

@@ -1,0 +1,59 @@
+package frillbook.naming;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class NamedRecordsTest {
+  enum Edge implements Choice {
+    RAW,
+    NARROW_HEM
+  }
+
+  record Frill(double frillHeight, Edge edgeFinish) {}
+
+  record Order(String maker, Frill frill, int quantity) {}
+
+  private static Order order(Map<String, ?> values) {
+    return NamedRecords.build(Order.class, Map.of("maker", "workroom"), values);
+  }
+
+  @Test
+  void valuesFindTheirPlaceByName() {
+    var made = order(Map.of("frill_height", 2, "edge_finish", "narrow hem", "quantity", 3.0));
+    assertEquals(new Order("workroom", new Frill(2, Edge.NARROW_HEM), 3), made);
+  }
+
+  @Test
+  void wordsAreUnderstoodInAnyCase() {
+    var made = order(Map.of("frill_height", 2, "edge_finish", "Narrow HEM", "quantity", 1));
+    assertEquals(Edge.NARROW_HEM, made.frill().edgeFinish());
+  }
+
+  @Test
+  void aMissingValueIsRefusedByName() {
+    assertRefused(
+        "frill_height has no usable value: null", Map.of("edge_finish", "raw", "quantity", 1));
+  }
+
+  @Test
+  void textInPlaceOfANumberIsRefusedByName() {
+    assertRefused(
+        "quantity has no usable value: two",
+        Map.of("frill_height", 2, "edge_finish", "raw", "quantity", "two"));
+  }
+
+  @Test
+  void anUnknownWordIsRefusedByName() {
+    assertRefused(
+        "edge_finish has no usable value: frayed",
+        Map.of("frill_height", 2, "edge_finish", "frayed", "quantity", 1));
+  }
+
+  private static void assertRefused(String message, Map<String, ?> values) {
+    var refusal = assertThrows(IllegalArgumentException.class, () -> order(values));
+    assertEquals(message, refusal.getMessage());
+  }
+}

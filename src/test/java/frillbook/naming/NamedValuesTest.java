@@ -1,0 +1,103 @@
+package frillbook.naming;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class NamedValuesTest {
+  private record Hem(double hemDepth, int turnCount) {}
+
+  private record Seam(int seamNo, double seamLength) {}
+
+  private record Cloth(String clothName, boolean isWashed, Hem hem) {}
+
+  private record Sewn(Optional<Hem> hem, List<Seam> seams) {}
+
+  private record Sides(@Prefixed("left") Hem left, @Prefixed("right") Optional<Hem> right) {}
+
+  private record Nested(@Prefixed("whole") Sides sides, @Prefixed("edge") List<Seam> seams) {}
+
+  private record Twice(Hem one, Hem other) {}
+
+  private record LineAndColumn(double seamLength, List<Seam> seams) {}
+
+  private record ColumnAndLine(List<Seam> seams, double seamLength) {}
+
+  private record TwoTables(List<Seam> seams, List<Seam> others) {}
+
+  @Test
+  void aCapitalBecomesAnUnderscore() {
+    assertEquals("ring_spacing", NamedValues.nameOf("ringSpacing"));
+    assertEquals("diameter", NamedValues.nameOf("diameter"));
+  }
+
+  @Test
+  void recordsInsideRecordsAreLaidFlat() {
+    var values = NamedValues.of(new Cloth("voile", true, new Hem(0.5, 2)));
+    assertEquals(
+        Map.of("cloth_name", "voile", "is_washed", 1.0, "hem_depth", 0.5, "turn_count", 2.0),
+        values.lines());
+    assertEquals(Map.of(), values.columns());
+  }
+
+  @Test
+  void aListOfRecordsIsATableOfColumns() {
+    var values =
+        NamedValues.of(new Sewn(Optional.empty(), List.of(new Seam(1, 7), new Seam(2, 9))));
+    assertEquals(
+        Map.of("seam_no", List.of(1.0, 2.0), "seam_length", List.of(7.0, 9.0)), values.columns());
+  }
+
+  @Test
+  void whatIsMissingKeepsItsNames() {
+    var values = NamedValues.of(new Sewn(Optional.empty(), List.of()));
+    assertEquals(Map.of("hem_depth", "", "turn_count", ""), values.lines());
+    assertEquals(Map.of("seam_no", List.of(), "seam_length", List.of()), values.columns());
+  }
+
+  @Test
+  void prefixesStandBeforeEveryNameInside() {
+    var sides = new Sides(new Hem(1, 2), Optional.empty());
+    var values = NamedValues.of(new Nested(sides, List.of()));
+    assertEquals(
+        Map.of(
+            "whole_left_hem_depth",
+            1.0,
+            "whole_left_turn_count",
+            2.0,
+            "whole_right_hem_depth",
+            "",
+            "whole_right_turn_count",
+            ""),
+        values.lines());
+    assertEquals(Set.of("edge_seam_no", "edge_seam_length"), values.columns().keySet());
+  }
+
+  @Test
+  void namesComeInTheOrderOfTheRecord() {
+    var values = NamedValues.of(new Cloth("voile", false, new Hem(0.5, 2)));
+    assertEquals(
+        List.of("cloth_name", "is_washed", "hem_depth", "turn_count"),
+        List.copyOf(values.lines().keySet()));
+  }
+
+  @Test
+  void aNameClaimedTwiceIsRefused() {
+    var hem = new Hem(1, 1);
+    var seams = List.of(new Seam(1, 1));
+    assertRefused("hem_depth", new Twice(hem, hem));
+    assertRefused("seam_length", new LineAndColumn(1, seams));
+    assertRefused("seam_length", new ColumnAndLine(seams, 1));
+    assertRefused("seam_no", new TwoTables(seams, seams));
+  }
+
+  private static void assertRefused(String name, Record plan) {
+    var refusal = assertThrows(IllegalStateException.class, () -> NamedValues.of(plan));
+    assertEquals("two record components are named " + name, refusal.getMessage());
+  }
+}

@@ -1,0 +1,96 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.naming.NamedValues;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class ChecksTest {
+  private static final List<String> ALL =
+      List.of(
+          "inputs_ok",
+          "rows_fit",
+          "disc_fits_cloth",
+          "strips_fit_cloth",
+          "base_fits_cloth",
+          "order_is_workable",
+          "rows_cover_base");
+
+  /** The checks that {@code briefs} fails, by name. */
+  private static List<String> failed(Briefs briefs) {
+    Map<String, Object> checks = NamedValues.of(Plan.of(briefs.brief()).checks()).lines();
+    return ALL.stream().filter(name -> checks.get(name).equals(0.0)).toList();
+  }
+
+  private static void assertStops(String check, Briefs briefs) {
+    Plan plan = Plan.of(briefs.brief());
+    assertEquals(List.of(check), failed(briefs));
+    assertFalse(plan.checks().planOk());
+    assertEquals("STOP", plan.checks().checkFlag());
+    assertTrue(plan.work().isEmpty());
+  }
+
+  @Test
+  void aSensibleBriefPassesAll() {
+    Plan plan = Plan.of(Briefs.inch().brief());
+    assertEquals(List.of(), failed(Briefs.inch()));
+    assertEquals("READY", plan.checks().checkFlag());
+    assertTrue(plan.work().isPresent());
+  }
+
+  /** By hand: 4 ÷ 2 − 1/2 − 1 leaves 1/2 in, less than a spacing. */
+  @Test
+  void rowsMustFitBetweenGapAndEdge() {
+    assertStops("rows_fit", Briefs.inch().with("diameter", 4).with("centre_gap", 1));
+  }
+
+  /** By hand: an overlay is 19 7/8 across, the cloth 20 1/2 less two selvages of 1/2. */
+  @Test
+  void anOverlayMustFitItsCloth() {
+    Briefs tooNarrow = Briefs.inch().with("fabric_width", 20.5);
+    assertTrue(failed(tooNarrow).contains("disc_fits_cloth"));
+    assertTrue(Plan.of(tooNarrow.brief()).work().isEmpty());
+    assertEquals(List.of(), failed(Briefs.inch().with("fabric_width", 20.875)));
+  }
+
+  /** By hand: strips under 30 in are not joined, 30 1/2 less two selvages of 1/2 is 29 1/2. */
+  @Test
+  void aStripWorthJoiningMustFitItsCloth() {
+    Briefs longPieces = Briefs.inch().with("shortest_piece", 30);
+    assertStops("strips_fit_cloth", longPieces.with("fabric_width", 30.5));
+    assertEquals(List.of(), failed(longPieces.with("fabric_width", 31)));
+  }
+
+  /** By hand: a base is 19 7/8 across. */
+  @Test
+  void aBaseMustFitItsCloth() {
+    assertStops("base_fits_cloth", Briefs.inch().with("base_fabric_width", 20.5));
+    assertEquals(List.of(), failed(Briefs.inch().with("base_fabric_width", 20.875)));
+  }
+
+  /**
+   * By hand: π × 8.5² ÷ 0.75 × 2.5 × 2.25 ÷ 53 = 32.1 in of cloth for one cushion; 10 000 steps of
+   * 0.1 in hold 31 of them.
+   */
+  @Test
+  void anOrderMustBeSmallEnoughToSearch() {
+    Briefs finelySold = Briefs.inch().with("buy_step", .1);
+    assertStops("order_is_workable", finelySold.with("quantity", 32));
+    assertEquals(List.of(), failed(finelySold.with("quantity", 31)));
+  }
+
+  /** By hand: 1 ÷ 3/4 = 1.33; 1 1/8 ÷ 3/4 = 1.5. Common practice, no source. */
+  @Test
+  void aLowFrillIsMindedButPlanned() {
+    Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
+    assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
+    assertEquals("MIND", plan.checks().checkFlag());
+    assertTrue(plan.work().isPresent());
+    assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
+  }
+}

@@ -1,0 +1,74 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import java.util.List;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.junit.jupiter.api.Test;
+
+/** Equal strips of 53 in with French joins that take 1 1/4 in: 51 3/4 in net. */
+class JoinPlaceTest {
+  private static final Briefs EQUAL_STRIPS = Briefs.inch().with("base_overlays", 0);
+
+  private static List<JoinPlace> joins(Briefs briefs) {
+    return Plan.of(briefs.brief()).work().orElseThrow().cut().orElseThrow().joins();
+  }
+
+  /** By hand: 53 − 5/8 = 52 3/8 to the middle of the first seam, 51 3/4 from each to the next. */
+  @Test
+  void seamsAreOneNetStripApart() {
+    List<JoinPlace> joins = joins(EQUAL_STRIPS);
+    assertTrue(joins.size() > 10, joins::toString);
+    for (JoinPlace join : joins) {
+      assertEquals(.625 + 51.75 * join.joinNo(), join.joinAt(), 1e-9, join::toString);
+      assertEquals(join.joinAt(), join.joinMark(), 1e-9, join::toString);
+      assertEquals(1, join.joinCushion());
+    }
+  }
+
+  /**
+   * By hand: (52.375 − 0.5) ÷ 2.5 = 20.75 in along the rows. Circles of 1/2, 1 1/4 and 2 in, each
+   * with a lap of 1/2 in, end at 3.641593, 11.995574 and 25.061945; 8.754426 of 13.066371 in the
+   * third is 0.669997 of a turn, 241.199°.
+   */
+  @Test
+  void theFirstJoinFallsInTheThirdRing() {
+    JoinPlace first = joins(EQUAL_STRIPS.with("row_style", "rings")).get(0);
+    assertEquals(3, first.joinRing());
+    assertEquals(241.199, first.joinAngle(), .001);
+  }
+
+  /** Against commons-math3's integral along the spiral to the stated turn. */
+  @Test
+  void ringAndAngleLeadBackToTheSewnLength() {
+    double slope = .75 / (2 * Math.PI);
+    double gap = .5 / slope;
+    for (JoinPlace join : joins(EQUAL_STRIPS)) {
+      double turned = gap + 2 * Math.PI * (join.joinRing() - 1 + join.joinAngle() / 360);
+      double sewn =
+          new IterativeLegendreGaussIntegrator(12, 1e-12, 1e-12)
+              .integrate(1_000_000, a -> Math.hypot(slope * a, slope), gap, turned);
+      assertEquals((join.joinMark() - .5) / 2.5, sewn, 1e-4, join::toString);
+    }
+  }
+
+  /** The second frill starts where the first ends: marks begin anew, the run goes on. */
+  @Test
+  void everyFrillOfAnOrderHasItsOwnMarks() {
+    Briefs two = EQUAL_STRIPS.with("quantity", 2);
+    double flat = Plan.of(two.brief()).work().orElseThrow().strip().flatLength();
+    List<JoinPlace> second = joins(two).stream().filter(j -> j.joinCushion() == 2).toList();
+    assertTrue(second.size() > 10, second::toString);
+    for (JoinPlace join : second) {
+      assertEquals(.625 + 51.75 * join.joinNo() - flat, join.joinMark(), 1e-9, join::toString);
+    }
+  }
+
+  /** Spares are the longest strips and are left out of the run. */
+  @Test
+  void sparesMoveNoJoin() {
+    assertEquals(joins(EQUAL_STRIPS), joins(EQUAL_STRIPS.with("spare_strips", 2)));
+  }
+}
