@@ -1,0 +1,89 @@
+package frillbook.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.SampleBriefs;
+import frillbook.brief.BackStyle;
+import frillbook.brief.Brief;
+import frillbook.plan.Plan;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
+
+/** Bases and backs in their places against JTS, over briefs drawn at random. */
+class BaseLayoutTest {
+  private record Laid(Brief brief, Plan plan, BaseLayout layout, String what) {
+    List<Polygon> polygons() {
+      return Stream.concat(
+              layout.bases().stream().map(OnCloth::polygon),
+              layout.backs().stream().map(OnCloth::polygon))
+          .toList();
+    }
+  }
+
+  private static List<Laid> laid;
+
+  @BeforeAll
+  static void layOutTheSample() {
+    laid = SampleBriefs.of(400, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
+    assertTrue(laid.size() >= 150, () -> "too few plans: " + laid.size());
+  }
+
+  private static Stream<Laid> laid(Briefs briefs) {
+    Brief brief = briefs.brief();
+    return BaseLayout.of(brief).stream()
+        .map(layout -> new Laid(brief, Plan.of(brief), layout, briefs.inputs().toString()));
+  }
+
+  @Test
+  void everyPieceLiesOnTheCloth() {
+    for (Laid one : laid) {
+      OnCloth.assertInside(one.layout().length(), one.layout().width(), one.polygons(), one.what());
+    }
+  }
+
+  @Test
+  void noTwoPiecesOverlap() {
+    int compared = 0;
+    for (Laid one : laid) {
+      compared += OnCloth.assertApart(one.polygons(), 0, one.what());
+    }
+    assertTrue(compared > 1000, "too few neighbours compared: " + compared);
+  }
+
+  @Test
+  void everyCushionHasItsBaseAndItsBack() {
+    for (Laid one : laid) {
+      int quantity = one.brief().cushion().quantity();
+      boolean whole = one.brief().base().backStyle() == BackStyle.ONE_DISC;
+      assertEquals(quantity, one.layout().bases().size(), one.what());
+      assertEquals(whole ? quantity : 2 * quantity, one.layout().backs().size(), one.what());
+    }
+  }
+
+  @Test
+  void theBoughtLengthHoldsTheRows() {
+    for (Laid one : laid) {
+      double bought = one.plan().work().orElseThrow().base().baseBuyLength();
+      double left = bought * (1 - one.brief().cloth().washShrinkLength());
+      assertTrue(left >= one.layout().length() - OnCloth.TOLERANCE, one.what());
+    }
+  }
+
+  /** By hand: the base of 19 7/8 in lies in the corner, the back of 19 in beside it. */
+  @Test
+  void aSingleBackLiesBesideItsBase() {
+    BaseLayout layout = BaseLayout.of(Briefs.inch().brief()).orElseThrow();
+    assertEquals(
+        new BaseLayout(
+            19.875,
+            43,
+            List.of(new PlacedDisc(new Point(9.9375, 9.9375), 19.875)),
+            List.of(new PlacedRectangle(new Point(0, 19.875), 19, 19))),
+        layout);
+  }
+}

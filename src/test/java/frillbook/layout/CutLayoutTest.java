@@ -1,0 +1,281 @@
+package frillbook.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.SampleBriefs;
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.plan.FrillCut;
+import frillbook.plan.Plan;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Polygon;
+
+/** Every placed piece against JTS, over briefs drawn at random in all three grains. */
+class CutLayoutTest {
+  private static final int BRIEFS = 300;
+  private static final long SEED = 20250101;
+
+  /** Larger orders repeat what smaller ones show. */
+  private static final int MOST_PIECES = 500;
+
+  private static final double CLOSE = 1e-6;
+
+  /** A brief in one grain with its plan and layout; polygons in the order of strips and discs. */
+  private record Laid(
+      Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, String what) {
+    static Optional<Laid> of(Briefs briefs, Grain grain) {
+      Brief brief = briefs.with(grain).brief();
+      Plan plan = Plan.of(brief);
+      return CutLayout.of(brief, plan, grain)
+          .filter(layout -> layout.strips().size() + layout.discs().size() <= MOST_PIECES)
+          .map(l -> new Laid(brief, plan, l, polygons(l), grain + " " + briefs.inputs()));
+    }
+
+    private static List<Polygon> polygons(CutLayout layout) {
+      return Stream.concat(
+              layout.strips().stream().map(OnCloth::polygon),
+              layout.discs().stream().map(OnCloth::polygon))
+          .toList();
+    }
+
+    FrillCut cut() {
+      return plan.work().orElseThrow().cut().orElseThrow().total();
+    }
+
+    double stripWidth() {
+      return plan.sizes().strip().stripCutWidth();
+    }
+
+    /** By how much the strips must be turned to lie along the axes. */
+    double angle() {
+      return brief.cloth().grain() == Grain.BIAS ? Math.PI / 4 : 0;
+    }
+
+    boolean slanting() {
+      Grain grain = brief.cloth().grain();
+      return grain == Grain.BIAS && brief.joins().joinLine().isDiagonal(grain);
+    }
+  }
+
+  private static final List<Laid> LAID = new ArrayList<>();
+
+  @BeforeAll
+  static void layOutTheSample() {
+    for (Briefs briefs : SampleBriefs.of(BRIEFS, SEED)) {
+      for (Grain grain : Grain.values()) {
+        Laid.of(briefs, grain).ifPresent(LAID::add);
+      }
+    }
+  }
+
+  @Test
+  void theSampleHoldsEveryWayOfLayingOut() {
+    Map<Grain, Integer> counts = new EnumMap<>(Grain.class);
+    LAID.forEach(laid -> counts.merge(laid.brief().cloth().grain(), 1, Integer::sum));
+    for (Grain grain : Grain.values()) {
+      assertTrue(counts.get(grain) >= 200, () -> grain + ": " + counts);
+    }
+    assertTrue(LAID.stream().filter(Laid::slanting).count() >= 100);
+    assertTrue(LAID.stream().mapToInt(laid -> laid.polygons().size()).sum() >= 10_000);
+  }
+
+  @Test
+  void everyPieceLiesOnTheCloth() {
+    for (Laid laid : LAID) {
+      CutLayout layout = laid.layout();
+      OnCloth.assertInside(layout.length(), layout.width(), laid.polygons(), laid.what());
+      for (PlacedDisc disc : layout.discs()) {
+        double radius = disc.diameter() / 2 - CLOSE;
+        Point centre = disc.centre();
+        assertTrue(
+            centre.x() >= radius
+                && centre.y() >= radius
+                && layout.length() - centre.x() >= radius
+                && layout.width() - centre.y() >= radius,
+            () -> laid.what() + ": off the cloth: " + disc);
+      }
+    }
+  }
+
+  @Test
+  void noTwoPiecesOverlap() {
+    int compared = 0;
+    for (Laid laid : LAID) {
+      compared += OnCloth.assertApart(laid.polygons(), laid.angle(), laid.what());
+    }
+    assertTrue(compared > 10_000, "too few neighbours compared: " + compared);
+  }
+
+  @Test
+  void discsKeepTheirWholeRadiusFreeOfOthers() {
+    for (Laid laid : LAID) {
+      List<PlacedDisc> discs = laid.layout().discs();
+      for (int i = 0; i < discs.size(); i++) {
+        assertFree(laid, discs.get(i), discs.subList(i + 1, discs.size()));
+      }
+    }
+  }
+
+  private static void assertFree(Laid laid, PlacedDisc disc, List<PlacedDisc> others) {
+    Coordinate centre = OnCloth.coordinate(disc.centre());
+    for (PlacedDisc other : others) {
+      double apart = centre.distance(OnCloth.coordinate(other.centre()));
+      assertTrue(apart >= disc.diameter() - CLOSE, () -> laid.what() + disc + other);
+    }
+    for (Polygon strip : laid.polygons().subList(0, laid.layout().strips().size())) {
+      double apart = strip.distance(strip.getFactory().createPoint(centre));
+      assertTrue(apart >= disc.diameter() / 2 - CLOSE, () -> laid.what() + disc + strip);
+    }
+  }
+
+  @Test
+  void everyStripHasTheCutWidthAndItsStatedLength() {
+    for (Laid laid : LAID) {
+      for (PlacedStrip strip : laid.layout().strips()) {
+        assertStated(laid, strip);
+      }
+    }
+  }
+
+  private static void assertStated(Laid laid, PlacedStrip strip) {
+    Coordinate[] corners = OnCloth.polygon(strip).getCoordinates();
+    var side = new LineSegment(corners[0], corners[1]);
+    var opposite = new LineSegment(corners[3], corners[2]);
+    String what = laid.what() + strip;
+    assertEquals(strip.length(), side.getLength(), CLOSE, what);
+    assertEquals(strip.length(), opposite.getLength(), CLOSE, what);
+    assertEquals(laid.stripWidth(), side.distancePerpendicular(corners[2]), CLOSE, what);
+    assertEquals(laid.stripWidth(), side.distancePerpendicular(corners[3]), CLOSE, what);
+    double end = corners[1].distance(corners[2]);
+    double expected = laid.slanting() ? laid.stripWidth() * Math.sqrt(2) : laid.stripWidth();
+    assertEquals(expected, end, CLOSE, what);
+  }
+
+  @Test
+  void allSlantingStripsSlantTheSameWay() {
+    int seen = 0;
+    for (Laid laid : LAID.stream().filter(Laid::slanting).toList()) {
+      for (PlacedStrip strip : laid.layout().strips()) {
+        assertEquals(1, slant(strip), () -> laid.what() + strip);
+        seen++;
+      }
+    }
+    assertTrue(seen > 1000, "too few slanting strips: " + seen);
+  }
+
+  /**
+   * 1 or −1; a mirror image has the other sign, a turned copy the same. Going round anticlockwise,
+   * whether the turn from a long side, which lies at 45°, into an end, which does not, is blunt.
+   */
+  private static int slant(PlacedStrip strip) {
+    Coordinate[] corners = OnCloth.polygon(strip).getCoordinates();
+    if (!Orientation.isCCW(corners)) {
+      corners = OnCloth.polygon(strip).reverse().getCoordinates();
+    }
+    for (int i = 0; i < 3; i++) {
+      double dx = corners[i + 1].x - corners[i].x;
+      double dy = corners[i + 1].y - corners[i].y;
+      if (Math.abs(Math.abs(dx) - Math.abs(dy)) < CLOSE) {
+        Coordinate next = corners[i + 2];
+        double along = dx * (next.x - corners[i + 1].x) + dy * (next.y - corners[i + 1].y);
+        return along > 0 ? 1 : -1;
+      }
+    }
+    throw new AssertionError("no side at 45°: " + strip);
+  }
+
+  @Test
+  void cutStripsAreAsManyAndAsLongAsThePlanStates() {
+    for (Laid laid : LAID) {
+      FrillCut cut = laid.cut();
+      double gain = laid.plan().sizes().joinGain();
+      List<PlacedStrip> strips = laid.layout().strips().stream().filter(PlacedStrip::cut).toList();
+      double run =
+          strips.stream()
+              .limit(cut.runCount())
+              .mapToDouble(s -> s.length() * gain - cut.joinTakeup())
+              .sum();
+      assertEquals(cut.stripCount(), strips.size(), laid.what());
+      assertEquals(cut.fullCount(), strips.stream().filter(PlacedStrip::full).count(), laid.what());
+      assertEquals(cut.joinedLength() - cut.joinTakeup(), run, 1e-9 * run, laid.what());
+    }
+  }
+
+  @Test
+  void theJoinedRunIsLongEnough() {
+    for (Laid laid : LAID) {
+      double need = laid.plan().work().orElseThrow().strip().orderFlatLength();
+      assertTrue(laid.cut().joinedLength() >= need - CLOSE, laid.what());
+    }
+  }
+
+  @Test
+  void everyOverlayOfTheOrderIsPlaced() {
+    for (Laid laid : LAID) {
+      var base = laid.brief().base();
+      int each = base.baseOverlays() + base.backOverlays();
+      assertEquals(
+          laid.brief().cushion().quantity() * each, laid.layout().discs().size(), laid.what());
+    }
+  }
+
+  @Test
+  void thePiecesCoverNoMoreThanTheCloth() {
+    for (Laid laid : LAID) {
+      double cloth = laid.layout().length() * laid.layout().width();
+      double pieces = laid.polygons().stream().mapToDouble(Polygon::getArea).sum();
+      assertTrue(pieces <= cloth + CLOSE, laid.what());
+    }
+  }
+
+  /** More discs than lie side by side may be few enough for one line only if the line is long. */
+  @Test
+  void threeDiscsThatDoNotFitSideBySideMakeTwoLines() {
+    Brief brief =
+        Briefs.inch()
+            .with("diameter", 36)
+            .with("fabric_width", 108)
+            .with("base_fabric_width", 60)
+            .with("base_overlays", 3)
+            .with("ring_spacing", 3)
+            .brief();
+    CutLayout layout = CutLayout.of(brief, Grain.ACROSS).orElseThrow();
+    var lines = layout.discs().stream().map(disc -> disc.centre().x()).distinct().toList();
+    assertEquals(2, lines.size(), lines::toString);
+    double apart = lines.get(1) - lines.get(0);
+    assertEquals(layout.discs().get(0).diameter(), apart, CLOSE);
+  }
+
+  /**
+   * By hand: strips 2 1/4 wide across 53 in of cloth; the overlay of 19 7/8 touches the last full
+   * strip and the edge.
+   */
+  @Test
+  void theDiscTouchesTheLastFullStripAndTheEdge() {
+    CutLayout layout = CutLayout.of(Briefs.inch().brief(), Grain.ACROSS).orElseThrow();
+    long full = layout.strips().stream().filter(PlacedStrip::full).count();
+    assertEquals(
+        List.of(new Point(0, 0), new Point(0, 53), new Point(2.25, 53), new Point(2.25, 0)),
+        layout.strips().get(0).corners());
+    assertEquals(
+        List.of(new PlacedDisc(new Point(full * 2.25 + 9.9375, 9.9375), 19.875)), layout.discs());
+  }
+
+  @Test
+  void clothTooNarrowForTheGrainHasNoLayout() {
+    Brief brief = Briefs.inch().with("fabric_width", 10).brief();
+    assertTrue(CutLayout.of(brief, Grain.ACROSS).isEmpty());
+  }
+}
