@@ -1,0 +1,21 @@
+package frillbook.template;
+
+import java.util.Optional;
+
+/**
+ * A condition that should hold, and what to say when it does not.
+ *
+ * @param name in the workbook: the cell that is 0 when all is well, else the level's code
+ * @param formula TRUE when all is well
+ * @param message what to say when it is not; may hold {@code {unit}}
+ * @param guard name of the line that must be 1 for the check to be made; empty for always
+ */
+public record CheckTemplate(
+    String name,
+    String label,
+    CheckLevel level,
+    FormulaText formula,
+    String message,
+    Optional<String> guard,
+    Position position)
+    implements RowTemplate {}

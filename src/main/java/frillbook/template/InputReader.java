@@ -1,0 +1,132 @@
+package frillbook.template;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Reads an input and what may be typed into it. */
+final class InputReader {
+  /** Excel's limit for the text shown beside a selected cell. */
+  private static final int LONGEST_PROMPT = 255;
+
+  /** Excel's limit for a drop-down list written into the sheet. */
+  private static final int LONGEST_CHOICES = 255;
+
+  private static final Range NO_RANGE = new Range(0, 0, 0);
+
+  private final Block block;
+
+  private InputReader(Block block) {
+    this.block = block;
+  }
+
+  static InputTemplate read(Block block) {
+    InputTemplate input = new InputReader(block).input();
+    block.done();
+    return input;
+  }
+
+  private InputTemplate input() {
+    String name = RowReader.name(block, "input");
+    String label = block.requiredText("label");
+    InputKind kind = block.word("kind", InputKind.NUMBER);
+    String unit = unit(kind);
+    return switch (kind) {
+      case LENGTH -> numeric(name, label, kind, unit, range("inch"), range("cm"));
+      case NUMBER, PERCENT, COUNT -> {
+        Range range = range(block, kind);
+        yield numeric(name, label, kind, unit, range, range);
+      }
+      case CHOICE -> choice(name, label, unit);
+    };
+  }
+
+  private InputTemplate numeric(
+      String name, String label, InputKind kind, String unit, Range inch, Range cm) {
+    return new InputTemplate(
+        name, label, kind, unit, prompt(), inch, cm, List.of(), "", block.position());
+  }
+
+  private InputTemplate choice(String name, String label, String unit) {
+    List<SourceText> choices = block.texts("choices");
+    SourceText preset = block.requiredRawText("default");
+    List<String> words = choices.stream().map(SourceText::value).toList();
+    tellUnusable(choices);
+    if (!preset.isEmpty() && !words.contains(preset.value())) {
+      tell(preset, "the default " + preset, "one of " + String.join(", ", words));
+    }
+    return new InputTemplate(
+        name,
+        label,
+        InputKind.CHOICE,
+        unit,
+        prompt(),
+        NO_RANGE,
+        NO_RANGE,
+        words,
+        preset.value(),
+        block.position());
+  }
+
+  private void tellUnusable(List<SourceText> choices) {
+    choices.stream()
+        .filter(choice -> choice.value().matches(".*[,\"].*") || choice.value().isBlank())
+        .forEach(choice -> tell(choice, "the choice " + choice, "words without comma or quotes"));
+    int length = choices.stream().mapToInt(choice -> choice.value().length() + 1).sum() - 1;
+    if (length > LONGEST_CHOICES) {
+      tell(choices.get(0), length + " characters of choices", "at most " + LONGEST_CHOICES);
+    }
+  }
+
+  private String unit(InputKind kind) {
+    return switch (kind) {
+      case LENGTH -> block.text("unit").orElse("{unit}");
+      case PERCENT -> block.text("unit").orElse("%");
+      case CHOICE -> block.text("unit").orElse("-");
+      case NUMBER, COUNT -> block.requiredText("unit");
+    };
+  }
+
+  private String prompt() {
+    String prompt = block.requiredText("prompt");
+    if (prompt.length() > LONGEST_PROMPT) {
+      block
+          .scope()
+          .tell(
+              block.position(),
+              "a prompt of " + prompt.length() + " characters",
+              "at most " + LONGEST_PROMPT + ", which is all a spreadsheet shows",
+              "shorten it");
+    }
+    return prompt;
+  }
+
+  private Range range(String key) {
+    Optional<Block> inner = block.block(key);
+    Range range = inner.map(found -> range(found, InputKind.LENGTH)).orElse(NO_RANGE);
+    inner.ifPresent(Block::done);
+    return range;
+  }
+
+  private Range range(Block keys, InputKind kind) {
+    Range range = new Range(keys.number("default"), keys.number("from"), keys.number("to"));
+    if (range.from() > range.to()) {
+      tellRange(keys, "from " + range.from() + " to " + range.to(), "from not above to");
+    } else if (!range.holds(range.preset())) {
+      tellRange(
+          keys,
+          "the default " + range.preset(),
+          "a value from " + range.from() + " to " + range.to());
+    } else if (kind == InputKind.COUNT && range.preset() != Math.rint(range.preset())) {
+      tellRange(keys, "the default " + range.preset(), "a whole number");
+    }
+    return range;
+  }
+
+  private void tellRange(Block keys, String found, String expected) {
+    keys.scope().tell(keys.position(), found, expected, "correct default, from or to");
+  }
+
+  private void tell(SourceText at, String found, String expected) {
+    block.scope().tell(at.position(), found, expected, "correct the input's choices");
+  }
+}

@@ -1,0 +1,86 @@
+package frillbook.template;
+
+import frillbook.brief.LengthUnit;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * A cell that a person fills in.
+ *
+ * @param name in the workbook, in snake case
+ * @param label what stands beside the cell
+ * @param kind what may be typed
+ * @param unit as written in the template: {@code {unit}} for a length, {@code -} for none
+ * @param prompt what the input is, in one or two sentences
+ * @param inch its range in an inch workbook; 0 to 0 for a choice
+ * @param cm its range in a cm workbook; the same as {@code inch} unless the kind is length
+ * @param choices the words allowed; empty unless the kind is choice
+ * @param preset the word it has until a person changes it; empty unless the kind is choice
+ * @param position where it is written
+ */
+public record InputTemplate(
+    String name,
+    String label,
+    InputKind kind,
+    String unit,
+    String prompt,
+    Range inch,
+    Range cm,
+    List<String> choices,
+    String preset,
+    Position position)
+    implements RowTemplate {
+  public InputTemplate {
+    choices = List.copyOf(choices);
+  }
+
+  /** The numbers allowed in a workbook of that unit; 0 to 0 for a choice. */
+  public Range range(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? inch : cm;
+  }
+
+  /** The value until a person changes it: a Double, or a String for a choice. */
+  public Object preset(LengthUnit unit) {
+    return kind == InputKind.CHOICE ? preset : (Object) range(unit).preset();
+  }
+
+  /** Whether {@code value} is a Double or String that the input may have. */
+  public boolean accepts(Object value, LengthUnit unit) {
+    if (kind == InputKind.CHOICE) {
+      return value instanceof String && choices.contains(value);
+    }
+    return value instanceof Double number
+        && range(unit).holds(number)
+        && (kind != InputKind.COUNT || number == Math.rint(number));
+  }
+
+  /** What may be typed, as a sentence: "Finished diameter must be a number from 4 to 60 in." */
+  public String refusal(LengthUnit unit) {
+    return label + " must be " + allowed(unit) + ".";
+  }
+
+  private String allowed(LengthUnit lengthUnit) {
+    Range range = range(lengthUnit);
+    return switch (kind) {
+      case LENGTH -> "a number" + span(range) + " " + lengthUnit.symbol();
+      case NUMBER -> "a number" + span(range) + (unit.equals("-") ? "" : " " + unit);
+      case PERCENT -> "a number from " + percent(range.from()) + " to " + percent(range.to());
+      case COUNT -> "a whole number" + span(range);
+      case CHOICE -> "one of: " + String.join(", ", choices);
+    };
+  }
+
+  private static String span(Range range) {
+    return " from " + plain(range.from()) + " to " + plain(range.to());
+  }
+
+  private static String percent(double fraction) {
+    return BigDecimal.valueOf(fraction).movePointRight(2).stripTrailingZeros().toPlainString()
+        + " %";
+  }
+
+  /** The same in every locale: 0.125, 4, 1500. */
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

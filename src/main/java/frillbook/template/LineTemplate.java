@@ -1,0 +1,25 @@
+package frillbook.template;
+
+import java.util.Optional;
+
+/**
+ * One calculated value with its label, unit and note.
+ *
+ * @param name in the workbook, in snake case
+ * @param unit as written: {@code {unit}} for a length, {@code -} for none
+ * @param guard name of the line that must be 1 for this one to be calculated; empty for always
+ * @param also whether the other length unit stands beside it
+ * @param headline whether it is one of the sheet's main results
+ */
+public record LineTemplate(
+    String name,
+    String label,
+    String unit,
+    ValueFormat format,
+    FormulaText formula,
+    String note,
+    Optional<String> guard,
+    boolean also,
+    boolean headline,
+    Position position)
+    implements RowTemplate {}

@@ -1,0 +1,104 @@
+package frillbook.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Lists which name needs which, as the compiled workbook will have it. */
+final class Needs {
+  private final WorkbookTemplate template;
+  private final Declarations declarations;
+  private final Map<String, BlockTemplate> blocks;
+  private final List<Need> needs = new ArrayList<>();
+
+  private Needs(WorkbookTemplate template, Declarations declarations) {
+    this.template = template;
+    this.declarations = declarations;
+    this.blocks =
+        template.tables().stream()
+            .flatMap(table -> table.blocks().stream())
+            .collect(Collectors.toMap(BlockTemplate::name, Function.identity(), (one, two) -> one));
+  }
+
+  static List<Need> of(WorkbookTemplate template, Declarations declarations) {
+    Needs needs = new Needs(template, declarations);
+    template.lines().forEach(needs::line);
+    template.checks().forEach(needs::check);
+    template.tables().forEach(needs::table);
+    return needs.needs;
+  }
+
+  private void line(LineTemplate line) {
+    formula(line.name(), line.formula());
+    guard(line.name(), line.guard(), line.position());
+  }
+
+  private void check(CheckTemplate check) {
+    formula(check.name(), check.formula());
+    guard(check.name(), check.guard(), check.position());
+  }
+
+  private void table(TableTemplate table) {
+    if (table.columns().isEmpty()) {
+      return;
+    }
+    table.columns().forEach(column -> formula(column.name(), column.formula()));
+    String first = table.columns().get(0).name();
+    guard(first, table.guard(), table.position());
+    table.show().ifPresent(show -> formula(first, show, token -> !token.word().equals(first)));
+    if (table.mayBeBlank()) {
+      table.columns().stream()
+          .skip(1)
+          .forEach(each -> add(each.name(), first, Need.Kind.CELL, each.position()));
+    }
+  }
+
+  private void guard(String from, Optional<String> guard, Position at) {
+    guard.ifPresent(name -> add(from, name, Need.Kind.CELL, at));
+  }
+
+  private void formula(String from, FormulaText formula) {
+    formula(from, formula, token -> true);
+  }
+
+  /** A row condition may speak of the first column: its own formula is put in that place. */
+  private void formula(String from, FormulaText formula, Function<FormulaToken, Boolean> counts) {
+    for (FormulaToken token : formula.tokens()) {
+      Position at = formula.position(token);
+      switch (token.kind()) {
+        case NAME -> expand(token.text()).forEach(to -> add(from, to, kind(token.text()), at));
+        case CELL -> {
+          if (counts.apply(token)) {
+            add(from, token.word(), Need.Kind.CELL, at);
+          }
+        }
+        case CELL_ABOVE -> add(from, token.word(), Need.Kind.ABOVE, at);
+        default -> {
+          // Nothing else speaks of a cell.
+        }
+      }
+    }
+  }
+
+  private Need.Kind kind(String name) {
+    return declarations.isSeveralCells(name) ? Need.Kind.WHOLE : Need.Kind.CELL;
+  }
+
+  /** The calculated names that {@code name} stands for. */
+  private Stream<String> expand(String name) {
+    if (blocks.containsKey(name)) {
+      return blocks.get(name).columns().stream();
+    } else if (name.equals("check_fault") || name.equals("check_sentence")) {
+      return template.checks().stream().map(CheckTemplate::name);
+    }
+    return Stream.of(name);
+  }
+
+  private void add(String from, String to, Need.Kind kind, Position at) {
+    needs.add(new Need(from, to, kind, at));
+  }
+}

@@ -1,0 +1,150 @@
+package frillbook.template;
+
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads the entries of a sheet; the first key of an entry says what it is. */
+final class RowReader {
+  private static final String KINDS =
+      "section, note, caution, sentence, input, line, check, table, each, input_checks or glossary";
+
+  private RowReader() {}
+
+  /** Adds what {@code node} describes to {@code rows}: one row, or several for {@code each}. */
+  static void read(Node node, Scope scope, List<RowTemplate> rows) {
+    Block block = new Block(node, scope, "row");
+    switch (block.firstKey()) {
+      case "section" -> rows.add(section(block));
+      case "note" -> rows.add(note(block));
+      case "caution" -> rows.add(caution(block));
+      case "sentence" -> rows.add(sentence(block));
+      case "input" -> rows.add(InputReader.read(block));
+      case "line" -> rows.add(line(block));
+      case "check" -> rows.add(check(block));
+      case "table" -> rows.add(TableReader.read(block));
+      case "input_checks" -> rows.add(inputChecks(block));
+      case "glossary" -> rows.add(glossary(block));
+      case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));
+      case "" -> {
+        // Not a mapping, or an empty one: told already or nothing to read.
+      }
+      default ->
+          scope.tell(
+              block.position(),
+              "a row beginning with " + block.firstKey(),
+              "a row beginning with " + KINDS,
+              "put the key that says what the row is first");
+    }
+  }
+
+  private static RowTemplate section(Block block) {
+    String text = block.requiredText("section");
+    block.done();
+    return new RowTemplate.Section(text, block.position());
+  }
+
+  private static RowTemplate note(Block block) {
+    String text = block.requiredText("note");
+    block.done();
+    return new RowTemplate.Note(text, block.position());
+  }
+
+  private static RowTemplate caution(Block block) {
+    String text = block.requiredText("caution");
+    block.done();
+    return new RowTemplate.Caution(text, block.position());
+  }
+
+  private static SentenceTemplate sentence(Block block) {
+    SentenceTemplate sentence =
+        new SentenceTemplate(formula(block, "sentence"), guard(block, "plan_ok"), block.position());
+    block.done();
+    return sentence;
+  }
+
+  private static RowTemplate inputChecks(Block block) {
+    block.flag("input_checks");
+    block.done();
+    return new RowTemplate.InputChecks(block.position());
+  }
+
+  private static RowTemplate glossary(Block block) {
+    block.flag("glossary");
+    block.done();
+    return new RowTemplate.Glossary(block.position());
+  }
+
+  private static LineTemplate line(Block block) {
+    String name = name(block, "line");
+    LineTemplate line =
+        new LineTemplate(
+            name,
+            block.requiredText("label"),
+            block.requiredText("unit"),
+            block.word("format", ValueFormat.NUMBER),
+            formula(block, "formula"),
+            block.requiredText("note"),
+            guard(block, "plan_ok"),
+            block.flag("also"),
+            block.flag("headline"),
+            block.position());
+    tellAlso(line, block.scope());
+    block.done();
+    return line;
+  }
+
+  private static void tellAlso(LineTemplate line, Scope scope) {
+    if (line.also() && !(line.format().isLength() && line.unit().equals("{unit}"))) {
+      scope.tell(
+          line.position(),
+          "also: true on line " + line.name(),
+          "it only on a line of format length or cut with unit {unit}",
+          "leave it out or correct format and unit");
+    }
+  }
+
+  private static CheckTemplate check(Block block) {
+    String name = name(block, "check");
+    CheckTemplate check =
+        new CheckTemplate(
+            name,
+            block.requiredText("label"),
+            block.word("level", CheckLevel.STOP),
+            formula(block, "formula"),
+            block.requiredText("message"),
+            guard(block, "inputs_ok"),
+            block.position());
+    block.done();
+    return check;
+  }
+
+  /** The name under {@code key}; told where a spreadsheet would refuse it. */
+  static String name(Block block, String key) {
+    SourceText name = block.requiredRawText(key);
+    block.call(key + " " + name);
+    tellObjection(name, block.scope());
+    return name.value();
+  }
+
+  static void tellObjection(SourceText name, Scope scope) {
+    NameRules.objection(name.value())
+        .filter(objection -> !name.isEmpty())
+        .ifPresent(
+            objection ->
+                scope.tell(
+                    name.position(),
+                    "the name " + name + ", which " + objection,
+                    "words in small letters joined by _ that no spreadsheet reads otherwise",
+                    "choose another name"));
+  }
+
+  static FormulaText formula(Block block, String key) {
+    return FormulaLexer.lex(block.requiredRawText(key), block.scope().mistakes());
+  }
+
+  static Optional<String> guard(Block block, String preset) {
+    String guard = block.rawText("guard").map(SourceText::value).orElse(preset);
+    return guard.equals("none") ? Optional.empty() : Optional.of(guard);
+  }
+}

@@ -1,0 +1,32 @@
+package frillbook.template;
+
+/** One entry of a sheet, from top to bottom. */
+public sealed interface RowTemplate
+    permits RowTemplate.Section,
+        RowTemplate.Note,
+        RowTemplate.Caution,
+        RowTemplate.InputChecks,
+        RowTemplate.Glossary,
+        InputTemplate,
+        LineTemplate,
+        SentenceTemplate,
+        CheckTemplate,
+        TableTemplate {
+  /** Where the entry begins. */
+  Position position();
+
+  /** A heading over the rows that follow. */
+  record Section(String text, Position position) implements RowTemplate {}
+
+  /** A paragraph across the sheet. */
+  record Note(String text, Position position) implements RowTemplate {}
+
+  /** A paragraph that must not be missed. */
+  record Caution(String text, Position position) implements RowTemplate {}
+
+  /** One check for each input of the whole workbook. */
+  record InputChecks(Position position) implements RowTemplate {}
+
+  /** Every name of the workbook with label, unit, meaning and sheet. */
+  record Glossary(Position position) implements RowTemplate {}
+}

@@ -1,0 +1,34 @@
+package frillbook.template;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One sheet.
+ *
+ * @param name on the sheet's tab
+ * @param title in large letters in its first row
+ * @param lead a sentence under the title, if any
+ * @param widths of the columns, in digits of the workbook's font
+ * @param rows from top to bottom, repeated rows written out
+ * @param plan whether the sheet is part of a printed plan, not only of the workbook
+ */
+public record SheetTemplate(
+    String name,
+    String title,
+    Optional<String> lead,
+    Orientation orientation,
+    List<Double> widths,
+    List<RowTemplate> rows,
+    boolean plan,
+    Position position) {
+  public SheetTemplate {
+    widths = List.copyOf(widths);
+    rows = List.copyOf(rows);
+  }
+
+  /** The entries of one kind, from top to bottom. */
+  public <T extends RowTemplate> List<T> rows(Class<T> kind) {
+    return rows.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

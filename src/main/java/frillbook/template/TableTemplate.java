@@ -1,0 +1,42 @@
+package frillbook.template;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Formulas filled down over a fixed number of rows.
+ *
+ * @param name for people who read the template; no cell has it
+ * @param heading a section band above the table, if any
+ * @param rows how many rows the formulas are filled down
+ * @param show condition for a row to show anything; empty for always
+ * @param guard name of the line that must be 1 for the table to be calculated; empty for always
+ * @param blocks names over several columns
+ * @param columns from left to right; at least one
+ */
+public record TableTemplate(
+    String name,
+    Optional<String> heading,
+    int rows,
+    Optional<FormulaText> show,
+    Optional<String> guard,
+    List<BlockTemplate> blocks,
+    List<ColumnTemplate> columns,
+    Position position)
+    implements RowTemplate {
+  public TableTemplate {
+    blocks = List.copyOf(blocks);
+    columns = List.copyOf(columns);
+  }
+
+  /** Whether a row may be blank, which the first column then decides. */
+  public boolean mayBeBlank() {
+    return show.isPresent() || guard.isPresent();
+  }
+
+  /** Which column, from 0, has that name; -1 for none. */
+  public int indexOf(String column) {
+    List<String> names = columns.stream().map(ColumnTemplate::name).toList();
+    return names.indexOf(column);
+  }
+}

@@ -1,0 +1,60 @@
+package frillbook.template;
+
+import java.util.Optional;
+
+/** The checks that need the whole template: names, formulas, circles and the layout. */
+final class TemplateChecks {
+  private final Declarations declarations;
+  private final FormulaCheck formulas;
+  private final Mistakes mistakes;
+
+  private TemplateChecks(WorkbookTemplate template, Mistakes mistakes) {
+    this.declarations = new Declarations(template, mistakes);
+    this.formulas = new FormulaCheck(declarations, mistakes);
+    this.mistakes = mistakes;
+  }
+
+  static void check(WorkbookTemplate template, Mistakes mistakes) {
+    TemplateChecks checks = new TemplateChecks(template, mistakes);
+    template.lines().forEach(checks::line);
+    template.checks().forEach(checks::check);
+    template.tables().forEach(checks::table);
+    template.rows(SentenceTemplate.class).forEach(checks::sentence);
+    CircleCheck.check(template, checks.declarations, mistakes);
+    LayoutCheck.check(template, mistakes);
+  }
+
+  private void line(LineTemplate line) {
+    formulas.check(line.formula(), Optional.empty());
+    guard(line.guard(), line.position());
+  }
+
+  private void check(CheckTemplate check) {
+    formulas.check(check.formula(), Optional.empty());
+    guard(check.guard(), check.position());
+  }
+
+  private void sentence(SentenceTemplate sentence) {
+    formulas.check(sentence.formula(), Optional.empty());
+    guard(sentence.guard(), sentence.position());
+  }
+
+  private void table(TableTemplate table) {
+    table.show().ifPresent(show -> formulas.check(show, Optional.of(table)));
+    table.columns().forEach(column -> formulas.check(column.formula(), Optional.of(table)));
+    guard(table.guard(), table.position());
+  }
+
+  private void guard(Optional<String> guard, Position at) {
+    guard
+        .filter(name -> !declarations.is(name, Declarations.Kind.LINE))
+        .ifPresent(
+            name ->
+                mistakes.add(
+                    at,
+                    "the guard " + name + ", which is no line",
+                    "the name of a line that is 1 or 0, or none",
+                    "write guard: none or add the line"
+                        + Nearest.hint(name, declarations.names())));
+  }
+}

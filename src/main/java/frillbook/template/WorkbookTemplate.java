@@ -1,0 +1,40 @@
+package frillbook.template;
+
+import java.util.List;
+
+/**
+ * A whole workbook, free of mistakes.
+ *
+ * @param title of the document
+ * @param sheets from left to right
+ */
+public record WorkbookTemplate(String title, List<SheetTemplate> sheets) {
+  public WorkbookTemplate {
+    sheets = List.copyOf(sheets);
+  }
+
+  /** Every input in reading order. */
+  public List<InputTemplate> inputs() {
+    return rows(InputTemplate.class);
+  }
+
+  /** Every calculated line in reading order. */
+  public List<LineTemplate> lines() {
+    return rows(LineTemplate.class);
+  }
+
+  /** Every table in reading order. */
+  public List<TableTemplate> tables() {
+    return rows(TableTemplate.class);
+  }
+
+  /** Every check in reading order, those of single inputs left out. */
+  public List<CheckTemplate> checks() {
+    return rows(CheckTemplate.class);
+  }
+
+  /** The entries of one kind on all sheets, in reading order. */
+  public <T extends RowTemplate> List<T> rows(Class<T> kind) {
+    return sheets.stream().flatMap(sheet -> sheet.rows(kind).stream()).toList();
+  }
+}

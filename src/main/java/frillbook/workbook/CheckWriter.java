@@ -1,0 +1,52 @@
+package frillbook.workbook;
+
+import frillbook.template.CheckTemplate;
+import frillbook.template.InputTemplate;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+
+/** Writes checks: label, fault, sentence. */
+final class CheckWriter {
+  private static final double CHECK_HEIGHT = 19;
+
+  private final Page page;
+  private final Layout layout;
+  private final FormulaTranslation formulas;
+
+  CheckWriter(Page page, Layout layout, FormulaTranslation formulas) {
+    this.page = page;
+    this.layout = layout;
+    this.formulas = formulas;
+  }
+
+  void check(int row, CheckTemplate check) {
+    String sentence = page.setting().say(check.message());
+    row(row, check.label(), formulas.fault(check), formulas.sentence(check), sentence);
+  }
+
+  /** One row for each input, from {@code row} on. */
+  void inputs(int row, Iterable<InputTemplate> inputs) {
+    int next = row;
+    for (InputTemplate input : inputs) {
+      String fault = formulas.fault(input, input.name());
+      Span place = layout.fault(input).orElseThrow();
+      String sentence = formulas.remark(input, place, "fine");
+      row(next++, input.label(), fault, sentence, input.refusal(page.setting().unit()));
+    }
+  }
+
+  private void row(int row, String label, String fault, String sentence, String longest) {
+    page.text(row, Layout.LABEL, page.setting().say(label), page.styles().of(Look.LABEL));
+    page.formula(row, Layout.FAULT, fault, page.styles().of(Look.VALUE, NumberFormats.FAULT));
+    page.formula(row, Layout.SENTENCE, sentence, page.styles().of(Look.SENTENCE));
+    page.mergeToEnd(row, Layout.SENTENCE, Look.SENTENCE);
+    page.heighten(row, CHECK_HEIGHT);
+    page.fit(row, label, Layout.LABEL, Layout.LABEL, Look.LABEL);
+    page.fit(row, longest, Layout.SENTENCE, page.lastColumn(), Look.HEADER);
+    String cell = new CellReference(row, Layout.FAULT, true, true).formatAsString();
+    Emphasis.addAlarm(
+        page.sheet(),
+        cell + "<>0",
+        new CellRangeAddress(row, row, Layout.FAULT, page.lastColumn()));
+  }
+}

@@ -1,0 +1,168 @@
+package frillbook.workbook;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.CheckTemplate;
+import frillbook.template.FormulaText;
+import frillbook.template.FormulaToken;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.Range;
+import frillbook.template.SentenceTemplate;
+import frillbook.template.TableTemplate;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.poi.ss.util.CellReference;
+
+/** Turns a template's formulas into those of a workbook, guards and blanks included. */
+final class FormulaTranslation {
+  /** A cell of a table: which row of the data, from 1, and which row of the sheet, from 0. */
+  record Row(TableTemplate table, int number, int sheetRow) {}
+
+  /** Excel takes 255 characters between two quotation marks; kept well under. */
+  private static final int LONGEST_TEXT = 240;
+
+  private static final String CM_PER_INCH = "2.54";
+
+  private final WorkbookSetting setting;
+
+  FormulaTranslation(WorkbookSetting setting) {
+    this.setting = setting;
+  }
+
+  String line(LineTemplate line) {
+    return guarded(line.guard(), render(line.formula()), "\"\"");
+  }
+
+  String sentence(SentenceTemplate sentence) {
+    return guarded(sentence.guard(), render(sentence.formula()), "\"\"");
+  }
+
+  /** A line's value in the other length unit. */
+  String inOtherUnit(LineTemplate line) {
+    String step = setting.unit() == LengthUnit.INCH ? "*" : "/";
+    String name = line.name();
+    return "IF(" + name + "=\"\",\"\"," + name + step + CM_PER_INCH + ")";
+  }
+
+  /** 0 where all is well or cannot be judged yet, else the code of the check's level. */
+  String fault(CheckTemplate check) {
+    String judged = "IF(" + render(check.formula()) + ",0," + check.level().code() + ")";
+    return guarded(check.guard(), judged, "0");
+  }
+
+  String sentence(CheckTemplate check) {
+    String message = text(setting.say(check.message()));
+    String fine = guarded(check.guard(), text("fine"), text("not checked yet"));
+    return "IF(" + check.name() + "=0," + fine + "," + message + ")";
+  }
+
+  /**
+   * 1 where the cell {@code cell} is blank, of the wrong kind or out of range. Nested, because a
+   * spreadsheet evaluates every part of AND, and a text cannot be compared or rounded.
+   */
+  String fault(InputTemplate input, String cell) {
+    Range range = input.range(setting.unit());
+    String within = cell + ">=" + number(range.from()) + "," + cell + "<=" + number(range.to());
+    return switch (input.kind()) {
+      case CHOICE -> "IF(ISTEXT(" + cell + "),IF(" + oneOf(input, cell) + ",0,1),1)";
+      case COUNT ->
+          "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "," + cell + "=INT(" + cell + ")),0,1),1)";
+      case LENGTH, NUMBER, PERCENT -> "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "),0,1),1)";
+    };
+  }
+
+  private static String oneOf(InputTemplate input, String cell) {
+    return input.choices().stream()
+        .map(choice -> cell + "=" + text(choice))
+        .collect(Collectors.joining(",", "OR(", ")"));
+  }
+
+  /** {@code good} while the input's fault cell is 0, else what is allowed. */
+  String remark(InputTemplate input, Span fault, String good) {
+    String refusal = text(input.refusal(setting.unit()));
+    return "IF(" + fault.reference() + "=0," + text(good) + "," + refusal + ")";
+  }
+
+  /** The formula of a table's cell in column {@code column}, from 0. */
+  String cell(Row row, int column) {
+    TableTemplate table = row.table();
+    String formula = render(table.columns().get(column).formula(), row);
+    if (column > 0 && table.mayBeBlank()) {
+      return "IF($A" + (row.sheetRow() + 1) + "=\"\",\"\"," + formula + ")";
+    } else if (column > 0) {
+      return formula;
+    }
+    String shown =
+        table
+            .show()
+            .map(show -> "IF(" + condition(show, row, formula) + "," + formula + ",\"\")")
+            .orElse(formula);
+    return guarded(table.guard(), shown, "\"\"");
+  }
+
+  /** A row's condition, the first column's own formula in place of its cell. */
+  private String condition(FormulaText show, Row row, String first) {
+    String name = row.table().columns().get(0).name();
+    return show.render(
+        token ->
+            token.kind() == FormulaToken.Kind.CELL && token.word().equals(name)
+                ? "(" + first + ")"
+                : token(token, Optional.of(row)));
+  }
+
+  private static String guarded(Optional<String> guard, String formula, String otherwise) {
+    return guard
+        .map(name -> "IF(" + name + "=1," + formula + "," + otherwise + ")")
+        .orElse(formula);
+  }
+
+  private String render(FormulaText formula) {
+    return formula.render(token -> token(token, Optional.empty()));
+  }
+
+  private String render(FormulaText formula, Row row) {
+    return formula.render(token -> token(token, Optional.of(row)));
+  }
+
+  private String token(FormulaToken token, Optional<Row> row) {
+    return switch (token.kind()) {
+      case CELL -> address(token, row.orElseThrow(), 0);
+      case CELL_ABOVE -> "SUM(" + address(token, row.orElseThrow(), -1) + ")";
+      case STRING, PLACEHOLDER -> fill(token.text(), row);
+      case SPACE -> " ";
+      default -> token.text();
+    };
+  }
+
+  private static String address(FormulaToken token, Row row, int step) {
+    int column = row.table().indexOf(token.word());
+    return new CellReference(row.sheetRow() + step, column, false, true).formatAsString();
+  }
+
+  private String fill(String text, Optional<Row> row) {
+    String filled =
+        setting
+            .say(text)
+            .replace("{cm_per_unit}", number(setting.unit().centimetres()))
+            .replace("{units_per_long}", number(setting.unit().unitsPerLong()));
+    return row.map(in -> filled.replace("{n}", String.valueOf(in.number()))).orElse(filled);
+  }
+
+  /** The same in every locale. */
+  static String number(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  /** A text as a formula writes it; a long one in parts. */
+  static String text(String text) {
+    List<String> parts = new ArrayList<>();
+    for (int from = 0; from < text.length() || parts.isEmpty(); from += LONGEST_TEXT) {
+      String part = text.substring(from, Math.min(text.length(), from + LONGEST_TEXT));
+      parts.add("\"" + part.replace("\"", "\"\"") + "\"");
+    }
+    return String.join("&", parts);
+  }
+}

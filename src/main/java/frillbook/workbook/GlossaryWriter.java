@@ -1,0 +1,38 @@
+package frillbook.workbook;
+
+import java.util.List;
+
+/** Writes the list of all names. */
+final class GlossaryWriter {
+  private static final List<String> HEAD = List.of("Label", "Name", "Unit", "Meaning", "Sheet");
+
+  private final Page page;
+
+  GlossaryWriter(Page page) {
+    this.page = page;
+  }
+
+  void glossary(int row, List<Glossary.Entry> entries) {
+    for (int column = 0; column < HEAD.size(); column++) {
+      page.text(row, column, HEAD.get(column), page.styles().of(Look.WORD_HEADER));
+    }
+    int next = row + 1;
+    for (Glossary.Entry entry : entries) {
+      entry(next++, entry);
+    }
+  }
+
+  private void entry(int row, Glossary.Entry entry) {
+    WorkbookSetting setting = page.setting();
+    column(row, 0, setting.say(entry.label()), Look.SENTENCE);
+    column(row, 1, entry.name(), Look.SENTENCE);
+    column(row, 2, setting.unitText(entry.unit()), Look.REMARK);
+    column(row, 3, setting.say(entry.meaning()), Look.REMARK);
+    column(row, 4, entry.sheet(), Look.REMARK);
+  }
+
+  private void column(int row, int column, String text, Look look) {
+    page.text(row, column, text, page.styles().of(look));
+    page.fit(row, text, column, column, look);
+  }
+}

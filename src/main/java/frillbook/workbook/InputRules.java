@@ -1,0 +1,62 @@
+package frillbook.workbook;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.InputTemplate;
+import frillbook.template.Range;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
+
+/** What a spreadsheet program itself refuses, and the box it shows beside a selected input. */
+final class InputRules {
+  /** Excel's limits for the texts of a validation. */
+  private static final int LONGEST_TITLE = 32;
+
+  private static final int LONGEST_PROMPT = 255;
+  private static final int LONGEST_REFUSAL = 225;
+
+  private InputRules() {}
+
+  static void add(Page page, int row, InputTemplate input, FormulaTranslation formulas) {
+    DataValidationHelper helper = page.sheet().getDataValidationHelper();
+    CellRangeAddressList cell = new CellRangeAddressList(row, row, Layout.VALUE, Layout.VALUE);
+    LengthUnit unit = page.setting().unit();
+    DataValidation rule = helper.createValidation(constraint(helper, input, unit), cell);
+    String prompt = page.setting().say(input.prompt());
+    rule.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(prompt, LONGEST_PROMPT));
+    rule.setShowPromptBox(true);
+    rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
+    rule.createErrorBox("Not accepted", cut(input.refusal(unit), LONGEST_REFUSAL));
+    rule.setShowErrorBox(true);
+    rule.setEmptyCellAllowed(false);
+    // POI's name for it is the wrong way round: true shows the arrow.
+    rule.setSuppressDropDownArrow(true);
+    page.sheet().addValidationData(rule);
+    Emphasis.addAlarm(
+        page.sheet(),
+        formulas.fault(input, LineWriter.address(row)) + "=1",
+        new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
+  }
+
+  private static DataValidationConstraint constraint(
+      DataValidationHelper helper, InputTemplate input, LengthUnit unit) {
+    Range range = input.range(unit);
+    int between = DataValidationConstraint.OperatorType.BETWEEN;
+    return switch (input.kind()) {
+      case CHOICE -> helper.createExplicitListConstraint(input.choices().toArray(String[]::new));
+      case COUNT -> helper.createIntegerConstraint(between, plain(range.from()), plain(range.to()));
+      case LENGTH, NUMBER, PERCENT ->
+          helper.createDecimalConstraint(between, plain(range.from()), plain(range.to()));
+    };
+  }
+
+  private static String plain(double number) {
+    return FormulaTranslation.number(number);
+  }
+
+  private static String cut(String text, int longest) {
+    return text.length() <= longest ? text : text.substring(0, longest - 1) + "…";
+  }
+}

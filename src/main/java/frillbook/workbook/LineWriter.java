@@ -1,0 +1,111 @@
+package frillbook.workbook;
+
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.ValueFormat;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+
+/** Writes inputs and calculated lines: label, value, unit, other unit, note. */
+final class LineWriter {
+  private static final double LINE_HEIGHT = 19;
+  private static final double HEADLINE_HEIGHT = 25;
+
+  private final Page page;
+  private final Layout layout;
+  private final FormulaTranslation formulas;
+
+  LineWriter(Page page, Layout layout, FormulaTranslation formulas) {
+    this.page = page;
+    this.layout = layout;
+    this.formulas = formulas;
+  }
+
+  void input(int row, InputTemplate input) {
+    label(row, input.label(), Look.LABEL);
+    XSSFCellStyle style = page.styles().of(Look.INPUT, NumberFormats.of(input.kind()));
+    fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
+    unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
+    otherUnit(row);
+    remark(row, input);
+    InputRules.add(page, row, input, formulas);
+  }
+
+  static void fill(XSSFCell cell, Object value) {
+    if (value instanceof Double number) {
+      cell.setCellValue(number);
+    } else if (value instanceof String text) {
+      cell.setCellValue(text);
+    } else {
+      cell.setBlank();
+    }
+  }
+
+  /** The prompt, or what is allowed while the input cannot be used. */
+  private void remark(int row, InputTemplate input) {
+    String prompt = page.setting().say(input.prompt());
+    Optional<Span> fault = layout.fault(input);
+    XSSFCellStyle style = page.styles().of(Look.REMARK);
+    if (fault.isPresent()) {
+      page.formula(row, Layout.NOTE, formulas.remark(input, fault.get(), prompt), style);
+    } else {
+      page.text(row, Layout.NOTE, prompt, style);
+    }
+    endNote(row, prompt);
+    String refusal = input.refusal(page.setting().unit());
+    page.fit(row, refusal, Layout.NOTE, page.lastColumn(), Look.REFUSAL);
+  }
+
+  void line(int row, LineTemplate line) {
+    label(row, line.label(), line.headline() ? Look.HEADLINE_LABEL : Look.LABEL);
+    page.formula(row, Layout.VALUE, formulas.line(line), valueStyle(line));
+    unit(row, line.format() == ValueFormat.PERCENT ? "-" : line.unit());
+    if (line.also()) {
+      String format = NumberFormats.inOther(page.setting().unit());
+      page.formula(
+          row, Layout.OTHER_UNIT, formulas.inOtherUnit(line), page.styles().of(Look.VALUE, format));
+    } else {
+      otherUnit(row);
+    }
+    page.text(row, Layout.NOTE, page.setting().say(line.note()), page.styles().of(Look.REMARK));
+    endNote(row, page.setting().say(line.note()));
+    page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
+  }
+
+  private XSSFCellStyle valueStyle(LineTemplate line) {
+    Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
+    String format = NumberFormats.of(line.format(), page.setting().unit());
+    return line.format() == ValueFormat.TEXT
+        ? page.styles().of(look, format, HorizontalAlignment.LEFT)
+        : page.styles().of(look, format);
+  }
+
+  private void label(int row, String label, Look look) {
+    page.text(row, Layout.LABEL, page.setting().say(label), page.styles().of(look));
+    page.heighten(row, LINE_HEIGHT);
+    page.fit(row, label, Layout.LABEL, Layout.LABEL, look);
+  }
+
+  private void unit(int row, String unit) {
+    String text = page.setting().unitText(unit);
+    page.text(row, Layout.UNIT, text, page.styles().of(Look.UNIT));
+  }
+
+  private void otherUnit(int row) {
+    page.cell(row, Layout.OTHER_UNIT, page.styles().of(Look.VALUE));
+  }
+
+  private void endNote(int row, String note) {
+    page.mergeToEnd(row, Layout.NOTE, Look.REMARK);
+    page.fit(row, note, Layout.NOTE, page.lastColumn(), Look.REMARK);
+  }
+
+  /** The absolute address of an input's own cell on its sheet. */
+  static String address(int row) {
+    return new CellReference(row, Layout.VALUE, true, true).formatAsString();
+  }
+}

@@ -1,0 +1,116 @@
+package frillbook.workbook;
+
+import frillbook.template.SheetTemplate;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** A sheet being written: cells with styles, merged stretches, row heights that fit. */
+final class Page {
+  private static final double POINTS_PER_PIXEL = 0.75;
+
+  /** Width of a digit in the workbook's font, and the cell's own margins, in pixels. */
+  private static final int DIGIT_PIXELS = 7;
+
+  private static final int MARGIN_PIXELS = 5;
+
+  private static final double INDENT_POINTS = 9;
+
+  private final XSSFSheet sheet;
+  private final SheetTemplate template;
+  private final Styles styles;
+  private final WorkbookSetting setting;
+
+  Page(XSSFSheet sheet, SheetTemplate template, Styles styles, WorkbookSetting setting) {
+    this.sheet = sheet;
+    this.template = template;
+    this.styles = styles;
+    this.setting = setting;
+  }
+
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  SheetTemplate template() {
+    return template;
+  }
+
+  Styles styles() {
+    return styles;
+  }
+
+  WorkbookSetting setting() {
+    return setting;
+  }
+
+  int lastColumn() {
+    return template.widths().size() - 1;
+  }
+
+  void setWidths() {
+    for (int column = 0; column <= lastColumn(); column++) {
+      double digits = pixels(column) / DIGIT_PIXELS;
+      sheet.setColumnWidth(column, (int) Math.round(digits * 256));
+    }
+  }
+
+  private double pixels(int column) {
+    return template.widths().get(column) * DIGIT_PIXELS + MARGIN_PIXELS;
+  }
+
+  XSSFCell cell(int row, int column, XSSFCellStyle style) {
+    XSSFRow line = sheet.getRow(row);
+    XSSFCell cell = (line == null ? sheet.createRow(row) : line).createCell(column);
+    cell.setCellStyle(style);
+    return cell;
+  }
+
+  XSSFCell text(int row, int column, String text, XSSFCellStyle style) {
+    XSSFCell cell = cell(row, column, style);
+    if (!text.isEmpty()) {
+      cell.setCellValue(text);
+    }
+    return cell;
+  }
+
+  XSSFCell formula(int row, int column, String formula, XSSFCellStyle style) {
+    XSSFCell cell = cell(row, column, style);
+    cell.setCellFormula(formula);
+    return cell;
+  }
+
+  /** Gives the cells from {@code from} to the last column one style and makes them one. */
+  void mergeToEnd(int row, int from, Look look) {
+    for (int column = from; column <= lastColumn(); column++) {
+      XSSFRow line = sheet.getRow(row);
+      if (line == null || line.getCell(column) == null) {
+        cell(row, column, styles.of(look));
+      }
+    }
+    if (from < lastColumn()) {
+      sheet.addMergedRegion(new CellRangeAddress(row, row, from, lastColumn()));
+    }
+  }
+
+  /** Makes the row at least {@code points} high. */
+  void heighten(int row, double points) {
+    XSSFRow line = sheet.getRow(row);
+    boolean untouched = !line.getCTRow().isSetHt();
+    if (untouched || line.getHeightInPoints() < points) {
+      line.setHeightInPoints((float) (Math.ceil(points * 4) / 4));
+    }
+  }
+
+  /** Makes the row high enough for {@code text} wrapped in the columns from…to. */
+  void fit(int row, String text, int from, int to, Look look) {
+    double width = 0;
+    for (int column = from; column <= to; column++) {
+      width += pixels(column) * POINTS_PER_PIXEL;
+    }
+    double room = width - MARGIN_PIXELS - INDENT_POINTS * look.indent();
+    heighten(row, TextMeasure.height(text, room, look.size(), look.bold()));
+  }
+}

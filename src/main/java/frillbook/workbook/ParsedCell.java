@@ -1,0 +1,102 @@
+package frillbook.workbook;
+
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.EvaluationSheet;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+
+/** A cell as the evaluator sees it: a parsed formula, or a value. */
+final class ParsedCell implements EvaluationCell {
+  private final EvaluationSheet sheet;
+  private final XSSFCell cell;
+  private final int row;
+  private final int column;
+  private final Ptg[] formula;
+  private CellType type;
+  private Object value;
+
+  /**
+   * @param formula its pieces; empty for a cell without formula
+   */
+  ParsedCell(EvaluationSheet sheet, XSSFCell cell, Ptg[] formula) {
+    this.sheet = sheet;
+    this.cell = cell;
+    this.row = cell.getRowIndex();
+    this.column = cell.getColumnIndex();
+    this.formula = formula;
+    refresh();
+  }
+
+  /** Takes note of a value that was put into the cell. */
+  void refresh() {
+    type = cell.getCellType();
+    value = type == CellType.FORMULA ? "" : WorkbookValues.stored(cell);
+  }
+
+  Ptg[] formula() {
+    return formula;
+  }
+
+  @Override
+  public Object getIdentityKey() {
+    return this;
+  }
+
+  @Override
+  public EvaluationSheet getSheet() {
+    return sheet;
+  }
+
+  @Override
+  public int getRowIndex() {
+    return row;
+  }
+
+  @Override
+  public int getColumnIndex() {
+    return column;
+  }
+
+  @Override
+  public CellType getCellType() {
+    return type;
+  }
+
+  @Override
+  public double getNumericCellValue() {
+    return (Double) value;
+  }
+
+  @Override
+  public String getStringCellValue() {
+    return (String) value;
+  }
+
+  @Override
+  public boolean getBooleanCellValue() {
+    return (Boolean) value;
+  }
+
+  @Override
+  public int getErrorCellValue() {
+    return cell.getErrorCellValue();
+  }
+
+  @Override
+  public CellRangeAddress getArrayFormulaRange() {
+    return cell.getArrayFormulaRange();
+  }
+
+  /** Templates have no array formulas. */
+  @Override
+  public boolean isPartOfArrayFormulaGroup() {
+    return false;
+  }
+
+  @Override
+  public CellType getCachedFormulaResultType() {
+    return cell.getCachedFormulaResultType();
+  }
+}

@@ -1,0 +1,103 @@
+package frillbook.workbook;
+
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.Orientation;
+import frillbook.template.RowTemplate;
+import frillbook.template.TableTemplate;
+import java.util.List;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** How a sheet is printed, scrolled and protected. */
+final class PrintSetup {
+  private static final double SIDE_MARGIN = 0.6;
+  private static final double TOP_MARGIN = 0.6;
+
+  /** Leaves room for the footer. */
+  private static final double BOTTOM_MARGIN = 0.8;
+
+  private static final double FOOTER_MARGIN = 0.4;
+
+  /** Rows that stay in sight take at most this much of a small screen, in points. */
+  private static final double MOST_FROZEN = 220;
+
+  private PrintSetup() {}
+
+  static void set(Page page, Layout layout) {
+    XSSFSheet sheet = page.sheet();
+    sheet.setDisplayGridlines(false);
+    paper(page);
+    sheet.getFooter().setCenter("&A — page &P of &N");
+    repeatHead(page, layout);
+    protect(sheet);
+  }
+
+  private static void paper(Page page) {
+    XSSFSheet sheet = page.sheet();
+    sheet.setFitToPage(true);
+    XSSFPrintSetup print = sheet.getPrintSetup();
+    print.setPaperSize(page.setting().paper().code());
+    print.setLandscape(page.template().orientation() == Orientation.LANDSCAPE);
+    print.setFitWidth((short) 1);
+    // 0: as many pages as it takes.
+    print.setFitHeight((short) 0);
+    sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
+    sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
+    sheet.setMargin(PageMargin.TOP, TOP_MARGIN);
+    sheet.setMargin(PageMargin.BOTTOM, BOTTOM_MARGIN);
+    sheet.setMargin(PageMargin.FOOTER, FOOTER_MARGIN);
+  }
+
+  /** Only where one table is all the sheet is about can its head stand on every page. */
+  private static void repeatHead(Page page, Layout layout) {
+    List<Layout.Placed> tables =
+        layout.entries(page.template()).stream().filter(each -> isTable(each.entry())).toList();
+    if (tables.size() == 1) {
+      int first = firstHeadRow(tables.get(0));
+      int last = lastHeadRow(tables.get(0));
+      page.sheet().setRepeatingRows(new CellRangeAddress(first, last, -1, -1));
+      if (isAllTable(page) && heightTo(page, last) <= MOST_FROZEN) {
+        page.sheet().createFreezePane(0, last + 1);
+      }
+    }
+  }
+
+  private static boolean isTable(RowTemplate entry) {
+    return entry instanceof TableTemplate || entry instanceof RowTemplate.Glossary;
+  }
+
+  private static int firstHeadRow(Layout.Placed placed) {
+    return placed.entry() instanceof TableTemplate table
+        ? Layout.headRow(table, placed.row())
+        : placed.row();
+  }
+
+  private static int lastHeadRow(Layout.Placed placed) {
+    return placed.entry() instanceof TableTemplate table
+        ? Layout.dataRow(table, placed.row()) - 1
+        : placed.row();
+  }
+
+  private static boolean isAllTable(Page page) {
+    return page.template().rows(InputTemplate.class).isEmpty()
+        && page.template().rows(LineTemplate.class).isEmpty();
+  }
+
+  private static double heightTo(Page page, int last) {
+    double height = 0;
+    for (int row = 0; row <= last; row++) {
+      height += page.sheet().getRow(row) == null ? 0 : page.sheet().getRow(row).getHeightInPoints();
+    }
+    return height;
+  }
+
+  /** Keeps formulas from being typed over by accident; there is no password. */
+  private static void protect(XSSFSheet sheet) {
+    sheet.enableLocking();
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+  }
+}

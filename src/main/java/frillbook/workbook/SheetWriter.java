@@ -1,0 +1,65 @@
+package frillbook.workbook;
+
+import frillbook.template.CheckTemplate;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SentenceTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.WorkbookTemplate;
+
+/** Writes one sheet from top to bottom. */
+final class SheetWriter {
+  private final WorkbookTemplate template;
+  private final Layout layout;
+  private final Page page;
+  private final FormulaTranslation formulas;
+  private final TextWriter texts;
+  private final LineWriter lines;
+  private final CheckWriter checks;
+  private final TableWriter tables;
+
+  SheetWriter(WorkbookTemplate template, Layout layout, Page page) {
+    this.formulas = new FormulaTranslation(page.setting());
+    this.template = template;
+    this.layout = layout;
+    this.page = page;
+    this.texts = new TextWriter(page);
+    this.lines = new LineWriter(page, layout, formulas);
+    this.checks = new CheckWriter(page, layout, formulas);
+    this.tables = new TableWriter(page, formulas, texts);
+  }
+
+  void write() {
+    page.setWidths();
+    texts.head();
+    for (Layout.Placed placed : layout.entries(page.template())) {
+      write(placed.row(), placed.entry());
+    }
+    PrintSetup.set(page, layout);
+  }
+
+  private void write(int row, RowTemplate entry) {
+    if (entry instanceof RowTemplate.Section section) {
+      texts.section(row, section.text());
+    } else if (entry instanceof RowTemplate.Note note) {
+      texts.note(row, note.text());
+    } else if (entry instanceof RowTemplate.Caution caution) {
+      texts.caution(row, caution.text());
+    } else if (entry instanceof SentenceTemplate sentence) {
+      texts.sentence(row, formulas.sentence(sentence), LongestText.of(sentence.formula()));
+    } else if (entry instanceof InputTemplate input) {
+      lines.input(row, input);
+    } else if (entry instanceof LineTemplate line) {
+      lines.line(row, line);
+    } else if (entry instanceof CheckTemplate check) {
+      checks.check(row, check);
+    } else if (entry instanceof RowTemplate.InputChecks) {
+      checks.inputs(row, template.inputs());
+    } else if (entry instanceof TableTemplate table) {
+      tables.table(row, table);
+    } else if (entry instanceof RowTemplate.Glossary) {
+      new GlossaryWriter(page).glossary(row, Glossary.of(template));
+    }
+  }
+}

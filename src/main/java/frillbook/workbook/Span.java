@@ -1,0 +1,23 @@
+package frillbook.workbook;
+
+import org.apache.poi.ss.util.CellReference;
+
+/** A rectangle of cells; rows and columns counted from 0, ends included. */
+record Span(String sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+  static Span cell(String sheet, int row, int column) {
+    return new Span(sheet, row, row, column, column);
+  }
+
+  static Span column(String sheet, int firstRow, int rows, int column) {
+    return new Span(sheet, firstRow, firstRow + rows - 1, column, column);
+  }
+
+  /** Absolute, with the sheet: {@code Brief!$B$5} or {@code 'Shop habits'!$B$5:$B$9}. */
+  String reference() {
+    String first = new CellReference(sheet, firstRow, firstColumn, true, true).formatAsString();
+    if (firstRow == lastRow && firstColumn == lastColumn) {
+      return first;
+    }
+    return first + ":" + new CellReference(lastRow, lastColumn, true, true).formatAsString();
+  }
+}

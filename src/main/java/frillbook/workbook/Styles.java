@@ -1,0 +1,108 @@
+package frillbook.workbook;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontScheme;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The cell styles of one workbook, each made once. */
+final class Styles {
+  private record Key(Look look, String numberFormat, HorizontalAlignment across) {}
+
+  private final XSSFWorkbook workbook;
+  private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<Look, XSSFFont> fonts = new HashMap<>();
+
+  Styles(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+  }
+
+  /**
+   * Makes our typeface the one that columns are measured in. Only for a workbook without sheets:
+   * others keep the look they have.
+   */
+  static void setDefaultFont(XSSFWorkbook workbook) {
+    XSSFFont font = workbook.getFontAt(0);
+    font.setScheme(FontScheme.NONE);
+    font.setFontName(Look.FACE);
+    font.setFontHeight(Look.VALUE.size());
+    font.setColor(colour(Look.TEXT));
+  }
+
+  XSSFCellStyle of(Look look) {
+    return of(look, NumberFormats.GENERAL);
+  }
+
+  XSSFCellStyle of(Look look, String numberFormat) {
+    return of(look, numberFormat, look.across());
+  }
+
+  XSSFCellStyle of(Look look, String numberFormat, HorizontalAlignment across) {
+    return styles.computeIfAbsent(new Key(look, numberFormat, across), this::make);
+  }
+
+  private XSSFCellStyle make(Key key) {
+    Look look = key.look();
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(fonts.computeIfAbsent(look, this::font));
+    style.setDataFormat(workbook.createDataFormat().getFormat(key.numberFormat()));
+    style.setAlignment(key.across());
+    style.setVerticalAlignment(look.upright());
+    style.setWrapText(look.wraps());
+    if (look.across() == HorizontalAlignment.RIGHT && key.across() == HorizontalAlignment.LEFT) {
+      // Words beside a right-aligned number need a gap.
+      style.setIndention((short) 1);
+    } else {
+      style.setIndention((short) look.indent());
+    }
+    rule(style, look);
+    if (look == Look.INPUT) {
+      box(style, Look.CREAM, Look.INPUT_EDGE, BorderStyle.THIN);
+      style.setLocked(false);
+    } else if (look == Look.CAUTION) {
+      box(style, Look.ALARM_TINT, Look.ALARM, BorderStyle.THIN);
+    }
+    return style;
+  }
+
+  private static void rule(XSSFCellStyle style, Look look) {
+    if (look.rule() != BorderStyle.NONE) {
+      style.setBorderBottom(look.rule());
+      style.setBottomBorderColor(colour(look.ruleColour()));
+    }
+  }
+
+  private static void box(XSSFCellStyle style, String fill, String edge, BorderStyle border) {
+    style.setFillForegroundColor(colour(fill));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setBorderTop(border);
+    style.setBorderBottom(border);
+    style.setBorderLeft(border);
+    style.setBorderRight(border);
+    style.setTopBorderColor(colour(edge));
+    style.setBottomBorderColor(colour(edge));
+    style.setLeftBorderColor(colour(edge));
+    style.setRightBorderColor(colour(edge));
+  }
+
+  private XSSFFont font(Look look) {
+    XSSFFont font = workbook.createFont();
+    font.setFontName(Look.FACE);
+    font.setFontHeight(look.size());
+    font.setBold(look.bold());
+    font.setColor(colour(look.colour()));
+    return font;
+  }
+
+  /** From RRGGBB. */
+  static XSSFColor colour(String hex) {
+    int rgb = Integer.parseInt(hex, 16);
+    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+  }
+}

@@ -1,0 +1,70 @@
+package frillbook.workbook;
+
+import frillbook.template.ColumnTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.ValueFormat;
+import java.util.List;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+
+/** Writes tables: labels, units, and formulas filled down. */
+final class TableWriter {
+  private static final double ROW_HEIGHT = 15.5;
+  private static final double UNIT_HEIGHT = 14;
+
+  private final Page page;
+  private final FormulaTranslation formulas;
+  private final TextWriter texts;
+
+  TableWriter(Page page, FormulaTranslation formulas, TextWriter texts) {
+    this.page = page;
+    this.formulas = formulas;
+    this.texts = texts;
+  }
+
+  void table(int row, TableTemplate table) {
+    table.heading().ifPresent(heading -> texts.section(row, heading));
+    int head = Layout.headRow(table, row);
+    int data = Layout.dataRow(table, row);
+    for (int column = 0; column < table.columns().size(); column++) {
+      head(head, column, table.columns().get(column));
+    }
+    for (int number = 1; number <= table.rows(); number++) {
+      fill(new FormulaTranslation.Row(table, number, data + number - 1));
+    }
+    Emphasis.addRowRule(
+        page.sheet(),
+        "$A" + (data + 1) + "<>\"\"",
+        new CellRangeAddress(data, data + table.rows() - 1, 0, table.columns().size() - 1));
+  }
+
+  private void head(int row, int column, ColumnTemplate template) {
+    String label = page.setting().say(template.label());
+    page.text(row, column, label, style(Look.HEADER, template));
+    page.fit(row, label, column, column, Look.HEADER);
+    String unit =
+        template.format() == ValueFormat.PERCENT ? "" : page.setting().unitText(template.unit());
+    page.text(row + 1, column, unit, style(Look.HEADER_UNIT, template));
+    page.heighten(row + 1, UNIT_HEIGHT);
+  }
+
+  private void fill(FormulaTranslation.Row row) {
+    List<ColumnTemplate> columns = row.table().columns();
+    for (int column = 0; column < columns.size(); column++) {
+      String formula = formulas.cell(row, column);
+      page.formula(row.sheetRow(), column, formula, style(Look.DATA, columns.get(column)));
+    }
+    page.heighten(row.sheetRow(), ROW_HEIGHT);
+  }
+
+  /** Numbers and their headings stand to the right, words to the left. */
+  private XSSFCellStyle style(Look look, ColumnTemplate column) {
+    boolean data = look == Look.DATA;
+    String format =
+        data ? NumberFormats.of(column.format(), page.setting().unit()) : NumberFormats.GENERAL;
+    HorizontalAlignment across =
+        column.format() == ValueFormat.TEXT ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
+    return page.styles().of(look, format, across);
+  }
+}

@@ -1,0 +1,61 @@
+package frillbook.workbook;
+
+/** Writes what is only read: titles, headings, notes and cautions. */
+final class TextWriter {
+  private static final double SECTION_HEIGHT = 30;
+  private static final double AIR = 6;
+
+  private final Page page;
+
+  TextWriter(Page page) {
+    this.page = page;
+  }
+
+  /** The title in the first row, and the lead under it. */
+  void head() {
+    paragraph(0, page.template().title(), Look.TITLE);
+    page.template().lead().ifPresent(lead -> paragraph(1, lead, Look.LEAD));
+  }
+
+  void section(int row, String text) {
+    paragraph(row, text, Look.SECTION);
+    page.heighten(row, SECTION_HEIGHT);
+  }
+
+  void note(int row, String text) {
+    paragraph(row, text, Look.NOTE);
+    air(row);
+  }
+
+  void caution(int row, String text) {
+    int framed = row + 1;
+    paragraph(framed, "Caution: " + text, Look.CAUTION);
+    air(framed);
+    free(row);
+    free(framed + 1);
+  }
+
+  private void air(int row) {
+    page.heighten(row, page.sheet().getRow(row).getHeightInPoints() + AIR);
+  }
+
+  private void free(int row) {
+    page.cell(row, 0, page.styles().of(Look.NOTE));
+    page.heighten(row, AIR);
+  }
+
+  /** A sentence by formula; the row has room for the longest one it can become. */
+  void sentence(int row, String formula, String longest) {
+    page.formula(row, 0, formula, page.styles().of(Look.MESSAGE));
+    page.mergeToEnd(row, 0, Look.MESSAGE);
+    page.fit(row, longest, 0, page.lastColumn(), Look.MESSAGE);
+    air(row);
+  }
+
+  private void paragraph(int row, String text, Look look) {
+    String said = page.setting().say(text);
+    page.text(row, 0, said, page.styles().of(look));
+    page.mergeToEnd(row, 0, look);
+    page.fit(row, said, 0, page.lastColumn(), look);
+  }
+}

@@ -1,0 +1,82 @@
+package frillbook.workbook;
+
+import frillbook.template.InputTemplate;
+import frillbook.template.SheetTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Writes a template's sheets into a workbook. */
+public final class WorkbookCompiler {
+  /**
+   * Adds the template's sheets and names behind those that {@code target} already has. Formulas are
+   * written without values; {@link WorkbookPackage#bytes} or {@link WorkbookValues} calculates.
+   *
+   * @throws IllegalArgumentException when the setting names an input the template does not have, or
+   *     the target already has one of the sheets or names; nothing is written then
+   */
+  public void compileInto(XSSFWorkbook target, WorkbookTemplate template, WorkbookSetting setting) {
+    Layout layout = new Layout(template);
+    refuseUnknownInputs(template, setting);
+    refuseTaken(target, template, layout);
+    if (target.getNumberOfSheets() == 0) {
+      Styles.setDefaultFont(target);
+    }
+    Styles styles = new Styles(target);
+    template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
+    writeNames(target, layout);
+    for (SheetTemplate sheet : template.sheets()) {
+      Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting);
+      new SheetWriter(template, layout, page).write();
+    }
+    setTitle(target, template.title());
+  }
+
+  private static void writeNames(XSSFWorkbook target, Layout layout) {
+    layout
+        .names()
+        .forEach(
+            (text, span) -> {
+              Name name = target.createName();
+              name.setNameName(text);
+              name.setRefersToFormula(span.reference());
+            });
+  }
+
+  private static void setTitle(XSSFWorkbook target, String title) {
+    CoreProperties properties = target.getProperties().getCoreProperties();
+    if (properties.getTitle() == null) {
+      properties.setTitle(title);
+    }
+  }
+
+  private static void refuseUnknownInputs(WorkbookTemplate template, WorkbookSetting setting) {
+    Set<String> unknown = new TreeSet<>(setting.inputs().keySet());
+    template.inputs().stream().map(InputTemplate::name).forEach(unknown::remove);
+    if (!unknown.isEmpty()) {
+      throw new IllegalArgumentException(
+          "the template has no input named " + String.join(", ", unknown));
+    }
+  }
+
+  private static void refuseTaken(XSSFWorkbook target, WorkbookTemplate template, Layout layout) {
+    List<String> taken = new ArrayList<>();
+    template.sheets().stream()
+        .map(SheetTemplate::name)
+        .filter(name -> target.getSheet(name) != null)
+        .forEach(name -> taken.add("the sheet " + name));
+    layout.names().keySet().stream()
+        .filter(name -> !target.getNames(name).isEmpty())
+        .forEach(name -> taken.add("the name " + name));
+    if (!taken.isEmpty()) {
+      throw new IllegalArgumentException(
+          taken.stream().collect(Collectors.joining(", ", "the workbook already has ", "")));
+    }
+  }
+}

@@ -1,0 +1,206 @@
+package frillbook.workbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.IStabilityClassifier;
+import org.apache.poi.ss.formula.WorkbookEvaluator;
+import org.apache.poi.ss.formula.eval.BoolEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NumericValueEval;
+import org.apache.poi.ss.formula.eval.StringValueEval;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.LocaleUtil;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Reads a workbook's values by their defined names, and calculates them anew after an input has
+ * changed.
+ *
+ * <p>Until the first {@link #recalculate()} the values stored in the file are given, so that what
+ * another program has calculated can be read too. A value is a Double, a String (empty for a blank
+ * cell), a Boolean, or a {@link CellError}.
+ */
+public final class WorkbookValues {
+  private final XSSFWorkbook workbook;
+  private final ParsedWorkbook cells;
+  private final WorkbookEvaluator evaluator;
+  private final Map<String, AreaReference> names = new LinkedHashMap<>();
+  private final List<XSSFCell> formulaCells = new ArrayList<>();
+  private boolean calculated;
+
+  public WorkbookValues(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+    this.cells = new ParsedWorkbook(workbook);
+    this.evaluator = new WorkbookEvaluator(cells, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
+    workbook.getAllNames().forEach(this::take);
+    workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
+  }
+
+  private void take(Name name) {
+    // Names of one sheet are print titles and the like.
+    if (name.getSheetIndex() < 0) {
+      String area = name.getRefersToFormula();
+      names.put(name.getNameName(), new AreaReference(area, SpreadsheetVersion.EXCEL2007));
+    }
+  }
+
+  private void takeFormulas(Row row) {
+    for (Cell cell : row) {
+      if (cell.getCellType() == CellType.FORMULA) {
+        formulaCells.add((XSSFCell) cell);
+      }
+    }
+  }
+
+  /** Every defined name of the whole workbook. */
+  public Set<String> names() {
+    return names.keySet();
+  }
+
+  /** Every cell with a formula, sheet by sheet, row by row. */
+  public List<XSSFCell> formulaCells() {
+    return List.copyOf(formulaCells);
+  }
+
+  /** The value of a name's first cell. */
+  public Object value(String name) {
+    return value(cell(area(name).getFirstCell()));
+  }
+
+  /** The values of all cells of a name, row by row. */
+  public List<Object> column(String name) {
+    List<Object> values = new ArrayList<>();
+    for (CellReference place : area(name).getAllReferencedCells()) {
+      values.add(value(cell(place)));
+    }
+    return values;
+  }
+
+  /** The value of a cell; {@code null} stands for a cell that is not there. */
+  public Object value(XSSFCell cell) {
+    if (cell == null) {
+      return "";
+    }
+    return calculated && cell.getCellType() == CellType.FORMULA
+        ? plain(evaluator.evaluate(evaluationCell(cell)))
+        : stored(cell);
+  }
+
+  /**
+   * Puts a Double or String into an input's cell, or empties it for {@code null}. Other values
+   * follow with {@link #recalculate()}.
+   */
+  public void set(String inputName, Object value) {
+    XSSFCell cell = cell(area(inputName).getFirstCell());
+    LineWriter.fill(cell, value);
+    evaluationCell(cell).refresh();
+  }
+
+  /** Calculates every formula anew. */
+  public void recalculate() {
+    calculated = true;
+    evaluator.clearAllCachedResultValues();
+    LocaleUtil.setUserLocale(Locale.ROOT);
+    try {
+      formulaCells.forEach(cell -> evaluator.evaluate(evaluationCell(cell)));
+    } finally {
+      LocaleUtil.resetUserLocale();
+    }
+  }
+
+  /** Calculates every formula and writes its value into its cell. */
+  void store() {
+    recalculate();
+    formulaCells.forEach(cell -> store(cell, value(cell)));
+  }
+
+  private static void store(XSSFCell cell, Object value) {
+    if (value instanceof Double number) {
+      cell.setCellValue(number);
+    } else if (value instanceof Boolean truth) {
+      cell.setCellValue(truth);
+    } else if (value instanceof CellError error) {
+      cell.setCellErrorValue(FormulaError.forString(error.text()));
+    } else {
+      cell.setCellValue(value.toString());
+    }
+  }
+
+  /** Every formula cell whose value is an error, as {@code Brief!B7 is #DIV/0!}. */
+  public List<String> errors() {
+    return formulaCells.stream()
+        .filter(cell -> value(cell) instanceof CellError)
+        .map(cell -> where(cell) + " is " + value(cell))
+        .toList();
+  }
+
+  /** The address of a name's first cell: {@code Brief!B7}. */
+  public String where(String name) {
+    return where(cell(area(name).getFirstCell()));
+  }
+
+  /** The address of a cell: {@code Brief!B7}. */
+  public static String where(XSSFCell cell) {
+    return cell.getSheet().getSheetName() + "!" + cell.getAddress();
+  }
+
+  private AreaReference area(String name) {
+    AreaReference area = names.get(name);
+    if (area == null) {
+      throw new IllegalArgumentException("the workbook has no name " + name);
+    }
+    return area;
+  }
+
+  private XSSFCell cell(CellReference place) {
+    XSSFRow row = workbook.getSheet(place.getSheetName()).getRow(place.getRow());
+    return row == null ? null : row.getCell(place.getCol());
+  }
+
+  private ParsedCell evaluationCell(XSSFCell cell) {
+    int sheet = workbook.getSheetIndex(cell.getSheet());
+    return cells.getSheet(sheet).getCell(cell.getRowIndex(), cell.getColumnIndex());
+  }
+
+  private static Object plain(ValueEval value) {
+    if (value instanceof BoolEval truth) {
+      return truth.getBooleanValue();
+    } else if (value instanceof NumericValueEval number) {
+      return number.getNumberValue();
+    } else if (value instanceof StringValueEval text) {
+      return text.getStringValue();
+    } else if (value instanceof ErrorEval error) {
+      return new CellError(error.getErrorString());
+    }
+    return "";
+  }
+
+  /** The value written in a cell, for a formula the one it had when it was saved. */
+  static Object stored(XSSFCell cell) {
+    CellType type =
+        cell.getCellType() == CellType.FORMULA
+            ? cell.getCachedFormulaResultType()
+            : cell.getCellType();
+    return switch (type) {
+      case NUMERIC -> cell.getNumericCellValue();
+      case BOOLEAN -> cell.getBooleanCellValue();
+      case STRING -> cell.getStringCellValue();
+      case ERROR -> new CellError(FormulaError.forInt(cell.getErrorCellValue()).getString());
+      default -> "";
+    };
+  }
+}
