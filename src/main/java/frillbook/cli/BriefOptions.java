@@ -1,0 +1,110 @@
+package frillbook.cli;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.InputTemplate;
+import frillbook.template.Nearest;
+import frillbook.template.WorkbookTemplate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The options that make up a brief, the same for every command that takes one. */
+final class BriefOptions {
+  @Option(names = "--diameter", paramLabel = "LENGTH", description = "Finished diameter, flat.")
+  private String diameter;
+
+  @Option(names = "--ring-spacing", paramLabel = "LENGTH", description = "From row to row.")
+  private String ringSpacing;
+
+  @Option(
+      names = "--fullness",
+      paramLabel = "TIMES",
+      description = "Flat length over stitched length.")
+  private String fullness;
+
+  @Option(
+      names = "--fabric-width",
+      paramLabel = "LENGTH",
+      description = "Frill cloth, selvage to selvage.")
+  private String fabricWidth;
+
+  @Option(
+      names = "--set",
+      paramLabel = "NAME=VALUE",
+      description = "Any input by name, as often as needed; 'frillbook inputs' lists them.")
+  private List<String> settings = List.of();
+
+  @Mixin private TemplateOptions source;
+
+  LengthUnit unit() {
+    return source.unit();
+  }
+
+  WorkbookTemplate template() {
+    return source.template();
+  }
+
+  /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
+  Map<String, Object> inputs(WorkbookTemplate template) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    template.inputs().forEach(input -> values.put(input.name(), input.preset(unit())));
+    List<String> mistakes = new ArrayList<>();
+    typed(mistakes).forEach((name, text) -> take(template, name, text, values, mistakes));
+    if (!mistakes.isEmpty()) {
+      throw new Refusal(Refusal.USAGE, mistakes);
+    }
+    return values;
+  }
+
+  private Map<String, String> typed(List<String> mistakes) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    note(typed, "diameter", diameter);
+    note(typed, "ring_spacing", ringSpacing);
+    note(typed, "fullness", fullness);
+    note(typed, "fabric_width", fabricWidth);
+    for (String setting : settings) {
+      int equals = setting.indexOf('=');
+      if (equals < 1) {
+        mistakes.add("--set: found \"" + setting + "\". Write it as name=value.");
+      } else {
+        note(typed, setting.substring(0, equals).strip(), setting.substring(equals + 1));
+      }
+    }
+    return typed;
+  }
+
+  private static void note(Map<String, String> typed, String name, String text) {
+    if (text != null) {
+      typed.put(name, text);
+    }
+  }
+
+  private void take(
+      WorkbookTemplate template,
+      String name,
+      String text,
+      Map<String, Object> values,
+      List<String> mistakes) {
+    try {
+      values.put(name, InputText.parse(input(template, name), text, unit()));
+    } catch (Refusal refusal) {
+      mistakes.add(refusal.getMessage());
+    }
+  }
+
+  private static InputTemplate input(WorkbookTemplate template, String name) {
+    return template.inputs().stream()
+        .filter(input -> input.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, unknown(template, name)));
+  }
+
+  private static String unknown(WorkbookTemplate template, String name) {
+    List<String> names = template.inputs().stream().map(InputTemplate::name).toList();
+    String near = Nearest.to(name, names).map(n -> " Did you mean " + n + "?").orElse("");
+    return "There is no input named \"" + name + "\"." + near + " 'frillbook inputs' lists all.";
+  }
+}

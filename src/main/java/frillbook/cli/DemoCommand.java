@@ -1,0 +1,55 @@
+package frillbook.cli;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.Paper;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/**
+ * Three 40 cm cushions in a sea-green cotton lawn, 150 cm wide, cut on the bias for the bench of a
+ * harbour reading room. Invented.
+ */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    description = "Writes an example: three cushions for the bench of a harbour reading room.")
+final class DemoCommand implements Runnable {
+  private static final Map<String, Object> SCENARIO =
+      Map.of(
+          "diameter", 40.0,
+          "quantity", 3.0,
+          "ring_spacing", 2.5,
+          "fullness", 2.25,
+          "frill_height", 5.5,
+          "fabric_width", 150.0,
+          "grain", "bias",
+          "base_overlays", 1.0);
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      defaultValue = "target/demo-cushion.xlsx",
+      description = "The workbook to write. Default: target/demo-cushion.xlsx.")
+  private Path output;
+
+  @Override
+  public void run() {
+    WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
+    Map<String, Object> inputs = new LinkedHashMap<>();
+    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(LengthUnit.CM)));
+    inputs.putAll(SCENARIO);
+    PlanWorkbook.save(template, LengthUnit.CM, inputs, Paper.A4, output, true);
+    PlanReport report = PlanReport.of(template, LengthUnit.CM, inputs);
+    spec.commandLine().getOut().print(report.headline(output));
+  }
+}

@@ -1,0 +1,63 @@
+package frillbook.cli;
+
+import frillbook.brief.LengthText;
+import frillbook.brief.LengthUnit;
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Turns what a person typed for an input into the value the workbook holds. */
+final class InputText {
+  private InputText() {}
+
+  /**
+   * A Double, or a String for a choice.
+   *
+   * @throws Refusal saying what was found, what is allowed and how it is written
+   */
+  static Object parse(InputTemplate input, String typed, LengthUnit unit) {
+    return value(input, typed.strip(), unit)
+        .filter(value -> input.accepts(value, unit))
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, unit)));
+  }
+
+  private static Optional<Object> value(InputTemplate input, String typed, LengthUnit unit) {
+    return switch (input.kind()) {
+      case LENGTH -> LengthText.parse(typed, unit).map(Object.class::cast);
+      case PERCENT -> percent(typed).map(Object.class::cast);
+      case NUMBER, COUNT -> number(typed).map(Object.class::cast);
+      case CHOICE -> choice(input, typed).map(Object.class::cast);
+    };
+  }
+
+  private static Optional<Double> percent(String typed) {
+    return typed.endsWith("%")
+        ? number(typed.substring(0, typed.length() - 1).strip()).map(share -> share / 100)
+        : number(typed);
+  }
+
+  private static Optional<Double> number(String typed) {
+    return typed.matches("\\d+(\\.\\d+)?|\\.\\d+")
+        ? Optional.of(Double.parseDouble(typed))
+        : Optional.empty();
+  }
+
+  private static Optional<String> choice(InputTemplate input, String typed) {
+    return input.choices().stream().filter(choice -> choice.equalsIgnoreCase(typed)).findFirst();
+  }
+
+  private static String refusal(InputTemplate input, String typed, LengthUnit unit) {
+    String found = String.format(Locale.ROOT, "%s: found \"%s\"", input.name(), typed);
+    return found + ". " + input.refusal(unit) + form(input.kind());
+  }
+
+  private static String form(InputKind kind) {
+    return switch (kind) {
+      case LENGTH -> " Write it like " + LengthText.EXAMPLES + ".";
+      case PERCENT -> " Write it like 4% or 0.04.";
+      case NUMBER -> " Write it like 2.5, with a point.";
+      case COUNT, CHOICE -> "";
+    };
+  }
+}

@@ -1,0 +1,48 @@
+package frillbook.cli;
+
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.Paper;
+import java.nio.file.Path;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    description = "Writes a workbook that calculates the plan of a cushion.")
+final class MakeCommand implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Mixin private BriefOptions options;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      defaultValue = "cushion.xlsx",
+      description = "The workbook to write. Default: cushion.xlsx.")
+  private Path output;
+
+  @Option(names = "--force", description = "Replace a file that is already there.")
+  private boolean force;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "a4|letter",
+      defaultValue = "a4",
+      description = "Paper for printing: a4 or letter. Default: a4.")
+  private Paper paper;
+
+  @Override
+  public void run() {
+    WorkbookTemplate template = options.template();
+    Map<String, Object> inputs = options.inputs(template);
+    PlanReport report = PlanReport.of(template, options.unit(), inputs);
+    PlanWorkbook.save(template, options.unit(), inputs, paper, output, force);
+    report.problems().forEach(spec.commandLine().getErr()::println);
+    spec.commandLine().getOut().print(report.headline(output));
+  }
+}

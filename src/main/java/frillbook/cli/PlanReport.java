@@ -1,0 +1,119 @@
+package frillbook.cli;
+
+import frillbook.brief.Brief;
+import frillbook.brief.LengthUnit;
+import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
+import frillbook.template.CheckLevel;
+import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SheetTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The engine's plan in the words of the templates. */
+record PlanReport(
+    WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues values) {
+
+  static PlanReport of(WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs) {
+    Plan plan = Plan.of(Brief.of(unit, inputs));
+    return new PlanReport(template, unit, inputs, NamedValues.of(plan));
+  }
+
+  /** Whether the parts of the brief go together. */
+  boolean isWorkable() {
+    return failed().stream().noneMatch(check -> check.level() == CheckLevel.STOP);
+  }
+
+  /** One sentence for every check that does not hold. */
+  List<String> problems() {
+    return failed().stream().map(check -> inUnit(check.message())).toList();
+  }
+
+  private List<CheckTemplate> failed() {
+    return template.checks().stream()
+        .filter(check -> Double.valueOf(0).equals(values.lines().get(check.name())))
+        .toList();
+  }
+
+  /** Where the workbook is and what it comes to. */
+  String headline(Path written) {
+    TextTable table = new TextTable("workbook", written.toString(), "", "");
+    template.lines().stream().filter(LineTemplate::headline).forEach(line -> add(table, line));
+    return table.text();
+  }
+
+  /** Lines and tables of every sheet that a maker reads, aligned. */
+  String text() {
+    return template.sheets().stream()
+        .filter(SheetTemplate::plan)
+        .map(this::sheetText)
+        .collect(Collectors.joining(System.lineSeparator()));
+  }
+
+  private String sheetText(SheetTemplate sheet) {
+    StringBuilder text = new StringBuilder(sheet.title()).append(System.lineSeparator());
+    TextTable lines = new TextTable("", "", "", "");
+    for (RowTemplate row : sheet.rows()) {
+      if (row instanceof LineTemplate line) {
+        add(lines, line);
+      }
+    }
+    text.append(lines.text().stripLeading());
+    sheet.rows(TableTemplate.class).forEach(table -> text.append(tableText(table)));
+    return text.toString();
+  }
+
+  private void add(TextTable table, LineTemplate line) {
+    Object value = values.lines().get(line.name());
+    boolean also = line.also() && value instanceof Double;
+    table.row(
+        line.label(),
+        Shown.value(value, line.format(), unit),
+        shownUnit(line.unit()),
+        also ? "(" + other((Double) value) + ")" : "");
+  }
+
+  private String other(double length) {
+    return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
+  }
+
+  private String tableText(TableTemplate table) {
+    TextTable text = new TextTable(heads(table).toArray(String[]::new));
+    int rows = values.columns().get(table.columns().get(0).name()).size();
+    for (int row = 0; row < rows; row++) {
+      text.row(cells(table, row));
+    }
+    return System.lineSeparator() + text.text();
+  }
+
+  private List<String> heads(TableTemplate table) {
+    return table.columns().stream()
+        .map(column -> (column.label() + " " + shownUnit(column.unit())).strip())
+        .toList();
+  }
+
+  private List<String> cells(TableTemplate table, int row) {
+    List<String> cells = new ArrayList<>();
+    for (ColumnTemplate column : table.columns()) {
+      Object value = values.columns().get(column.name()).get(row);
+      cells.add(Shown.value(value, column.format(), unit));
+    }
+    return cells;
+  }
+
+  private String shownUnit(String written) {
+    return written.equals("-") ? "" : inUnit(written);
+  }
+
+  private String inUnit(String text) {
+    return text.replace("{unit}", unit.symbol()).replace("{long_unit}", unit.longSymbol());
+  }
+}

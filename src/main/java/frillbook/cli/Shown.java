@@ -1,0 +1,57 @@
+package frillbook.cli;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.ValueFormat;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Values as text, the same in every locale. */
+final class Shown {
+  private static final int FINEST = 64;
+
+  private Shown() {}
+
+  /** As the workbook's number formats show it; the unit is not part of it. */
+  static String value(Object value, ValueFormat format, LengthUnit unit) {
+    if (!(value instanceof Double number)) {
+      return value.toString();
+    }
+    boolean inch = unit == LengthUnit.INCH;
+    return switch (format) {
+      case COUNT, ANGLE -> fixed(number, 0);
+      case LENGTH -> fixed(number, inch ? 2 : 1);
+      case CUT -> inch ? fraction(number) : fixed(number, 1);
+      case RATIO -> fixed(number, 2);
+      case PERCENT -> fixed(number * 100, 1);
+      case NUMBER -> plain(Math.rint(number * 1000) / 1000);
+      case FLAG -> number == 1 ? "yes" : "no";
+      case TEXT -> plain(number);
+    };
+  }
+
+  static String fixed(double number, int places) {
+    return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** Without trailing zeros: 4, 0.125, 1500. */
+  static String plain(double number) {
+    BigDecimal settled = BigDecimal.valueOf(number).setScale(6, RoundingMode.HALF_UP);
+    return settled.signum() == 0 ? "0" : settled.stripTrailingZeros().toPlainString();
+  }
+
+  /** Inches with a fraction in lowest terms, to a sixty-fourth: 13 5/8. */
+  static String fraction(double inches) {
+    long parts = Math.round(inches * FINEST);
+    long whole = parts / FINEST;
+    long above = parts % FINEST;
+    long below = FINEST;
+    while (above != 0 && above % 2 == 0) {
+      above /= 2;
+      below /= 2;
+    }
+    if (above == 0) {
+      return Long.toString(whole);
+    }
+    return (whole == 0 ? "" : whole + " ") + above + "/" + below;
+  }
+}

@@ -1,0 +1,33 @@
+package frillbook.cli;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+
+/** What every command asks for that reads the templates. */
+final class TemplateOptions {
+  @Option(
+      names = "--unit",
+      paramLabel = "inch|cm",
+      defaultValue = "inch",
+      description = "Unit of every length: inch or cm. Default: inch.")
+  private LengthUnit unit;
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "Read the workbook's templates from DIR instead of the built-in ones.")
+  private Path templates;
+
+  LengthUnit unit() {
+    return unit;
+  }
+
+  WorkbookTemplate template() {
+    return TemplateReader.read(
+        templates == null ? TemplateSource.packaged() : TemplateSource.directory(templates));
+  }
+}
