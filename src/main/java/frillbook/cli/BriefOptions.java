@@ -61,24 +61,26 @@ final class BriefOptions {
 
   private Map<String, String> typed(List<String> mistakes) {
     Map<String, String> typed = new LinkedHashMap<>();
-    note(typed, "diameter", diameter);
-    note(typed, "ring_spacing", ringSpacing);
-    note(typed, "fullness", fullness);
-    note(typed, "fabric_width", fabricWidth);
+    note(typed, mistakes, "diameter", diameter);
+    note(typed, mistakes, "ring_spacing", ringSpacing);
+    note(typed, mistakes, "fullness", fullness);
+    note(typed, mistakes, "fabric_width", fabricWidth);
     for (String setting : settings) {
       int equals = setting.indexOf('=');
       if (equals < 1) {
         mistakes.add("--set: found \"" + setting + "\". Write it as name=value.");
       } else {
-        note(typed, setting.substring(0, equals).strip(), setting.substring(equals + 1));
+        note(typed, mistakes, setting.substring(0, equals).strip(), setting.substring(equals + 1));
       }
     }
     return typed;
   }
 
-  private static void note(Map<String, String> typed, String name, String text) {
-    if (text != null) {
-      typed.put(name, text);
+  private static void note(
+      Map<String, String> typed, List<String> mistakes, String name, String text) {
+    String before = text == null ? null : typed.putIfAbsent(name, text);
+    if (before != null) {
+      mistakes.add(name + ": found \"" + before + "\" and \"" + text + "\". Give it once.");
     }
   }
 

@@ -19,7 +19,6 @@ import picocli.CommandLine.Spec;
  */
 @Command(
     name = "demo",
-    mixinStandardHelpOptions = true,
     description = "Writes an example: three cushions for the bench of a harbour reading room.")
 final class DemoCommand implements Runnable {
   private static final Map<String, Object> SCENARIO =

@@ -1,15 +1,22 @@
 package frillbook.cli;
 
+import frillbook.brief.LengthUnit;
 import frillbook.template.TemplateException;
+import frillbook.workbook.Paper;
 import frillbook.workbook.WorkbookFileException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: makes workbooks, prints plans, lists inputs. */
 @Command(
     name = "frillbook",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     version = "frillbook 0.1.0",
     description = "Self-calculating workbooks for spiral-frill round cushions.",
     subcommands = {MakeCommand.class, PlanCommand.class, InputsCommand.class, DemoCommand.class},
@@ -32,9 +39,21 @@ public final class Frillbook {
   /** The commands as they are run, for {@code main} and for tests. */
   public static CommandLine commandLine() {
     return new CommandLine(new Frillbook())
-        .setCaseInsensitiveEnumValuesAllowed(true)
         .setUnmatchedOptionsArePositionalParams(false)
+        .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text))
+        .registerConverter(Paper.class, text -> Word.of(Paper.class, text))
+        .setParameterExceptionHandler((e, args) -> misused(e))
         .setExecutionExceptionHandler((e, line, parsed) -> refuse(e, line));
+  }
+
+  /** What is wrong, and where to read on; the whole help would push the sentence out of sight. */
+  private static int misused(ParameterException problem) {
+    CommandLine line = problem.getCommandLine();
+    PrintWriter err = line.getErr();
+    err.println(problem.getMessage() + ".");
+    UnmatchedArgumentException.printSuggestions(problem, err);
+    err.println("'" + line.getCommandSpec().qualifiedName() + " --help' says what can be given.");
+    return Refusal.USAGE;
   }
 
   private static int refuse(Exception problem, CommandLine line) throws Exception {
@@ -45,6 +64,10 @@ public final class Frillbook {
     }
     if (problem instanceof TemplateException || problem instanceof WorkbookFileException) {
       err.println(problem.getMessage());
+      return Refusal.CANNOT;
+    }
+    if (problem instanceof UncheckedIOException unreadable) {
+      err.println(unreadable.getMessage() + ". It must be UTF-8 text that you may read.");
       return Refusal.CANNOT;
     }
     throw problem;

@@ -8,10 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-@Command(
-    name = "inputs",
-    mixinStandardHelpOptions = true,
-    description = "Lists every input: name, unit, default, range, meaning.")
+@Command(name = "inputs", description = "Lists every input: name, unit, default, range, meaning.")
 final class InputsCommand implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -10,10 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-@Command(
-    name = "make",
-    mixinStandardHelpOptions = true,
-    description = "Writes a workbook that calculates the plan of a cushion.")
+@Command(name = "make", description = "Writes a workbook that calculates the plan of a cushion.")
 final class MakeCommand implements Runnable {
   @Spec private CommandSpec spec;
 

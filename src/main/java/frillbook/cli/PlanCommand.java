@@ -8,10 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-@Command(
-    name = "plan",
-    mixinStandardHelpOptions = true,
-    description = "Prints the plan of a cushion without writing a workbook.")
+@Command(name = "plan", description = "Prints the plan of a cushion without writing a workbook.")
 final class PlanCommand implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -24,7 +24,7 @@ final class PlanJson {
     report
         .template()
         .lines()
-        .forEach(line -> lines.put(line.name(), value(report.values().lines().get(line.name()))));
+        .forEach(line -> lines.put(line.name(), value(report.value(line.name()))));
     plan.put("lines", lines);
     Map<String, Object> tables = new LinkedHashMap<>();
     report.template().tables().forEach(table -> tables.put(table.name(), rows(report, table)));
@@ -33,13 +33,11 @@ final class PlanJson {
   }
 
   private static List<Map<String, Object>> rows(PlanReport report, TableTemplate table) {
-    Map<String, List<Object>> columns = report.values().columns();
-    int count = columns.get(table.columns().get(0).name()).size();
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (int row = 0; row < count; row++) {
+    for (int row = 0; row < report.rows(table); row++) {
       Map<String, Object> cells = new LinkedHashMap<>();
       for (ColumnTemplate column : table.columns()) {
-        cells.put(column.name(), value(columns.get(column.name()).get(row)));
+        cells.put(column.name(), value(report.value(column, row)));
       }
       rows.add(cells);
     }

@@ -11,6 +11,7 @@ import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,8 +24,38 @@ record PlanReport(
     WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues values) {
 
   static PlanReport of(WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs) {
-    Plan plan = Plan.of(Brief.of(unit, inputs));
-    return new PlanReport(template, unit, inputs, NamedValues.of(plan));
+    return new PlanReport(template, unit, inputs, NamedValues.of(Plan.of(brief(unit, inputs))));
+  }
+
+  /** Templates of a person's own may lack an input that the plan cannot do without. */
+  private static Brief brief(LengthUnit unit, Map<String, Object> inputs) {
+    try {
+      return Brief.of(unit, inputs);
+    } catch (IllegalArgumentException e) {
+      throw new Refusal(
+          Refusal.CANNOT,
+          "These templates give no plan: the input " + e.getMessage() + ". Restore it.");
+    }
+  }
+
+  /** A line's value; nothing for a line that only these templates have. */
+  Object value(String line) {
+    return values.lines().getOrDefault(line, NamedValues.NOTHING);
+  }
+
+  /** How many rows of a table the plan has. */
+  int rows(TableTemplate table) {
+    return table.columns().stream().mapToInt(column -> cells(column).size()).max().orElse(0);
+  }
+
+  /** A cell's value; nothing in a column that only these templates have. */
+  Object value(ColumnTemplate column, int row) {
+    List<Object> cells = cells(column);
+    return row < cells.size() ? cells.get(row) : NamedValues.NOTHING;
+  }
+
+  private List<Object> cells(ColumnTemplate column) {
+    return values.columns().getOrDefault(column.name(), List.of());
   }
 
   /** Whether the parts of the brief go together. */
@@ -72,7 +103,7 @@ record PlanReport(
   }
 
   private void add(TextTable table, LineTemplate line) {
-    Object value = values.lines().get(line.name());
+    Object value = value(line.name());
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
@@ -87,24 +118,26 @@ record PlanReport(
 
   private String tableText(TableTemplate table) {
     TextTable text = new TextTable(heads(table).toArray(String[]::new));
-    int rows = values.columns().get(table.columns().get(0).name()).size();
-    for (int row = 0; row < rows; row++) {
+    for (int row = 0; row < rows(table); row++) {
       text.row(cells(table, row));
     }
     return System.lineSeparator() + text.text();
   }
 
   private List<String> heads(TableTemplate table) {
-    return table.columns().stream()
-        .map(column -> (column.label() + " " + shownUnit(column.unit())).strip())
-        .toList();
+    return table.columns().stream().map(this::head).toList();
+  }
+
+  /** Counts say what they count in their label. */
+  private String head(ColumnTemplate column) {
+    String unit = column.format() == ValueFormat.COUNT ? "" : shownUnit(column.unit());
+    return unit.isEmpty() ? column.label() : column.label() + ", " + unit;
   }
 
   private List<String> cells(TableTemplate table, int row) {
     List<String> cells = new ArrayList<>();
     for (ColumnTemplate column : table.columns()) {
-      Object value = values.columns().get(column.name()).get(row);
-      cells.add(Shown.value(value, column.format(), unit));
+      cells.add(Shown.value(value(column, row), column.format(), unit));
     }
     return cells;
   }

@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.naming.NamedValues;
 import frillbook.template.ValueFormat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -9,12 +10,15 @@ import java.math.RoundingMode;
 final class Shown {
   private static final int FINEST = 64;
 
+  /** Stands where the plan has no value. */
+  private static final String NONE = "–";
+
   private Shown() {}
 
   /** As the workbook's number formats show it; the unit is not part of it. */
   static String value(Object value, ValueFormat format, LengthUnit unit) {
     if (!(value instanceof Double number)) {
-      return value.toString();
+      return value.equals(NamedValues.NOTHING) ? NONE : value.toString();
     }
     boolean inch = unit == LengthUnit.INCH;
     return switch (format) {

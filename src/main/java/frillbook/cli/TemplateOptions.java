@@ -4,6 +4,7 @@ import frillbook.brief.LengthUnit;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
 
@@ -27,7 +28,14 @@ final class TemplateOptions {
   }
 
   WorkbookTemplate template() {
-    return TemplateReader.read(
-        templates == null ? TemplateSource.packaged() : TemplateSource.directory(templates));
+    return TemplateReader.read(templates == null ? TemplateSource.packaged() : folder());
+  }
+
+  private TemplateSource folder() {
+    if (!Files.isDirectory(templates)) {
+      throw new Refusal(
+          Refusal.CANNOT, "--templates: " + templates + " is no folder. Name one that is there.");
+    }
+    return TemplateSource.directory(templates);
   }
 }

@@ -44,9 +44,11 @@ final class CheckWriter {
     page.fit(row, label, Layout.LABEL, Layout.LABEL, Look.LABEL);
     page.fit(row, longest, Layout.SENTENCE, page.lastColumn(), Look.HEADER);
     String cell = new CellReference(row, Layout.FAULT, true, true).formatAsString();
-    Emphasis.addAlarm(
-        page.sheet(),
-        cell + "<>0",
-        new CellRangeAddress(row, row, Layout.FAULT, page.lastColumn()));
+    page.styles()
+        .emphasis()
+        .addAlarm(
+            page.sheet(),
+            cell + "<>0",
+            new CellRangeAddress(row, row, Layout.FAULT, page.lastColumn()));
   }
 }

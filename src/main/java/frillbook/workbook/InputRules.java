@@ -34,10 +34,12 @@ final class InputRules {
     // POI's name for it is the wrong way round: true shows the arrow.
     rule.setSuppressDropDownArrow(true);
     page.sheet().addValidationData(rule);
-    Emphasis.addAlarm(
-        page.sheet(),
-        formulas.fault(input, LineWriter.address(row)) + "=1",
-        new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
+    page.styles()
+        .emphasis()
+        .addAlarm(
+            page.sheet(),
+            formulas.fault(input, LineWriter.address(row)) + "=1",
+            new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
   }
 
   private static DataValidationConstraint constraint(

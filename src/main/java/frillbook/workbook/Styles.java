@@ -19,8 +19,11 @@ final class Styles {
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
   private final Map<Look, XSSFFont> fonts = new HashMap<>();
 
+  private final Emphasis emphasis;
+
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    this.emphasis = new Emphasis(workbook);
   }
 
   /**
@@ -33,6 +36,11 @@ final class Styles {
     font.setFontName(Look.FACE);
     font.setFontHeight(Look.VALUE.size());
     font.setColor(colour(Look.TEXT));
+  }
+
+  /** The styles that depend on values. */
+  Emphasis emphasis() {
+    return emphasis;
   }
 
   XSSFCellStyle of(Look look) {
@@ -102,7 +110,12 @@ final class Styles {
 
   /** From RRGGBB. */
   static XSSFColor colour(String hex) {
+    return new XSSFColor(opaque(hex));
+  }
+
+  /** The four bytes that the schema wants: opacity, red, green, blue. */
+  static byte[] opaque(String hex) {
     int rgb = Integer.parseInt(hex, 16);
-    return new XSSFColor(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+    return new byte[] {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
   }
 }

@@ -33,10 +33,12 @@ final class TableWriter {
     for (int number = 1; number <= table.rows(); number++) {
       fill(new FormulaTranslation.Row(table, number, data + number - 1));
     }
-    Emphasis.addRowRule(
-        page.sheet(),
-        "$A" + (data + 1) + "<>\"\"",
-        new CellRangeAddress(data, data + table.rows() - 1, 0, table.columns().size() - 1));
+    page.styles()
+        .emphasis()
+        .addRowRule(
+            page.sheet(),
+            "$A" + (data + 1) + "<>\"\"",
+            new CellRangeAddress(data, data + table.rows() - 1, 0, table.columns().size() - 1));
   }
 
   private void head(int row, int column, ColumnTemplate template) {

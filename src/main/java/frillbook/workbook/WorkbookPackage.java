@@ -28,8 +28,11 @@ public final class WorkbookPackage {
   /** Stands where a program would put the time of writing, which would make files differ. */
   private static final Instant MADE = Instant.parse("2025-01-01T00:00:00Z");
 
-  /** The earliest time a zip entry can have; local, so that no time zone shows in it. */
-  private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * Of every zip entry; local, so that no time zone shows in it. Not the earliest time an entry can
+   * have, which Java takes for an earlier one and stamps with the zone.
+   */
+  private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(2025, 1, 1, 0, 0);
 
   /** A reader of the file must find this part first (ISO/IEC 29500-2). */
   private static final String CONTENT_TYPES = "[Content_Types].xml";
@@ -43,6 +46,7 @@ public final class WorkbookPackage {
    */
   public static byte[] bytes(XSSFWorkbook workbook) {
     new WorkbookValues(workbook).store();
+    PrintAreas.set(workbook);
     workbook.setForceFormulaRecalculation(true);
     fixProperties(workbook.getProperties());
     try (ByteArrayOutputStream written = new ByteArrayOutputStream()) {

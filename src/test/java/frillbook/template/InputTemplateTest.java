@@ -1,0 +1,88 @@
+package frillbook.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.LengthUnit;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+final class InputTemplateTest {
+  private static InputTemplate input(String keys) {
+    String row = "  - {input: size_of_it, label: Finished diameter, prompt: P., " + keys + "}\n";
+    return Written.read(row).inputs().get(0);
+  }
+
+  private static String refusal(String keys, LengthUnit unit) {
+    return input(keys).refusal(unit);
+  }
+
+  @Test
+  void aLengthIsRefusedInTheWorkbooksUnit() {
+    String keys =
+        "kind: length, inch: {default: 18, from: 4, to: 60}, cm: {default: 45, from: 10.5, to: 150}";
+    assertEquals(
+        "Finished diameter must be a number from 4 to 60 in.", refusal(keys, LengthUnit.INCH));
+    assertEquals(
+        "Finished diameter must be a number from 10.5 to 150 cm.", refusal(keys, LengthUnit.CM));
+  }
+
+  @Test
+  void aCountIsRefusedAsAWholeNumber() {
+    assertEquals(
+        "Finished diameter must be a whole number from 1 to 50.",
+        refusal("kind: count, unit: discs, default: 1, from: 1, to: 50", LengthUnit.INCH));
+  }
+
+  @Test
+  void aShareIsRefusedInPerCent() {
+    assertEquals(
+        "Finished diameter must be a number from 0 % to 7 %.",
+        refusal("kind: percent, default: 0.05, from: 0, to: 0.07", LengthUnit.INCH));
+  }
+
+  @Test
+  void aNumberIsRefusedWithItsOwnUnit() {
+    String keys = "kind: number, unit: times, default: 2, from: 1, to: 6";
+    assertEquals(
+        "Finished diameter must be a number from 1 to 6 times.", refusal(keys, LengthUnit.CM));
+  }
+
+  @Test
+  void aChoiceIsRefusedWithItsWords() {
+    assertEquals(
+        "Finished diameter must be one of: bias, across.",
+        refusal("kind: choice, choices: [bias, across], default: bias", LengthUnit.CM));
+  }
+
+  @Test
+  void theSentenceIsTheSameInEveryLocale() {
+    Locale before = Locale.getDefault();
+    Locale.setDefault(Locale.GERMANY);
+    try {
+      assertEquals(
+          "Finished diameter must be a number from 0.5 to 12345.5 times.",
+          refusal("kind: number, unit: times, default: 2, from: 0.5, to: 12345.5", LengthUnit.CM));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void bothEndsOfTheRangeAreAcceptedAndNothingBeyond() {
+    InputTemplate input = input("kind: number, unit: times, default: 2, from: 1, to: 6");
+    assertTrue(input.accepts(1.0, LengthUnit.CM));
+    assertTrue(input.accepts(6.0, LengthUnit.CM));
+    assertFalse(input.accepts(6.0000001, LengthUnit.CM));
+    assertFalse(input.accepts(Double.NaN, LengthUnit.CM));
+    assertFalse(input.accepts("2", LengthUnit.CM));
+  }
+
+  @Test
+  void aCountAcceptsNoFraction() {
+    InputTemplate input = input("kind: count, unit: discs, default: 1, from: 1, to: 50");
+    assertTrue(input.accepts(2.0, LengthUnit.CM));
+    assertFalse(input.accepts(2.5, LengthUnit.CM));
+  }
+}

@@ -1,0 +1,74 @@
+package frillbook.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.LengthUnit;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.xmlbeans.XmlError;
+import org.apache.xmlbeans.XmlException;
+import org.apache.xmlbeans.XmlObject;
+import org.apache.xmlbeans.XmlOptions;
+import org.apache.xmlbeans.impl.schema.DocumentFactory;
+import org.junit.jupiter.api.Test;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.SstDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.StyleSheetDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorksheetDocument;
+
+/** The written parts against the ISO/IEC 29500 schemas that the library carries. */
+final class SchemaTest {
+  private static Optional<DocumentFactory<? extends XmlObject>> schema(String part) {
+    if (part.startsWith("/xl/worksheets/") && part.endsWith(".xml")) {
+      return Optional.of(WorksheetDocument.Factory);
+    } else if (part.equals("/xl/workbook.xml")) {
+      return Optional.of(WorkbookDocument.Factory);
+    } else if (part.equals("/xl/styles.xml")) {
+      return Optional.of(StyleSheetDocument.Factory);
+    } else if (part.equals("/xl/sharedStrings.xml")) {
+      return Optional.of(SstDocument.Factory);
+    }
+    return Optional.empty();
+  }
+
+  private static List<String> complaints(String name, XmlObject part) {
+    List<XmlError> errors = new ArrayList<>();
+    part.validate(new XmlOptions().setErrorListener(errors));
+    return errors.stream().map(error -> name + ": " + error.getMessage()).toList();
+  }
+
+  @Test
+  void everyPartIsValid() throws IOException, XmlException, InvalidFormatException {
+    byte[] bytes = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH));
+    List<String> checked = new ArrayList<>();
+    List<String> complaints = new ArrayList<>();
+    try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {
+      for (PackagePart part : file.getParts()) {
+        String name = part.getPartName().getName();
+        var schema = schema(name);
+        if (schema.isPresent()) {
+          checked.add(name);
+          complaints.addAll(complaints(name, schema.get().parse(part.getInputStream())));
+        }
+      }
+    }
+    assertEquals(List.of(), complaints);
+    // Four sheets, workbook, styles, shared strings.
+    assertEquals(7, checked.size(), checked.toString());
+  }
+
+  @Test
+  void aWrongPartIsFoundInvalid() throws XmlException {
+    String wrong =
+        "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
+            + "<sheetData><row r=\"x\"/></sheetData></worksheet>";
+    assertTrue(!complaints("wrong", WorksheetDocument.Factory.parse(wrong)).isEmpty());
+  }
+}

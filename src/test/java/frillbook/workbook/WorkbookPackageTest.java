@@ -1,0 +1,152 @@
+package frillbook.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.LengthUnit;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class WorkbookPackageTest {
+  private final byte[] bytes = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH));
+
+  @TempDir Path folder;
+
+  private static Map<String, String> parts(byte[] zip) throws IOException {
+    Map<String, String> parts = new TreeMap<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        parts.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return parts;
+  }
+
+  @Test
+  void theSameInputGivesTheSameBytes() {
+    assertArrayEquals(bytes, WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH)));
+  }
+
+  @Test
+  void theBytesDoNotDependOnLocaleOrTimeZone() {
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    Locale.setDefault(Locale.GERMANY);
+    TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+    try {
+      assertArrayEquals(bytes, WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH)));
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void writingTwiceGivesTheSameBytes() {
+    XSSFWorkbook workbook = Bunting.compiled(LengthUnit.INCH);
+    assertArrayEquals(WorkbookPackage.bytes(workbook), WorkbookPackage.bytes(workbook));
+  }
+
+  @Test
+  void anotherInputGivesOtherBytes() {
+    byte[] other = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH, Map.of("tape", 101.0)));
+    assertFalse(Arrays.equals(bytes, other));
+  }
+
+  @Test
+  void calculatedValuesAreStored() throws IOException {
+    try (XSSFWorkbook read = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+      WorkbookValues values = new WorkbookValues(read);
+      assertEquals(15.0, values.value("flag_count"), values.where("flag_count"));
+      assertEquals("about 15 flags of 6.5 in", values.value("verdict"), values.where("verdict"));
+      assertTrue(read.getForceFormulaRecalculation());
+    }
+  }
+
+  @Test
+  void thePackageHoldsNoMacroNoExternalLinkAndNoOneNamed() throws IOException {
+    Map<String, String> parts = parts(bytes);
+    assertTrue(parts.size() > 5, parts.keySet().toString());
+    for (Map.Entry<String, String> part : parts.entrySet()) {
+      assertFalse(part.getKey().matches(".*(vbaProject|externalLink|printerSettings).*"));
+      assertFalse(part.getValue().contains("TargetMode=\"External\""), part.getKey());
+    }
+    String core = parts.get("docProps/core.xml");
+    assertTrue(core.contains("<dc:creator>frillbook</dc:creator>"), core);
+    assertTrue(core.contains("<dc:title>A string of bunting</dc:title>"), core);
+    assertFalse(core.contains(System.getProperty("user.name") + "<"), core);
+  }
+
+  @Test
+  void theContentTypesComeFirst() throws IOException {
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      assertEquals("[Content_Types].xml", in.getNextEntry().getName());
+    }
+  }
+
+  @Test
+  void aNewFileIsWritten() throws IOException {
+    Path target = folder.resolve("plan.xlsx");
+    WorkbookPackage.save(bytes, target, false);
+    assertArrayEquals(bytes, Files.readAllBytes(target));
+    assertEquals(List.of(target), listed());
+  }
+
+  @Test
+  void aFileThatIsThereStaysAsItIs() throws IOException {
+    Path target = Files.writeString(folder.resolve("plan.xlsx"), "mine");
+    WorkbookFileException told =
+        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, target, false));
+    assertEquals(WorkbookFileException.Reason.EXISTS, told.reason());
+    assertEquals(target + " is already there", told.getMessage());
+    assertEquals("mine", Files.readString(target));
+  }
+
+  @Test
+  void overwritingReplacesTheFile() throws IOException {
+    Path target = Files.writeString(folder.resolve("plan.xlsx"), "mine");
+    WorkbookPackage.save(bytes, target, true);
+    assertArrayEquals(bytes, Files.readAllBytes(target));
+    assertEquals(List.of(target), listed());
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsTold() {
+    Path target = folder.resolve("nowhere").resolve("plan.xlsx");
+    WorkbookFileException told =
+        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, target, true));
+    assertEquals(WorkbookFileException.Reason.NO_FOLDER, told.reason());
+    assertEquals("the folder of " + target + " is not there", told.getMessage());
+  }
+
+  @Test
+  void aFolderInThePlaceOfTheFileIsTold() {
+    WorkbookFileException told =
+        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, folder, true));
+    assertEquals(WorkbookFileException.Reason.NOT_WRITABLE, told.reason());
+    assertEquals(folder + " cannot be written", told.getMessage());
+  }
+
+  private List<Path> listed() throws IOException {
+    try (var files = Files.list(folder)) {
+      return files.toList();
+    }
+  }
+}
