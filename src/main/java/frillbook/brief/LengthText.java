@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  */
 public final class LengthText {
   private static final Pattern FORM =
-      Pattern.compile("(?:(\\d+(?:\\.\\d+)?|\\.\\d+)(?!/))?\\s*(?:(\\d+)/(\\d+))?\\s*([a-z]*|\")");
+      Pattern.compile(
+          "(?:(\\d+(?:\\.\\d+)?|\\.\\d+)(?![\\d/]))?\\s*(?:(\\d+)/(\\d+))?\\s*([a-z]*|\")");
 
   private static final Map<String, Double> CENTIMETRES =
       Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "in", 2.54, "\"", 2.54, "ft", 30.48, "yd", 91.44);

@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.InputTemplate;
 import frillbook.template.Nearest;
 import frillbook.template.WorkbookTemplate;
@@ -39,8 +39,8 @@ final class BriefOptions {
 
   @Mixin private TemplateOptions source;
 
-  LengthUnit unit() {
-    return source.unit();
+  Units units() {
+    return source.units();
   }
 
   WorkbookTemplate template() {
@@ -50,7 +50,7 @@ final class BriefOptions {
   /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
   Map<String, Object> inputs(WorkbookTemplate template) {
     Map<String, Object> values = new LinkedHashMap<>();
-    template.inputs().forEach(input -> values.put(input.name(), input.preset(unit())));
+    template.inputs().forEach(input -> values.put(input.name(), input.preset(units().length())));
     List<String> mistakes = new ArrayList<>();
     typed(mistakes).forEach((name, text) -> take(template, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {
@@ -91,7 +91,7 @@ final class BriefOptions {
       Map<String, Object> values,
       List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(template, name), text, unit()));
+      values.put(name, InputText.parse(input(template, name), text, units()));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
     }

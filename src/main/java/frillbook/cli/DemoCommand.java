@@ -1,11 +1,13 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.Paper;
 import java.nio.file.Path;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -21,6 +23,8 @@ import picocli.CommandLine.Spec;
     name = "demo",
     description = "Writes an example: three cushions for the bench of a harbour reading room.")
 final class DemoCommand implements Runnable {
+  private static final Units UNITS = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
+
   private static final Map<String, Object> SCENARIO =
       Map.of(
           "diameter", 40.0,
@@ -45,10 +49,10 @@ final class DemoCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
     Map<String, Object> inputs = new LinkedHashMap<>();
-    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(LengthUnit.CM)));
+    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
     inputs.putAll(SCENARIO);
-    PlanWorkbook.save(template, LengthUnit.CM, inputs, Paper.A4, output, true);
-    PlanReport report = PlanReport.of(template, LengthUnit.CM, inputs);
+    PlanWorkbook.save(template, UNITS, inputs, Paper.A4, output, true);
+    PlanReport report = PlanReport.of(template, UNITS, inputs);
     spec.commandLine().getOut().print(report.headline(output));
   }
 }

@@ -6,10 +6,13 @@ import frillbook.workbook.Paper;
 import frillbook.workbook.WorkbookFileException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.Currency;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: makes workbooks, prints plans, lists inputs. */
@@ -23,7 +26,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:it cannot be done: a file that exists or cannot be written, templates with mistakes",
+      "1:it cannot be done: parts that do not fit, a file that exists or cannot be written,"
+          + " templates with mistakes",
       "2:it was asked for wrongly: an unknown name, a value out of its range"
     })
 public final class Frillbook {
@@ -41,9 +45,19 @@ public final class Frillbook {
     return new CommandLine(new Frillbook())
         .setUnmatchedOptionsArePositionalParams(false)
         .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text))
+        .registerConverter(Currency.class, Frillbook::currency)
         .registerConverter(Paper.class, text -> Word.of(Paper.class, text))
         .setParameterExceptionHandler((e, args) -> misused(e))
         .setExecutionExceptionHandler((e, line, parsed) -> refuse(e, line));
+  }
+
+  private static Currency currency(String code) {
+    try {
+      return Currency.getInstance(code.toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(
+          "found \"" + code + "\". Write an ISO 4217 code such as EUR, GBP, JPY or USD");
+    }
   }
 
   /** What is wrong, and where to read on; the whole help would push the sentence out of sight. */

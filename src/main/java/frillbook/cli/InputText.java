@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import frillbook.brief.LengthText;
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import java.util.Locale;
@@ -16,10 +17,11 @@ final class InputText {
    *
    * @throws Refusal saying what was found, what is allowed and how it is written
    */
-  static Object parse(InputTemplate input, String typed, LengthUnit unit) {
+  static Object parse(InputTemplate input, String typed, Units units) {
+    LengthUnit unit = units.length();
     return value(input, typed.strip(), unit)
         .filter(value -> input.accepts(value, unit))
-        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, unit)));
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, units)));
   }
 
   private static Optional<Object> value(InputTemplate input, String typed, LengthUnit unit) {
@@ -28,6 +30,7 @@ final class InputText {
       case PERCENT -> percent(typed).map(Object.class::cast);
       case NUMBER, COUNT -> number(typed).map(Object.class::cast);
       case CHOICE -> choice(input, typed).map(Object.class::cast);
+      case TEXT -> Optional.of(typed);
     };
   }
 
@@ -47,9 +50,9 @@ final class InputText {
     return input.choices().stream().filter(choice -> choice.equalsIgnoreCase(typed)).findFirst();
   }
 
-  private static String refusal(InputTemplate input, String typed, LengthUnit unit) {
+  private static String refusal(InputTemplate input, String typed, Units units) {
     String found = String.format(Locale.ROOT, "%s: found \"%s\"", input.name(), typed);
-    return found + ". " + input.refusal(unit) + form(input.kind());
+    return found + ". " + units.say(input.refusal(units.length())) + form(input.kind());
   }
 
   private static String form(InputKind kind) {
@@ -57,7 +60,7 @@ final class InputText {
       case LENGTH -> " Write it like " + LengthText.EXAMPLES + ".";
       case PERCENT -> " Write it like 4% or 0.04.";
       case NUMBER -> " Write it like 2.5, with a point.";
-      case COUNT, CHOICE -> "";
+      case COUNT, CHOICE, TEXT -> "";
     };
   }
 }

@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import picocli.CommandLine.Command;
@@ -17,28 +18,29 @@ final class InputsCommand implements Runnable {
   @Override
   public void run() {
     TextTable table = new TextTable("name", "unit", "default", "range", "meaning");
+    Units units = options.units();
     for (InputTemplate input : options.template().inputs()) {
       table.row(
           input.name(),
-          unit(input, options.unit()),
-          shown(input, input.preset(options.unit())),
-          range(input, options.unit()),
+          unit(input, units),
+          shown(input, input.preset(units.length())),
+          range(input, units.length()),
           input.prompt());
     }
     spec.commandLine().getOut().print(table.text());
   }
 
-  private static String unit(InputTemplate input, LengthUnit unit) {
+  private static String unit(InputTemplate input, Units units) {
     return switch (input.kind()) {
-      case LENGTH -> unit.symbol();
+      case LENGTH -> units.length().symbol();
       case PERCENT -> "%";
-      case CHOICE -> "-";
-      case NUMBER, COUNT -> input.unit();
+      case CHOICE, TEXT -> "-";
+      case NUMBER, COUNT -> units.say(input.unit());
     };
   }
 
   private static String range(InputTemplate input, LengthUnit unit) {
-    return input.kind() == InputKind.CHOICE
+    return input.isWords()
         ? String.join(", ", input.choices())
         : shown(input, input.range(unit).from()) + " to " + shown(input, input.range(unit).to());
   }

@@ -37,8 +37,8 @@ final class MakeCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(template);
-    PlanReport report = PlanReport.of(template, options.unit(), inputs);
-    PlanWorkbook.save(template, options.unit(), inputs, paper, output, force);
+    PlanReport report = PlanReport.of(template, options.units(), inputs);
+    PlanWorkbook.save(template, options.units(), inputs, paper, output, force);
     report.problems().forEach(spec.commandLine().getErr()::println);
     spec.commandLine().getOut().print(report.headline(output));
   }

@@ -18,7 +18,8 @@ final class PlanJson {
 
   static String of(PlanReport report) {
     Map<String, Object> plan = new LinkedHashMap<>();
-    plan.put("unit", report.unit().symbol());
+    plan.put("unit", report.units().length().symbol());
+    plan.put("currency", report.units().currency().getCurrencyCode());
     plan.put("inputs", report.inputs());
     Map<String, Object> lines = new LinkedHashMap<>();
     report

@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.template.CheckLevel;
@@ -21,16 +22,16 @@ import java.util.stream.Collectors;
 
 /** The engine's plan in the words of the templates. */
 record PlanReport(
-    WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues values) {
+    WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues values) {
 
-  static PlanReport of(WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs) {
-    return new PlanReport(template, unit, inputs, NamedValues.of(Plan.of(brief(unit, inputs))));
+  static PlanReport of(WorkbookTemplate template, Units units, Map<String, Object> inputs) {
+    return new PlanReport(template, units, inputs, NamedValues.of(Plan.of(brief(units, inputs))));
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
-  private static Brief brief(LengthUnit unit, Map<String, Object> inputs) {
+  private static Brief brief(Units units, Map<String, Object> inputs) {
     try {
-      return Brief.of(unit, inputs);
+      return Brief.of(units.length(), inputs);
     } catch (IllegalArgumentException e) {
       throw new Refusal(
           Refusal.CANNOT,
@@ -107,12 +108,13 @@ record PlanReport(
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
-        Shown.value(value, line.format(), unit),
+        Shown.value(value, line.format(), units),
         shownUnit(line.unit()),
         also ? "(" + other((Double) value) + ")" : "");
   }
 
   private String other(double length) {
+    LengthUnit unit = units.length();
     return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
   }
 
@@ -137,7 +139,7 @@ record PlanReport(
   private List<String> cells(TableTemplate table, int row) {
     List<String> cells = new ArrayList<>();
     for (ColumnTemplate column : table.columns()) {
-      cells.add(Shown.value(value(column, row), column.format(), unit));
+      cells.add(Shown.value(value(column, row), column.format(), units));
     }
     return cells;
   }
@@ -147,6 +149,6 @@ record PlanReport(
   }
 
   private String inUnit(String text) {
-    return text.replace("{unit}", unit.symbol()).replace("{long_unit}", unit.longSymbol());
+    return units.say(text);
   }
 }

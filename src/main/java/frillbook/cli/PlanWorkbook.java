@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.Paper;
 import frillbook.workbook.WorkbookCompiler;
@@ -19,13 +19,13 @@ final class PlanWorkbook {
 
   static void save(
       WorkbookTemplate template,
-      LengthUnit unit,
+      Units units,
       Map<String, Object> inputs,
       Paper paper,
       Path target,
       boolean force) {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-      WorkbookSetting setting = new WorkbookSetting(unit, inputs, paper);
+      WorkbookSetting setting = new WorkbookSetting(units, inputs, paper);
       new WorkbookCompiler().compileInto(workbook, template, setting);
       WorkbookPackage.save(WorkbookPackage.bytes(workbook), target, force);
     } catch (WorkbookFileException e) {

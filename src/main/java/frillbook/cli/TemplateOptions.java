@@ -1,11 +1,13 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Currency;
 import picocli.CommandLine.Option;
 
 /** What every command asks for that reads the templates. */
@@ -23,8 +25,18 @@ final class TemplateOptions {
       description = "Read the workbook's templates from DIR instead of the built-in ones.")
   private Path templates;
 
-  LengthUnit unit() {
-    return unit;
+  @Option(
+      names = "--currency",
+      paramLabel = "CODE",
+      description = {
+        "Currency of every price, by its ISO 4217 code.",
+        "Default: USD for inch, EUR for cm."
+      })
+  private Currency currency;
+
+  Units units() {
+    Currency usual = Currency.getInstance(unit == LengthUnit.INCH ? "USD" : "EUR");
+    return new Units(unit, currency == null ? usual : currency);
   }
 
   WorkbookTemplate template() {

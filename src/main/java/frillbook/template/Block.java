@@ -24,7 +24,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * reading goes on to the next mistake. {@link #done()} tells of the keys nobody asked for.
  */
 final class Block {
-  private static final Set<String> TEXT_PLACEHOLDERS = Set.of("unit", "long_unit");
+  private static final Set<String> TEXT_PLACEHOLDERS = Set.of("unit", "long_unit", "currency");
 
   private final Scope scope;
   private final Position position;
@@ -114,7 +114,7 @@ final class Block {
         scope.tell(
             text.at(placeholder.start()),
             "the unknown placeholder " + placeholder.group(),
-            "{unit}, {long_unit} or a variable of each",
+            "{unit}, {long_unit}, {currency} or a variable of each",
             "correct or remove it");
       }
     }

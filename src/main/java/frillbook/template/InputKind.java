@@ -11,5 +11,7 @@ public enum InputKind {
   /** A whole number. */
   COUNT,
   /** One of a few words. */
-  CHOICE
+  CHOICE,
+  /** A line of a person's own words, or none. */
+  TEXT
 }

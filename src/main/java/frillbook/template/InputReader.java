@@ -37,6 +37,7 @@ final class InputReader {
         yield numeric(name, label, kind, unit, range, range);
       }
       case CHOICE -> choice(name, label, unit);
+      case TEXT -> words(name, label, unit, List.of(), block.text("default").orElse(""));
     };
   }
 
@@ -54,16 +55,22 @@ final class InputReader {
     if (!preset.isEmpty() && !words.contains(preset.value())) {
       tell(preset, "the default " + preset, "one of " + String.join(", ", words));
     }
+    return words(name, label, unit, words, preset.value());
+  }
+
+  private InputTemplate words(
+      String name, String label, String unit, List<String> choices, String preset) {
+    InputKind kind = choices.isEmpty() ? InputKind.TEXT : InputKind.CHOICE;
     return new InputTemplate(
         name,
         label,
-        InputKind.CHOICE,
+        kind,
         unit,
         prompt(),
         NO_RANGE,
         NO_RANGE,
-        words,
-        preset.value(),
+        choices,
+        preset,
         block.position());
   }
 
@@ -81,7 +88,7 @@ final class InputReader {
     return switch (kind) {
       case LENGTH -> block.text("unit").orElse("{unit}");
       case PERCENT -> block.text("unit").orElse("%");
-      case CHOICE -> block.text("unit").orElse("-");
+      case CHOICE, TEXT -> block.text("unit").orElse("-");
       case NUMBER, COUNT -> block.requiredText("unit");
     };
   }

@@ -15,7 +15,8 @@ import java.util.List;
  * @param inch its range in an inch workbook; 0 to 0 for a choice
  * @param cm its range in a cm workbook; the same as {@code inch} unless the kind is length
  * @param choices the words allowed; empty unless the kind is choice
- * @param preset the word it has until a person changes it; empty unless the kind is choice
+ * @param preset the words it has until a person changes them; empty unless the kind is choice or
+ *     text
  * @param position where it is written
  */
 public record InputTemplate(
@@ -34,6 +35,9 @@ public record InputTemplate(
     choices = List.copyOf(choices);
   }
 
+  /** The longest text a person may type. */
+  public static final int LONGEST_TEXT = 200;
+
   /** The numbers allowed in a workbook of that unit; 0 to 0 for a choice. */
   public Range range(LengthUnit unit) {
     return unit == LengthUnit.INCH ? inch : cm;
@@ -41,13 +45,21 @@ public record InputTemplate(
 
   /** The value until a person changes it: a Double, or a String for a choice. */
   public Object preset(LengthUnit unit) {
-    return kind == InputKind.CHOICE ? preset : (Object) range(unit).preset();
+    return isWords() ? preset : (Object) range(unit).preset();
+  }
+
+  /** Whether its value is a String. */
+  public boolean isWords() {
+    return kind == InputKind.CHOICE || kind == InputKind.TEXT;
   }
 
   /** Whether {@code value} is a Double or String that the input may have. */
   public boolean accepts(Object value, LengthUnit unit) {
     if (kind == InputKind.CHOICE) {
       return value instanceof String && choices.contains(value);
+    }
+    if (kind == InputKind.TEXT) {
+      return value instanceof String text && text.length() <= LONGEST_TEXT;
     }
     return value instanceof Double number
         && range(unit).holds(number)
@@ -66,6 +78,7 @@ public record InputTemplate(
       case NUMBER -> "a number" + span(range) + (unit.equals("-") ? "" : " " + unit);
       case PERCENT -> "a number from " + percent(range.from()) + " to " + percent(range.to());
       case COUNT -> "a whole number" + span(range);
+      case TEXT -> "at most " + LONGEST_TEXT + " characters";
       case CHOICE -> "one of: " + String.join(", ", choices);
     };
   }

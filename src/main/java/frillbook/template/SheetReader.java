@@ -20,6 +20,7 @@ final class SheetReader {
             block.numbers("widths"),
             rows(block),
             block.flag("plan"),
+            block.flag("one_page"),
             name.position());
     block.done();
     return sheet;

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param widths of the columns, in digits of the workbook's font
  * @param rows from top to bottom, repeated rows written out
  * @param plan whether the sheet is part of a printed plan, not only of the workbook
+ * @param onePage whether it is printed on one page, however small
  */
 public record SheetTemplate(
     String name,
@@ -21,6 +22,7 @@ public record SheetTemplate(
     List<Double> widths,
     List<RowTemplate> rows,
     boolean plan,
+    boolean onePage,
     Position position) {
   public SheetTemplate {
     widths = List.copyOf(widths);

@@ -16,6 +16,8 @@ public enum ValueFormat {
   ANGLE,
   /** Any other number, to 0.001. */
   NUMBER,
+  /** Money, to the currency's minor unit. */
+  MONEY,
   /** Words. */
   TEXT,
   /** 1 shown as yes, 0 shown as no. */

@@ -67,6 +67,7 @@ final class FormulaTranslation {
     Range range = input.range(setting.unit());
     String within = cell + ">=" + number(range.from()) + "," + cell + "<=" + number(range.to());
     return switch (input.kind()) {
+      case TEXT -> "IF(LEN(" + cell + ")<=" + InputTemplate.LONGEST_TEXT + ",0,1)";
       case CHOICE -> "IF(ISTEXT(" + cell + "),IF(" + oneOf(input, cell) + ",0,1),1)";
       case COUNT ->
           "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "," + cell + "=INT(" + cell + ")),0,1),1)";
@@ -82,7 +83,7 @@ final class FormulaTranslation {
 
   /** {@code good} while the input's fault cell is 0, else what is allowed. */
   String remark(InputTemplate input, Span fault, String good) {
-    String refusal = text(input.refusal(setting.unit()));
+    String refusal = text(setting.say(input.refusal(setting.unit())));
     return "IF(" + fault.reference() + "=0," + text(good) + "," + refusal + ")";
   }
 
@@ -147,7 +148,8 @@ final class FormulaTranslation {
         setting
             .say(text)
             .replace("{cm_per_unit}", number(setting.unit().centimetres()))
-            .replace("{units_per_long}", number(setting.unit().unitsPerLong()));
+            .replace("{units_per_long}", number(setting.unit().unitsPerLong()))
+            .replace("{money_places}", String.valueOf(setting.units().moneyPlaces()));
     return row.map(in -> filled.replace("{n}", String.valueOf(in.number()))).orElse(filled);
   }
 

@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
+import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
 import org.apache.poi.ss.usermodel.DataValidation;
@@ -28,9 +29,9 @@ final class InputRules {
     rule.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(prompt, LONGEST_PROMPT));
     rule.setShowPromptBox(true);
     rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
-    rule.createErrorBox("Not accepted", cut(input.refusal(unit), LONGEST_REFUSAL));
+    rule.createErrorBox("Not accepted", cut(page.setting().say(input.refusal(unit)), LONGEST_REFUSAL));
     rule.setShowErrorBox(true);
-    rule.setEmptyCellAllowed(false);
+    rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT);
     // POI's name for it is the wrong way round: true shows the arrow.
     rule.setSuppressDropDownArrow(true);
     page.sheet().addValidationData(rule);
@@ -47,6 +48,9 @@ final class InputRules {
     Range range = input.range(unit);
     int between = DataValidationConstraint.OperatorType.BETWEEN;
     return switch (input.kind()) {
+      case TEXT ->
+          helper.createTextLengthConstraint(
+              between, "0", String.valueOf(InputTemplate.LONGEST_TEXT));
       case CHOICE -> helper.createExplicitListConstraint(input.choices().toArray(String[]::new));
       case COUNT -> helper.createIntegerConstraint(between, plain(range.from()), plain(range.to()));
       case LENGTH, NUMBER, PERCENT ->

@@ -27,7 +27,7 @@ final class LineWriter {
 
   void input(int row, InputTemplate input) {
     label(row, input.label(), Look.LABEL);
-    XSSFCellStyle style = page.styles().of(Look.INPUT, NumberFormats.of(input.kind()));
+    XSSFCellStyle style = page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
     fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
     unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
@@ -56,7 +56,7 @@ final class LineWriter {
       page.text(row, Layout.NOTE, prompt, style);
     }
     endNote(row, prompt);
-    String refusal = input.refusal(page.setting().unit());
+    String refusal = page.setting().say(input.refusal(page.setting().unit()));
     page.fit(row, refusal, Layout.NOTE, page.lastColumn(), Look.REFUSAL);
   }
 
@@ -78,7 +78,7 @@ final class LineWriter {
 
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
-    String format = NumberFormats.of(line.format(), page.setting().unit());
+    String format = NumberFormats.of(line.format(), page.setting().units());
     return line.format() == ValueFormat.TEXT
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);

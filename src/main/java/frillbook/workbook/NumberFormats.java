@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.ValueFormat;
 
@@ -11,15 +12,25 @@ final class NumberFormats {
   /** A dash for 0, a word for a failed check. */
   static final String FAULT = "[=0]\"–\";[=1]\"stop\";\"mind\"";
 
+  /** Text that stays text, whatever it begins with. */
+  static final String AS_TYPED = "@";
+
+  /** A tape's eighths; a length that is marked exactly has a fraction in lowest terms. */
+  private static final String EIGHTHS = "# ?/8";
+
+  private static final String FRACTION = "# ??/??";
+
   private static final String PERCENT = "0.0%";
 
   private NumberFormats() {}
 
-  static String of(ValueFormat format, LengthUnit unit) {
+  static String of(ValueFormat format, Units units) {
+    boolean inch = units.length() == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> "0";
-      case LENGTH -> unit == LengthUnit.INCH ? "0.00" : "0.0";
-      case CUT -> unit == LengthUnit.INCH ? "# ??/??" : "0.0";
+      case LENGTH -> inch ? EIGHTHS : "0.0";
+      case CUT -> inch ? FRACTION : "0.0";
+      case MONEY -> money(units.moneyPlaces());
       case RATIO -> "0.00";
       case PERCENT -> PERCENT;
       // A place that is always shown keeps a whole number from ending in a bare point.
@@ -29,11 +40,17 @@ final class NumberFormats {
     };
   }
 
+  private static String money(int places) {
+    return places == 0 ? "#,##0" : "#,##0." + "0".repeat(places);
+  }
+
   /** An input shows what was typed, all its places, so that nobody doubts what counts. */
-  static String of(InputKind kind) {
+  static String of(InputKind kind, LengthUnit unit) {
     return switch (kind) {
       case PERCENT -> PERCENT;
-      case COUNT, LENGTH, NUMBER, CHOICE -> GENERAL;
+      case LENGTH -> unit == LengthUnit.INCH ? FRACTION : GENERAL;
+      case TEXT -> AS_TYPED;
+      case COUNT, NUMBER, CHOICE -> GENERAL;
     };
   }
 

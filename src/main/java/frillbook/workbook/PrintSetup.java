@@ -43,7 +43,7 @@ final class PrintSetup {
     print.setLandscape(page.template().orientation() == Orientation.LANDSCAPE);
     print.setFitWidth((short) 1);
     // 0: as many pages as it takes.
-    print.setFitHeight((short) 0);
+    print.setFitHeight((short) (page.template().onePage() ? 1 : 0));
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
     sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
     sheet.setMargin(PageMargin.TOP, TOP_MARGIN);

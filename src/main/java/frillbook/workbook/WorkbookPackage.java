@@ -101,12 +101,12 @@ public final class WorkbookPackage {
    */
   public static void save(byte[] bytes, Path target, boolean overwrite) {
     Path place = target.toAbsolutePath();
-    if (Files.exists(place) && !overwrite) {
+    if (Files.isDirectory(place)) {
+      throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, null);
+    } else if (Files.exists(place) && !overwrite) {
       throw new WorkbookFileException(WorkbookFileException.Reason.EXISTS, target, null);
     } else if (!Files.isDirectory(place.getParent())) {
       throw new WorkbookFileException(WorkbookFileException.Reason.NO_FOLDER, target, null);
-    } else if (Files.isDirectory(place)) {
-      throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, null);
     }
     try {
       writeBeside(bytes, Files.exists(place) ? place.toRealPath() : place);

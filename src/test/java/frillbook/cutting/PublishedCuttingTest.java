@@ -33,7 +33,7 @@ class PublishedCuttingTest {
   @CsvSource({"0,3,2", "1,4,3"})
   void stripsAcrossTheClothAreCountedAsInPrint(double loss, int strips, int joins) {
     Cut cut = layouts(cutting(36, 3, 108, loss)).across().orElseThrow().cut();
-    assertEquals(strips, cut.stripCount());
+    assertEquals(strips, cut.all().count());
     assertEquals(joins, cut.joinCount());
   }
 

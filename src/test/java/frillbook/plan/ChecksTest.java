@@ -31,7 +31,7 @@ class ChecksTest {
     Plan plan = Plan.of(briefs.brief());
     assertEquals(List.of(check), failed(briefs));
     assertFalse(plan.checks().planOk());
-    assertEquals("STOP", plan.checks().checkFlag());
+    assertEquals("STOP", plan.checkFlag());
     assertTrue(plan.work().isEmpty());
   }
 
@@ -39,7 +39,7 @@ class ChecksTest {
   void aSensibleBriefPassesAll() {
     Plan plan = Plan.of(Briefs.inch().brief());
     assertEquals(List.of(), failed(Briefs.inch()));
-    assertEquals("READY", plan.checks().checkFlag());
+    assertEquals("READY", plan.checkFlag());
     assertTrue(plan.work().isPresent());
   }
 
@@ -89,7 +89,7 @@ class ChecksTest {
   void aLowFrillIsMindedButPlanned() {
     Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
     assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
-    assertEquals("MIND", plan.checks().checkFlag());
+    assertEquals("MIND", plan.checkFlag());
     assertTrue(plan.work().isPresent());
     assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
   }

@@ -1,0 +1,50 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DemoCommandTest {
+  @TempDir private Path folder;
+
+  @Test
+  void theDemoTellsWhereItIsAndThatItIsReady() {
+    Path file = folder.resolve("demo.xlsx");
+    Ran ran = Ran.run("demo", "-o", file.toString());
+    assertEquals(new Ran(0, ran.out(), ""), ran);
+    assertEquals(
+        "workbook              " + file + "\nAll checks            READY\n",
+        ran.out().substring(0, ran.out().indexOf("Flat length")));
+  }
+
+  @Test
+  void theDemoIsWrittenAgainAtEveryRun() throws IOException {
+    Path file = Files.writeString(folder.resolve("demo.xlsx"), "old");
+    assertEquals(0, Ran.run("demo", "-o", file.toString()).exitCode());
+    try (InputStream stream = Files.newInputStream(file);
+        XSSFWorkbook workbook = new XSSFWorkbook(stream)) {
+      WorkbookValues values = new WorkbookValues(workbook);
+      assertEquals(3.0, values.value("quantity"), values.where("quantity"));
+      assertEquals("bias", values.value("grain"), values.where("grain"));
+    }
+  }
+
+  @Test
+  void theDemoNeedsItsFolder() {
+    Path file = folder.resolve("no").resolve("demo.xlsx");
+    assertEquals(
+        Ran.refusal(
+            1,
+            "the folder of "
+                + file
+                + " is not there. Make the folder first, or give -o another place."),
+        Ran.run("demo", "-o", file.toString()));
+  }
+}

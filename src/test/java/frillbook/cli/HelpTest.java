@@ -1,0 +1,147 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class HelpTest {
+  private static final String EXIT_CODES =
+      """
+
+      Exit codes:
+        0   done
+        1   it cannot be done: parts that do not fit, a file that exists or cannot be
+              written, templates with mistakes
+        2   it was asked for wrongly: an unknown name, a value out of its range
+      """;
+
+  private static final String BRIEF =
+      """
+            --diameter=LENGTH   Finished diameter, flat.
+            --fabric-width=LENGTH
+                                Frill cloth, selvage to selvage.
+      """;
+
+  private static final String SOURCE =
+      """
+            --ring-spacing=LENGTH
+                                From row to row.
+            --set=NAME=VALUE    Any input by name, as often as needed; 'frillbook
+                                  inputs' lists them.
+            --templates=DIR     Read the workbook's templates from DIR instead of the
+                                  built-in ones.
+            --unit=inch|cm      Unit of every length: inch or cm. Default: inch.
+        -V, --version           Print version information and exit.
+      """;
+
+  @Test
+  void theProgramTellsItsCommands() {
+    assertHelp(
+        """
+        Usage: frillbook [-hV] [COMMAND]
+        Self-calculating workbooks for spiral-frill round cushions.
+          -h, --help      Show this help message and exit.
+          -V, --version   Print version information and exit.
+        Commands:
+          make    Writes a workbook that calculates the plan of a cushion.
+          plan    Prints the plan of a cushion without writing a workbook.
+          inputs  Lists every input: name, unit, default, range, meaning.
+          demo    Writes an example: three cushions for the bench of a harbour reading
+                    room.
+        """,
+        "--help");
+  }
+
+  @Test
+  void makeTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook make [-hV] [--force] [--diameter=LENGTH]
+                              [--fabric-width=LENGTH] [--fullness=TIMES] [-o=FILE]
+                              [--paper=a4|letter] [--ring-spacing=LENGTH]
+                              [--templates=DIR] [--unit=inch|cm] [--set=NAME=VALUE]...
+        Writes a workbook that calculates the plan of a cushion.
+        """
+            + BRIEF
+            + """
+                  --force             Replace a file that is already there.
+                  --fullness=TIMES    Flat length over stitched length.
+              -h, --help              Show this help message and exit.
+              -o, --output=FILE       The workbook to write. Default: cushion.xlsx.
+                  --paper=a4|letter   Paper for printing: a4 or letter. Default: a4.
+            """
+            + SOURCE,
+        "make",
+        "--help");
+  }
+
+  @Test
+  void planTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook plan [-hV] [--json] [--diameter=LENGTH]
+                              [--fabric-width=LENGTH] [--fullness=TIMES]
+                              [--ring-spacing=LENGTH] [--templates=DIR]
+                              [--unit=inch|cm] [--set=NAME=VALUE]...
+        Prints the plan of a cushion without writing a workbook.
+        """
+            + BRIEF
+            + """
+                  --fullness=TIMES    Flat length over stitched length.
+              -h, --help              Show this help message and exit.
+                  --json              Print every name and value as JSON.
+            """
+            + SOURCE,
+        "plan",
+        "--help");
+  }
+
+  @Test
+  void inputsTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook inputs [-hV] [--templates=DIR] [--unit=inch|cm]
+        Lists every input: name, unit, default, range, meaning.
+          -h, --help            Show this help message and exit.
+              --templates=DIR   Read the workbook's templates from DIR instead of the
+                                  built-in ones.
+              --unit=inch|cm    Unit of every length: inch or cm. Default: inch.
+          -V, --version         Print version information and exit.
+        """,
+        "inputs",
+        "--help");
+  }
+
+  @Test
+  void demoTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook demo [-hV] [-o=FILE]
+        Writes an example: three cushions for the bench of a harbour reading room.
+          -h, --help          Show this help message and exit.
+          -o, --output=FILE   The workbook to write. Default: target/demo-cushion.xlsx.
+          -V, --version       Print version information and exit.
+        """,
+        "demo",
+        "--help");
+  }
+
+  @Test
+  void theVersionIsThatOfTheBuild() throws IOException {
+    Ran ran = Ran.run("--version");
+    assertEquals(new Ran(0, ran.out(), ""), ran);
+    String version = ran.out().replace("frillbook ", "").strip();
+    String build = Files.readString(Path.of("pom.xml"));
+    assertTrue(
+        build.contains("<artifactId>frillbook</artifactId>\n  <version>" + version + "</version>"),
+        ran.out());
+  }
+
+  private static void assertHelp(String expected, String... args) {
+    assertEquals(new Ran(0, expected + EXIT_CODES, ""), Ran.run(args));
+  }
+}

@@ -1,0 +1,62 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.template.InputTemplate;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class InputsCommandTest {
+  @Test
+  void everyInputOfTheTemplateIsListedInItsOrder() {
+    List<String> expected =
+        TemplateReader.read(TemplateSource.packaged()).inputs().stream()
+            .map(InputTemplate::name)
+            .toList();
+    List<String> listed =
+        Ran.run("inputs").out().lines().skip(1).map(line -> line.split(" +")[0]).toList();
+    assertTrue(listed.size() > 30, listed.size() + " inputs");
+    assertEquals(expected, listed);
+  }
+
+  @Test
+  void aLengthIsListedInInches() {
+    assertEquals(
+        List.of("diameter", "in", "18", "4 to 60"), cells("diameter", "inputs", "--unit=inch"));
+  }
+
+  @Test
+  void aLengthIsListedInCentimetres() {
+    assertEquals(
+        List.of("diameter", "cm", "45", "10 to 150"), cells("diameter", "inputs", "--unit=cm"));
+  }
+
+  @Test
+  void aShareIsListedInPerCent() {
+    assertEquals(List.of("sewing_takeup", "%", "4", "0 to 15"), cells("sewing_takeup", "inputs"));
+  }
+
+  @Test
+  void aChoiceIsListedWithItsWords() {
+    assertEquals(List.of("grain", "-", "across", "across, along, bias"), cells("grain", "inputs"));
+  }
+
+  @Test
+  void theListIsTheResultAndNothingElseIsSaid() {
+    Ran ran = Ran.run("inputs");
+    assertEquals(new Ran(0, ran.out(), ""), ran);
+  }
+
+  /** The first four cells of a row, which stand two blanks apart or more. */
+  private static List<String> cells(String name, String... args) {
+    return Ran.run(args)
+        .out()
+        .lines()
+        .filter(line -> line.startsWith(name + " "))
+        .flatMap(line -> List.of(line.split(" {2,}")).subList(0, 4).stream())
+        .toList();
+  }
+}

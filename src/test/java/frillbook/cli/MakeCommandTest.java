@@ -1,0 +1,173 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MakeCommandTest {
+  @TempDir private Path folder;
+
+  @Test
+  void theHeadlineTellsWhatTheCushionComesTo() {
+    Path file = folder.resolve("small.xlsx");
+    String column = " ".repeat(file.toString().length() - "26.13".length());
+    // 26.13, 2 1/4, one strip and two lengths of cloth: worked out at Ran.SMALL.
+    assertEquals(
+        new Ran(
+            0,
+            "workbook              %s\n".formatted(file)
+                + "All checks            READY\n"
+                + "Flat length           %s26.13  in      (66.4 cm)\n".formatted(column)
+                + "Cut strips this wide  %s2 1/4  in      (5.7 cm)\n".formatted(column)
+                + "Strips to cut         %s    1  strips\n".formatted(column)
+                + "Frill cloth to buy    %s4 1/2  in      (11.4 cm)\n".formatted(column)
+                + "Frill cloth           %s0.125  yd\n".formatted(column)
+                + "Base cloth            %s 0.25  yd\n".formatted(column),
+            ""),
+        makeSmall(file));
+  }
+
+  @Test
+  void theWorkbookHoldsTheInputsAndTheirResults() throws IOException {
+    Path file = folder.resolve("small.xlsx");
+    makeSmall(file);
+    try (XSSFWorkbook workbook = open(file)) {
+      WorkbookValues values = new WorkbookValues(workbook);
+      assertEquals(4.0, values.value("diameter"), values.where("diameter"));
+      assertEquals("rings", values.value("row_style"), values.where("row_style"));
+      // 2 × 4π + 1, as at Ran.SMALL.
+      double flat = (Double) values.value("flat_length");
+      assertEquals(8 * Math.PI + 1, flat, 1e-9, values.where("flat_length"));
+    }
+  }
+
+  @Test
+  void nothingButTheWorkbookIsLeftInTheFolder() throws IOException {
+    makeSmall(folder.resolve("small.xlsx"));
+    assertEquals(List.of("small.xlsx"), files());
+  }
+
+  @Test
+  void theSameBriefGivesTheSameBytes() throws IOException {
+    makeSmall(folder.resolve("one.xlsx"));
+    makeSmall(folder.resolve("two.xlsx"));
+    assertArrayEquals(read("one.xlsx"), read("two.xlsx"));
+  }
+
+  @Test
+  void aFileThatIsThereStaysAsItIs() throws IOException {
+    Path file = Files.writeString(folder.resolve("kept.xlsx"), "kept");
+    assertEquals(
+        Ran.refusal(1, file + " is already there. Give -o another name, or --force to replace it."),
+        makeSmall(file));
+    assertEquals("kept", Files.readString(file));
+    assertEquals(List.of("kept.xlsx"), files());
+  }
+
+  @Test
+  void forceReplacesAFile() throws IOException {
+    Path file = Files.writeString(folder.resolve("old.xlsx"), "old");
+    Ran.runSmall("make", "--force", "-o", file.toString());
+    makeSmall(folder.resolve("new.xlsx"));
+    assertArrayEquals(read("new.xlsx"), read("old.xlsx"));
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsNotMade() throws IOException {
+    Path file = folder.resolve("no").resolve("small.xlsx");
+    assertEquals(
+        Ran.refusal(
+            1,
+            "the folder of "
+                + file
+                + " is not there. Make the folder first, or give -o another place."),
+        makeSmall(file));
+    assertEquals(List.of(), files());
+  }
+
+  @Test
+  void aFolderIsNoPlaceForAWorkbook() throws IOException {
+    assertEquals(
+        Ran.refusal(1, folder + " cannot be written. Give -o another place."),
+        Ran.runSmall("make", "--force", "-o", folder.toString()));
+    assertEquals(List.of(), files());
+  }
+
+  @Test
+  void aNameThatIsTooLongForTheDiskLeavesNothing() throws IOException {
+    Path file = folder.resolve("x".repeat(300) + ".xlsx");
+    assertEquals(
+        Ran.refusal(1, file + " cannot be written. Give -o another place."), makeSmall(file));
+    assertEquals(List.of(), files());
+  }
+
+  @Test
+  void aBriefWithAMistakeWritesNothing() throws IOException {
+    Path file = folder.resolve("small.xlsx");
+    Ran ran = Ran.run("make", "-o", file.toString(), "--diameter=3");
+    assertEquals(2, ran.exitCode(), ran.err());
+    assertEquals(List.of(), files());
+  }
+
+  @Test
+  void aBriefWhosePartsDoNotFitIsWrittenToBeChanged() {
+    Path file = folder.resolve("stop.xlsx");
+    Ran ran = Ran.runSmall("make", "-o", file.toString(), "--set=centre_gap=1");
+    assertEquals(0, ran.exitCode());
+    assertEquals(
+        "No ring fits between the centre gap and the edge clearance. Make one of them, or the ring"
+            + " spacing, smaller.\n",
+        ran.err());
+    assertEquals(List.of("All checks            STOP", "Flat length           –"), starts(ran));
+  }
+
+  @Test
+  void paperIsA4UnlessLetterIsAskedFor() throws IOException {
+    makeSmall(folder.resolve("a4.xlsx"));
+    Ran.runSmall("make", "--paper=Letter", "-o", folder.resolve("letter.xlsx").toString());
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper("a4.xlsx"));
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper("letter.xlsx"));
+  }
+
+  private static Ran makeSmall(Path file) {
+    return Ran.runSmall("make", "-o", file.toString());
+  }
+
+  /** The second and third line, without unit and what is right of it. */
+  private static List<String> starts(Ran ran) {
+    return ran.out().lines().skip(1).limit(2).map(line -> line.replaceAll(" +in$", "")).toList();
+  }
+
+  private List<String> files() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private byte[] read(String name) throws IOException {
+    return Files.readAllBytes(folder.resolve(name));
+  }
+
+  private short paper(String name) throws IOException {
+    try (XSSFWorkbook workbook = open(folder.resolve(name))) {
+      return workbook.getSheetAt(0).getPrintSetup().getPaperSize();
+    }
+  }
+
+  private static XSSFWorkbook open(Path file) throws IOException {
+    try (InputStream stream = Files.newInputStream(file)) {
+      return new XSSFWorkbook(stream);
+    }
+  }
+}

@@ -1,0 +1,144 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OwnTemplatesTest {
+  private static final Path BUILT_IN = Path.of("workbook-templates");
+
+  @TempDir private Path folder;
+
+  private String option;
+
+  @BeforeEach
+  void nameTheFolder() {
+    option = "--templates=" + folder;
+  }
+
+  @Test
+  void aCopyOfTheTemplatesGivesTheSamePlan() throws IOException {
+    copyBuiltIn();
+    assertEquals(Ran.runSmall("plan"), Ran.runSmall("plan", option));
+  }
+
+  @Test
+  void everyMistakeIsToldWithItsPlaceAndNothingIsWritten() throws IOException {
+    write("workbook.yaml", "title: Small", "sheets: [one.yaml]");
+    write(
+        "one.yaml",
+        "sheet: One",
+        "title: One",
+        "widths: [20, 10, 10, 10, 30]",
+        "rows:",
+        "  - line: total",
+        "    label: Total",
+        "    format: number",
+        "    formula: total_of*TODAY()",
+        "    guard: none",
+        "    note: Everything.");
+    Path file = folder.resolve("own.xlsx");
+    assertEquals(
+        Ran.refusal(
+            1,
+            "one.yaml:5:5: line total without unit; expected the key unit; add unit: …",
+            "one.yaml:8:14: the unknown name total_of; expected the name of an input, line, check,"
+                + " column or block; correct it or add what it names",
+            "one.yaml:8:23: the function TODAY; expected a function of the portable list, in"
+                + " capital letters; use one that every spreadsheet has"),
+        Ran.run("make", option, "-o", file.toString()));
+    assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void aFolderWithoutTemplatesIsRefused() {
+    assertEquals(
+        Ran.refusal(
+            1,
+            "workbook.yaml:1:1: no file workbook.yaml; expected a file of that name among the"
+                + " templates; add the file or correct the name"),
+        Ran.run("plan", option));
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsRefused() {
+    Path none = folder.resolve("none");
+    assertEquals(
+        Ran.refusal(1, "--templates: " + none + " is no folder. Name one that is there."),
+        Ran.run("inputs", "--templates", none.toString()));
+  }
+
+  @Test
+  void aFileThatIsNoTextIsRefused() throws IOException {
+    Files.write(folder.resolve("workbook.yaml"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
+    assertEquals(
+        Ran.refusal(
+            1,
+            "cannot read "
+                + folder.resolve("workbook.yaml")
+                + ". It must be UTF-8 text that you may read."),
+        Ran.run("plan", option));
+  }
+
+  @Test
+  void aLineOfOnesOwnHasNoValueOutsideTheWorkbook() throws IOException {
+    copyBuiltIn();
+    append(
+        "shopping.yaml",
+        "  - line: my_price",
+        "    label: My price",
+        "    unit: EUR",
+        "    format: number",
+        "    formula: base_buy_length*3",
+        "    note: By the length.");
+    Ran ran = Ran.runSmall("plan", option);
+    assertEquals(0, ran.exitCode(), ran.err());
+    assertTrue(ran.out().contains("My price               –      EUR\n"), ran.out());
+    assertTrue(Ran.runSmall("plan", "--json", option).json().at("/lines/my_price").isNull());
+  }
+
+  @Test
+  void aWordThePlanDoesNotKnowIsRefused() throws IOException {
+    copyBuiltIn();
+    replace("habits.yaml", "[one disc, zipped halves", "[one disc, lined, zipped halves");
+    assertEquals(
+        Ran.refusal(
+            1,
+            "These templates give no plan: the input back_style has no usable value: lined."
+                + " Restore it."),
+        Ran.runSmall("plan", option, "--set=back_style=lined"));
+  }
+
+  private void copyBuiltIn() throws IOException {
+    try (Stream<Path> files = Files.list(BUILT_IN)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, folder.resolve(file.getFileName()));
+      }
+    }
+  }
+
+  private void write(String name, String... lines) throws IOException {
+    Files.write(folder.resolve(name), List.of(lines));
+  }
+
+  private void append(String name, String... lines) throws IOException {
+    Path file = folder.resolve(name);
+    Files.writeString(file, Files.readString(file) + String.join("\n", lines) + "\n");
+  }
+
+  private void replace(String name, String found, String put) throws IOException {
+    Path file = folder.resolve(name);
+    String text = Files.readString(file);
+    assertTrue(text.contains(found), found);
+    Files.writeString(file, text.replace(found, put));
+  }
+}

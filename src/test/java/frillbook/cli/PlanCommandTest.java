@@ -1,0 +1,166 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlanCommandTest {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
+  @Test
+  void thePlanBeginsWithTheResultsOfTheFirstSheet() {
+    Ran ran = Ran.runSmall("plan");
+    // Worked out at Ran.SMALL; 4π is 12.57.
+    assertEquals(
+        """
+        Spiral-frill cushion
+        All checks            READY
+        Rings                     2  rings
+        Stitched length       12.57  in      (31.9 cm)
+        Flat length           26.13  in      (66.4 cm)
+        Cut strips this wide  2 1/4  in      (5.7 cm)
+        Strips to cut             1  strips
+        Joins                     0  joins
+        Frill cloth to buy    4 1/2  in      (11.4 cm)
+        Base cloth to buy         9  in      (22.9 cm)
+        Cut bases this wide   5 1/4  in      (13.3 cm)
+        """,
+        ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
+    assertEquals("", ran.err());
+    assertEquals(0, ran.exitCode());
+  }
+
+  @Test
+  void theRingsStandInATable() {
+    // Circles of radius 1/2 and 1 1/2; marks at 1/2 (half the end allowance) + 2 × length.
+    assertTrue(
+        Ran.runSmall("plan")
+            .out()
+            .contains(
+                """
+                Ring  Radius, in  This ring, in  Stitched so far, in  Strip mark, in  Angle turned, rad
+                   1        0.50           3.14                 3.14            6.78               3.14
+                   2        1.50           9.42                12.57           25.63               9.42
+                """));
+  }
+
+  @Test
+  void everySheetOfThePlanIsPrinted() {
+    List<String> lines = Ran.runSmall("plan").out().lines().toList();
+    TEMPLATE.sheets().stream()
+        .filter(sheet -> sheet.plan())
+        .forEach(sheet -> assertTrue(lines.contains(sheet.title()), sheet.title()));
+  }
+
+  @Test
+  void jsonHasTheUnitAndEveryInput() {
+    JsonNode plan = Ran.runSmall("plan", "--json").json();
+    assertEquals("in", plan.get("unit").textValue());
+    assertEquals(
+        TEMPLATE.inputs().stream().map(InputTemplate::name).toList(), names(plan.get("inputs")));
+    assertEquals(4, plan.at("/inputs/diameter").doubleValue());
+    assertEquals("rings", plan.at("/inputs/row_style").textValue());
+  }
+
+  @Test
+  void jsonHasEveryLineUnderItsName() {
+    JsonNode lines = Ran.runSmall("plan", "--json").json().get("lines");
+    assertEquals(TEMPLATE.lines().stream().map(LineTemplate::name).toList(), names(lines));
+    // Exact, as at Ran.SMALL.
+    assertEquals(8 * Math.PI + 1, lines.get("flat_length").doubleValue(), 1e-12);
+    assertEquals(2.25, lines.get("strip_cut_width").doubleValue());
+    assertEquals("READY", lines.get("check_flag").textValue());
+  }
+
+  @Test
+  void jsonHasEveryColumnOfEveryTable() {
+    JsonNode tables = Ran.run("plan", "--json").json().get("tables");
+    assertEquals(TEMPLATE.tables().stream().map(TableTemplate::name).toList(), names(tables));
+    for (TableTemplate table : TEMPLATE.tables()) {
+      JsonNode rows = tables.get(table.name());
+      assertFalse(rows.isEmpty(), table.name());
+      assertEquals(
+          table.columns().stream().map(ColumnTemplate::name).toList(),
+          names(rows.get(0)),
+          table.name());
+    }
+  }
+
+  @Test
+  void jsonHasNullForWhatThereIsNot() {
+    // Without overlays the list of pieces has no size for them.
+    JsonNode piece = Ran.runSmall("plan", "--json").json().at("/tables/cut_list/0");
+    assertEquals("overlay disc", piece.get("cut_piece").textValue());
+    assertEquals(0, piece.get("cut_count").doubleValue());
+    assertTrue(piece.get("cut_length").isNull(), piece.toString());
+  }
+
+  @Test
+  void partsThatDoNotFitAreToldAndThereIsNoPlan() {
+    // 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart.
+    Ran refused =
+        Ran.refusal(
+            1,
+            "No ring fits between the centre gap and the edge clearance. Make one of them, or the"
+                + " ring spacing, smaller.");
+    assertEquals(refused, Ran.runSmall("plan", "--set=centre_gap=1"));
+    assertEquals(refused, Ran.runSmall("plan", "--json", "--set=centre_gap=1"));
+  }
+
+  @Test
+  void everyPartThatDoesNotFitIsTold() {
+    assertEquals(
+        Ran.refusal(
+            1,
+            "The frill cloth is narrower than an overlay. Choose a wider cloth, or no overlays.",
+            "The base cloth is narrower than a base or a back. Choose a wider cloth for them."),
+        Ran.run(
+            "plan",
+            "--diameter=30",
+            "--fabric-width=26",
+            "--set=grain=along",
+            "--set=base_overlays=0",
+            "--set=back_overlays=1",
+            "--set=base_fabric_width=20"));
+  }
+
+  @Test
+  void whatWantsASecondLookIsToldBesideThePlan() {
+    // 1 in high over rings 1 in apart: under one and a half times.
+    Ran ran = Ran.runSmall("plan", "--set=frill_height=1");
+    assertEquals(
+        "The frill is less than one and a half times as high as the rings are apart; the base will"
+            + " show between them.\n",
+        ran.err());
+    assertEquals(0, ran.exitCode());
+    assertTrue(ran.out().contains("All checks            MIND\n"), ran.out());
+  }
+
+  @Test
+  void anotherArgumentIsRefused() {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "Unmatched argument at index 1: 'extra'.",
+            "'frillbook plan --help' says what can be given."),
+        Ran.run("plan", "extra"));
+  }
+
+  private static List<String> names(JsonNode object) {
+    List<String> names = new ArrayList<>();
+    object.fieldNames().forEachRemaining(names::add);
+    return names;
+  }
+}

@@ -1,0 +1,130 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TypedInputTest {
+  private static final String FORMS = " Write it like 45cm, 18 in, 1/2in, 15 3/4 in, 0.5m.";
+
+  @Test
+  void inchesAreTurnedIntoTheCentimetresOfTheBrief() {
+    // 25.4 mm to the inch exactly (NIST SP 811): 18 in is 45.72 cm.
+    Ran ran = Ran.run("plan", "--json", "--unit", "cm", "--diameter", "18in");
+    assertEquals(45.72, ran.json().at("/inputs/diameter").doubleValue(), 1e-12, ran.err());
+  }
+
+  @Test
+  void aLengthWithoutAUnitIsInTheUnitOfTheBrief() {
+    Ran ran = Ran.run("plan", "--json", "--unit", "cm", "--diameter", "40");
+    assertEquals(40, ran.json().at("/inputs/diameter").doubleValue(), ran.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"6%", "6 %", "0.06", ".06", " 6% "})
+  void aShareIsWrittenInPerCentOrAsAFraction(String typed) {
+    Ran ran = Ran.run("plan", "--json", "--set", "sewing_takeup=" + typed);
+    assertEquals(0.06, ran.json().at("/inputs/sewing_takeup").doubleValue(), ran.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "grain,ALONG,along",
+    "join_finish,french,French",
+    "edge_finish,Narrow Hem,narrow hem"
+  })
+  void aChoiceIsTakenInCapitalsAndSmallLettersAlike(String name, String typed, String word) {
+    Ran ran = Ran.run("plan", "--json", "--set", name + "=" + typed);
+    assertEquals(word, ran.json().at("/inputs/" + name).textValue(), ran.err());
+  }
+
+  @Test
+  void theSmallestAndTheLargestValueAreTaken() {
+    assertEquals(0, Ran.runSmall("plan").exitCode());
+    Ran largest =
+        Ran.run("plan", "--diameter=60 in", "--fabric-width=130", "--set=base_fabric_width=130");
+    assertEquals("", largest.err());
+    assertEquals(0, largest.exitCode());
+  }
+
+  @Test
+  void everyMistakeOfARunIsTold() {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "--set: found \"foo\". Write it as name=value.",
+            "There is no input named \"diametre\". Did you mean diameter? 'frillbook inputs' lists"
+                + " all.",
+            "fullness: found \"9\". Fullness must be a number from 1 to 6 times. Write it like 2.5,"
+                + " with a point.",
+            "quantity: found \"2.5\". Cushions must be a whole number from 1 to 50.",
+            "grain: found \"zig\". Grain of the strips must be one of: across, along, bias.",
+            "wash_shrink_length: found \"40%\". Shrinks in length must be a number from 0 % to"
+                + " 15 %. Write it like 4% or 0.04."),
+        Ran.run(
+            "plan",
+            "--set=diametre=3",
+            "--set=fullness=9",
+            "--set=quantity=2.5",
+            "--set=grain=zig",
+            "--set=wash_shrink_length=40%",
+            "--set=foo"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"wide", "", "1/0", "-50", "13x", "50,5"})
+  void whatIsNoLengthIsAnsweredWithTheForms(String typed) {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "fabric_width: found \""
+                + typed
+                + "\". Frill cloth width must be a number from 10 to 130 in."
+                + FORMS),
+        Ran.run("plan", "--fabric-width", typed));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"24.9", "3.31 m", "330.1"})
+  void aLengthOutOfRangeIsAnsweredInTheUnitOfTheBrief(String typed) {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "fabric_width: found \""
+                + typed
+                + "\". Frill cloth width must be a number from 25 to 330 cm."
+                + FORMS),
+        Ran.run("plan", "--unit", "cm", "--fabric-width", typed));
+  }
+
+  @Test
+  void anUnknownNameThatIsNearNothingGetsNoGuess() {
+    assertEquals(
+        Ran.refusal(2, "There is no input named \"zebra\". 'frillbook inputs' lists all."),
+        Ran.run("plan", "--set", "zebra=1"));
+  }
+
+  @Test
+  void anInputGivenAsAnOptionAndByNameIsRefused() {
+    assertEquals(
+        Ran.refusal(2, "diameter: found \"18\" and \"20\". Give it once."),
+        Ran.run("plan", "--diameter", "18", "--set", "diameter=20"));
+  }
+
+  @Test
+  void anInputGivenTwiceByNameIsRefused() {
+    assertEquals(
+        Ran.refusal(2, "quantity: found \"2\" and \"2\". Give it once."),
+        Ran.run("plan", "--set", "quantity=2", "--set", "quantity=2"));
+  }
+
+  @Test
+  void aSettingWithoutANameIsRefused() {
+    assertEquals(
+        Ran.refusal(2, "--set: found \"=4\". Write it as name=value."),
+        Ran.run("plan", "--set", "=4"));
+  }
+}
