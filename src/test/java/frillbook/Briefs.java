@@ -3,7 +3,10 @@ package frillbook;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
+import java.util.Currency;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -12,11 +15,16 @@ import java.util.Map;
  *
  * @param inputs every input by name; numbers or the word a person picks
  */
-public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
+public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inputs) {
 
   /** An 18 in cushion in 54 in cloth, rows 3/4 in apart, a 2 in frill two and a half times full. */
   public static Briefs inch() {
-    return new Briefs(LengthUnit.INCH, inchInputs());
+    return new Briefs(LengthUnit.INCH, Currency.getInstance("GBP"), inchInputs());
+  }
+
+  /** The same brief in the currency with this ISO 4217 code. */
+  public Briefs in(String code) {
+    return new Briefs(unit, Currency.getInstance(code), inputs);
   }
 
   /** The same brief with {@code value} for the input {@code name}, which must exist. */
@@ -26,7 +34,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     }
     Map<String, Object> changed = new LinkedHashMap<>(inputs);
     changed.put(name, value);
-    return new Briefs(unit, changed);
+    return new Briefs(unit, currency, changed);
   }
 
   /** The same brief in {@code grain}. */
@@ -36,7 +44,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
 
   /** The brief itself. */
   public Brief brief() {
-    return Brief.of(unit, inputs);
+    return Brief.of(new Units(unit, currency), inputs);
   }
 
   private static Map<String, Object> inchInputs() {
@@ -46,6 +54,12 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     cloth(inputs);
     joins(inputs);
     base(inputs);
+    materials(inputs);
+    fill(inputs);
+    thread(inputs);
+    times(inputs);
+    money(inputs);
+    choices(inputs);
     return inputs;
   }
 
@@ -99,5 +113,83 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("zip_seam", .625);
     inputs.put("back_overlap", 4);
     inputs.put("back_hem", 1);
+  }
+
+  private static void materials(Map<String, Object> inputs) {
+    inputs.put("price_frill_cloth", 12);
+    inputs.put("price_base_cloth", 6);
+    inputs.put("price_interfacing", 4);
+    inputs.put("price_zip", 3);
+    inputs.put("price_fill", 5);
+    inputs.put("price_thread", 2.5);
+    for (String extra : List.of("extra_one", "extra_two", "extra_three")) {
+      inputs.put(extra + "_needed", 0);
+      inputs.put(extra + "_step", 1);
+      inputs.put("price_" + extra, 0);
+    }
+    inputs.put("interfaced", "base");
+    inputs.put("interfacing_width", 36);
+    inputs.put("charge_as", "bought");
+    inputs.put("frill_cloth_mass", 80);
+    inputs.put("base_cloth_mass", 150);
+    inputs.put("interfacing_mass", 60);
+  }
+
+  private static void fill(Map<String, Object> inputs) {
+    inputs.put("fill_fraction", .6);
+    inputs.put("fill_density", 18);
+    inputs.put("fill_bag_mass", 500);
+    inputs.put("pad_extra", 2);
+    inputs.put("pad_step", 2);
+  }
+
+  private static void thread(Map<String, Object> inputs) {
+    inputs.put("stitch_length", 2.5);
+    inputs.put("gather_stitch_length", 4);
+    inputs.put("gathering_rows", 2);
+    inputs.put("thread_ratio", 2.5);
+    inputs.put("hand_thread_ratio", 1.2);
+    inputs.put("thread_waste", .15);
+    inputs.put("spool_length", 100);
+  }
+
+  private static void times(Map<String, Object> inputs) {
+    task(inputs, "cut_strips", 1.5, 10);
+    task(inputs, "cut_discs", 3, 5);
+    task(inputs, "join_strips", 3, 5);
+    task(inputs, "finish_edge", 1, 5);
+    task(inputs, "gather", 3.5, 10);
+    task(inputs, "mark_rings", .5, 5);
+    task(inputs, "sew_rows", 4, 10);
+    task(inputs, "make_back", 5, 5);
+    task(inputs, "close_edge", 4, 5);
+    task(inputs, "fill_close", 15, 5);
+    task(inputs, "finish_off", 10, 0);
+  }
+
+  private static void task(Map<String, Object> inputs, String task, double rate, double setup) {
+    inputs.put(task + "_rate", rate);
+    inputs.put(task + "_setup", setup);
+  }
+
+  private static void money(Map<String, Object> inputs) {
+    inputs.put("hourly_rate", 15);
+    inputs.put("overhead_rate", .15);
+    inputs.put("profit_basis", "markup");
+    inputs.put("profit_rate", .3);
+    inputs.put("tax_rate", 0);
+    inputs.put("tidy_step", .5);
+    inputs.put("deposit_rate", .5);
+    inputs.put("offer_each", 0);
+  }
+
+  private static void choices(Map<String, Object> inputs) {
+    inputs.put("choice_two_fullness", 2);
+    inputs.put("choice_one_words", "as drawn up");
+    inputs.put("choice_two_words", "flatter");
+    inputs.put("choice_three_words", "");
+    inputs.put("choice_two_spacing", .75);
+    inputs.put("choice_three_fullness", 3);
+    inputs.put("choice_three_spacing", .75);
   }
 }

@@ -18,6 +18,15 @@ public final class SampleBriefs {
     return Stream.generate(sample::next).limit(count).toList();
   }
 
+  /**
+   * Briefs with prices, rates and habits drawn at random too: free materials, 100 % overhead, 1 and
+   * 50 cushions, currencies with 0, 2 and 3 decimals.
+   */
+  public static List<Briefs> priced(int count, long seed) {
+    var drawn = new PricedBriefs(seed);
+    return of(count, seed).stream().map(drawn::priced).toList();
+  }
+
   private Briefs next() {
     Briefs cushion =
         Briefs.inch()
@@ -26,7 +35,8 @@ public final class SampleBriefs {
             .with("fullness", pick(2, 2.5, 3, between(1, 4)))
             .with("quantity", pick(1, 1, 2, 1 + random.nextInt(12)))
             .with("centre_gap", pick(0, .5, 1))
-            .with("row_style", pick("spiral", "spiral", "rings"));
+            .with("row_style", pick("spiral", "spiral", "rings"))
+            .with("interfaced", "none");
     return base(joins(cloth(cushion)));
   }
 

@@ -9,5 +9,19 @@ public enum BackStyle implements Choice {
   /** Two half discs with a zip between them. */
   ZIPPED_HALVES,
   /** Two pieces that overlap across the middle. */
-  OVERLAPPING
+  OVERLAPPING;
+
+  public boolean hasZip() {
+    return this == ZIPPED_HALVES;
+  }
+
+  /** Pieces for one cushion. */
+  public int pieces() {
+    return this == ONE_DISC ? 1 : 2;
+  }
+
+  /** Lines sewn across the back: along either side of the zip, or two hems. */
+  public int seams() {
+    return this == ONE_DISC ? 0 : 2;
+  }
 }

@@ -21,4 +21,10 @@ public record BaseSpec(
     BackStyle backStyle,
     double zipSeam,
     double backOverlap,
-    double backHem) {}
+    double backHem) {
+
+  /** Discs of frill cloth laid over the base and the back of one cushion. */
+  public int overlays() {
+    return baseOverlays + backOverlays;
+  }
+}

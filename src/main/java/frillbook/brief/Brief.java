@@ -1,27 +1,63 @@
 package frillbook.brief;
 
 import frillbook.naming.NamedRecords;
+import java.util.Currency;
 import java.util.Map;
 
 /**
- * Everything a maker decides, in one unit of length.
+ * Everything a maker decides, in one unit of length and one currency.
  *
  * <p>Ranges are not kept here: they stand with the inputs of the templates, where a person reads
  * them, and are checked before a brief is made. Shares are fractions: 4 % is 0.04.
  *
+ * @param currency of every amount of money
  * @param markingStep sizes that are marked and cut are rounded up to a whole number of these
  */
 public record Brief(
     LengthUnit unit,
+    Currency currency,
     CushionSpec cushion,
     FrillSpec frill,
     ClothSpec cloth,
     JoinSpec joins,
     BaseSpec base,
-    double markingStep) {
+    double markingStep,
+    MaterialSpec materials,
+    FillSpec fill,
+    ThreadSpec thread,
+    TimeSpec times,
+    MoneySpec money,
+    ChoiceSpec choices,
+    WordsSpec words) {
 
   /** A brief from values by input name: numbers as {@code Double}, choices by their word. */
-  public static Brief of(LengthUnit unit, Map<String, ?> inputs) {
-    return NamedRecords.build(Brief.class, Map.of("unit", unit), inputs);
+  public static Brief of(Units units, Map<String, ?> inputs) {
+    return NamedRecords.build(
+        Brief.class, Map.of("unit", units.length(), "currency", units.currency()), inputs);
+  }
+
+  /** How the brief itself looks. */
+  public LookSpec look() {
+    return new LookSpec(frill.fullness(), cushion.ringSpacing());
+  }
+
+  /** The same brief with another look. */
+  public Brief with(LookSpec look) {
+    return new Brief(
+        unit,
+        currency,
+        cushion.withRingSpacing(look.spacing()),
+        frill.withFullness(look.fullness()),
+        cloth,
+        joins,
+        base,
+        markingStep,
+        materials,
+        fill,
+        thread,
+        times,
+        money,
+        choices,
+        words);
   }
 }

@@ -17,4 +17,10 @@ public record CushionSpec(
     double centreGap,
     double edgeClearance,
     double ringLap,
-    int quantity) {}
+    int quantity) {
+
+  CushionSpec withRingSpacing(double spacing) {
+    return new CushionSpec(
+        diameter, spacing, rowStyle, centreGap, edgeClearance, ringLap, quantity);
+  }
+}

@@ -13,5 +13,13 @@ public enum EdgeFinish implements Choice {
   /** Takes what the machine trims. */
   ROLLED,
   /** The strip is doubled lengthwise; both raw edges are gathered together. */
-  FOLDED
+  FOLDED;
+
+  /** Whether thread is sewn along the free edge. */
+  public boolean isSewn() {
+    return switch (this) {
+      case NARROW_HEM, OVERLOCKED, ROLLED -> true;
+      case RAW, PINKED, FOLDED -> false;
+    };
+  }
 }

@@ -17,4 +17,10 @@ public record FrillSpec(
     EdgeFinish edgeFinish,
     double hemTurns,
     double edgeTrim,
-    double endAllowance) {}
+    double endAllowance) {
+
+  FrillSpec withFullness(double times) {
+    return new FrillSpec(
+        times, frillHeight, stitchInset, edgeFinish, hemTurns, edgeTrim, endAllowance);
+  }
+}

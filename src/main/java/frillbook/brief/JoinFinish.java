@@ -8,6 +8,11 @@ public enum JoinFinish implements Choice {
   FRENCH,
   OVERLOCKED;
 
+  /** How often the seam is sewn: a French join twice. */
+  public int passes() {
+    return this == FRENCH ? 2 : 1;
+  }
+
   @Override
   public String word() {
     return this == FRENCH ? "French" : Choice.super.word();

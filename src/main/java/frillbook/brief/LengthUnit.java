@@ -47,4 +47,19 @@ public enum LengthUnit {
   public double to(LengthUnit target, double length) {
     return this == target ? length : length * centimetres / target.centimetres;
   }
+
+  /** {@code length} of this unit in metres; 36 in are 0.9144 m. */
+  public double metres(double length) {
+    return length * centimetres / 100;
+  }
+
+  /** {@code area} in this unit squared, in square metres; 1296 in² are 0.83612736 m². */
+  public double squareMetres(double area) {
+    return area * centimetres * centimetres / 10_000;
+  }
+
+  /** {@code volume} in this unit cubed, in litres; 1000 cm³ are 1 L. */
+  public double litres(double volume) {
+    return volume * centimetres * centimetres * centimetres / 1000;
+  }
 }

@@ -12,7 +12,7 @@ public record Units(LengthUnit length, Currency currency) {
 
   /** Decimal places of the currency's minor unit: JPY 0, EUR 2, KWD 3. */
   public int moneyPlaces() {
-    return currency.getDefaultFractionDigits();
+    return Math.max(0, currency.getDefaultFractionDigits());
   }
 
   /** {@code text} with {@code {unit}}, {@code {long_unit}} and {@code {currency}} filled in. */

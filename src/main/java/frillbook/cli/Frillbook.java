@@ -3,6 +3,7 @@ package frillbook.cli;
 import frillbook.brief.LengthUnit;
 import frillbook.template.TemplateException;
 import frillbook.workbook.Paper;
+import frillbook.workbook.PlanFileException;
 import frillbook.workbook.WorkbookFileException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -22,7 +23,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
     scope = ScopeType.INHERIT,
     version = "frillbook 0.1.0",
     description = "Self-calculating workbooks for spiral-frill round cushions.",
-    subcommands = {MakeCommand.class, PlanCommand.class, InputsCommand.class, DemoCommand.class},
+    subcommands = {
+      MakeCommand.class,
+      PlanCommand.class,
+      ClientCommand.class,
+      InputsCommand.class,
+      DemoCommand.class
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
@@ -76,7 +83,9 @@ public final class Frillbook {
       err.println(refusal.getMessage());
       return refusal.exitCode();
     }
-    if (problem instanceof TemplateException || problem instanceof WorkbookFileException) {
+    if (problem instanceof TemplateException
+        || problem instanceof WorkbookFileException
+        || problem instanceof PlanFileException) {
       err.println(problem.getMessage());
       return Refusal.CANNOT;
     }

@@ -31,7 +31,7 @@ record PlanReport(
   /** Templates of a person's own may lack an input that the plan cannot do without. */
   private static Brief brief(Units units, Map<String, Object> inputs) {
     try {
-      return Brief.of(units.length(), inputs);
+      return Brief.of(units, inputs);
     } catch (IllegalArgumentException e) {
       throw new Refusal(
           Refusal.CANNOT,

@@ -38,15 +38,23 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
   }
 
   /** Area of run and discs over the usable width: less cloth than this cannot do. */
-  double leastLength() {
+  public double leastLength() {
     return bias.pieces().area(1) / bias.cloth().usableWidth();
+  }
+
+  /**
+   * Area of what is cut in {@code grain} over the usable width, after washing: a length that no
+   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join.
+   */
+  public double usedLength(Grain grain) {
+    return bias.pieces().area(join(grain).gain()) / bias.cloth().usableWidth();
   }
 
   /**
    * Rows a search takes so that the longest length tried is enough in any grain: ten times the
    * least length, and room for strips and discs that lie badly on a short cloth.
    */
-  int searchRows(GrainStarts starts) {
+  public int searchRows(GrainStarts starts) {
     Cloth cloth = bias.cloth();
     double longest =
         10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestShortestUseful();

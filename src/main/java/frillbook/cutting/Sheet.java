@@ -6,4 +6,4 @@ package frillbook.cutting;
  * @param run its extent along the strips
  * @param stack its extent across them
  */
-record Sheet(double run, double stack) {}
+public record Sheet(double run, double stack) {}

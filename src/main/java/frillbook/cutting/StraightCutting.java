@@ -23,7 +23,8 @@ public record StraightCutting(
     return new StraightTrial(steps, usable, abreast, stacked, enough, enough ? tooSmall : steps);
   }
 
-  private Sheet sheet(double usable) {
+  /** The cloth as the strips see it when {@code usable} of its length is left. */
+  Sheet sheet(double usable) {
     return grain == Grain.ALONG
         ? new Sheet(usable, cloth.usableWidth())
         : new Sheet(cloth.usableWidth(), usable);

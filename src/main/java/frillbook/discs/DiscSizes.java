@@ -1,6 +1,5 @@
 package frillbook.discs;
 
-import frillbook.brief.BackStyle;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
 import frillbook.measure.Rounding;
@@ -32,8 +31,8 @@ public record DiscSizes(
     return new DiscSizes(
         Rounding.upTo(step, sewn / (1 - base.sewingTakeup())),
         back,
-        quantity * (base.baseOverlays() + base.backOverlays()),
-        base.backStyle() == BackStyle.ONE_DISC ? quantity : 2 * quantity,
+        quantity * base.overlays(),
+        quantity * base.backStyle().pieces(),
         Rounding.upTo(step, pieceHeight(base, back)));
   }
 

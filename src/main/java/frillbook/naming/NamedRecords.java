@@ -12,12 +12,21 @@ public final class NamedRecords {
    * A {@code type} whose components come from {@code given} (by component name) or else from {@code
    * values} (by workbook name).
    *
+   * <p>A component with {@link Prefixed} passes its prefix on to the names within it.
+   *
    * @throws IllegalArgumentException naming the first component without a usable value
    */
   public static <R extends Record> R build(
       Class<R> type, Map<String, ?> given, Map<String, ?> values) {
+    return build("", type, given, values);
+  }
+
+  private static <R extends Record> R build(
+      String prefix, Class<R> type, Map<String, ?> given, Map<String, ?> values) {
     Object[] arguments =
-        Arrays.stream(type.getRecordComponents()).map(c -> argument(c, given, values)).toArray();
+        Arrays.stream(type.getRecordComponents())
+            .map(c -> argument(prefix, c, given, values))
+            .toArray();
     Class<?>[] types =
         Arrays.stream(type.getRecordComponents())
             .map(RecordComponent::getType)
@@ -30,18 +39,22 @@ public final class NamedRecords {
   }
 
   private static Object argument(
-      RecordComponent component, Map<String, ?> given, Map<String, ?> values) {
+      String prefix, RecordComponent component, Map<String, ?> given, Map<String, ?> values) {
     if (given.containsKey(component.getName())) {
       return given.get(component.getName());
     }
     if (component.getType().isRecord()) {
-      return build(component.getType().asSubclass(Record.class), given, values);
+      String inner = prefix + NamedValues.prefixOf(component);
+      return build(inner, component.getType().asSubclass(Record.class), given, values);
     }
-    return convert(component.getType(), NamedValues.nameOf(component.getName()), values);
+    return convert(component.getType(), prefix + NamedValues.nameOf(component.getName()), values);
   }
 
   private static Object convert(Class<?> type, String name, Map<String, ?> values) {
     Object value = values.get(name);
+    if (type == String.class && value instanceof String) {
+      return value;
+    }
     if (type.isEnum() && value instanceof String word) {
       return choice(type, name, word);
     }

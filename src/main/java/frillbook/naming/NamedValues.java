@@ -87,7 +87,7 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
     }
   }
 
-  private static String prefixOf(RecordComponent component) {
+  static String prefixOf(RecordComponent component) {
     Prefixed prefixed = component.getAnnotation(Prefixed.class);
     return prefixed == null ? "" : prefixed.value() + "_";
   }

@@ -1,6 +1,9 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.brief.Interfaced;
+import frillbook.brief.MoneySpec;
+import frillbook.brief.ProfitBasis;
 import frillbook.measure.Rounding;
 
 /**
@@ -12,6 +15,8 @@ import frillbook.measure.Rounding;
  * @param stripsFitCloth strips fit it in the chosen grain, as far as overlays let them be tried
  * @param baseFitsCloth bases and backs fit the width of theirs
  * @param orderIsWorkable the order is small enough for the search of a length to find it
+ * @param interfacingFits interfacing is as wide as a base, where there is any
+ * @param marginIsPossible a profit reckoned as a margin is at most 95 % of the price
  * @param rowsCoverBase the frill is at least one and a half times the spacing high, so that the
  *     base does not show (common practice, no source)
  * @param planOk whether there is a plan
@@ -23,12 +28,17 @@ public record Checks(
     boolean stripsFitCloth,
     boolean baseFitsCloth,
     boolean orderIsWorkable,
+    boolean interfacingFits,
+    boolean marginIsPossible,
     boolean rowsCoverBase,
     boolean planOk) {
   /** Buy steps the bare strips may fill; the search tries ten times as many. */
   private static final double MOST_STEPS = 10_000;
 
   private static final double LEAST_COVER = 1.5;
+
+  /** A margin of 100 % would ask a price without end. */
+  private static final double MOST_MARGIN = .95;
 
   static Checks of(Brief brief, Sizes sizes) {
     boolean rows = sizes.rows().leaveRoomFor(brief.cushion());
@@ -37,8 +47,10 @@ public record Checks(
     boolean base = baseFits(sizes);
     boolean workable = workable(brief, sizes);
     boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
-    boolean plan = rows && disc && strips && base && workable;
-    return new Checks(true, rows, disc, strips, base, workable, covers, plan);
+    boolean interfacing = interfacingFits(brief, sizes);
+    boolean margin = marginIsPossible(brief.money());
+    boolean plan = rows && disc && strips && base && workable && interfacing && margin;
+    return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
   }
 
   private static boolean discFits(Sizes sizes) {
@@ -49,6 +61,15 @@ public record Checks(
   private static boolean baseFits(Sizes sizes) {
     double widest = Math.max(sizes.discs().baseCutDiameter(), sizes.discs().backCutDiameter());
     return Rounding.settle(sizes.baseUsableWidth() - widest) >= 0;
+  }
+
+  private static boolean interfacingFits(Brief brief, Sizes sizes) {
+    double room = brief.materials().interfacingWidth() - sizes.discs().baseCutDiameter();
+    return brief.materials().interfaced() == Interfaced.NONE || Rounding.settle(room) >= 0;
+  }
+
+  private static boolean marginIsPossible(MoneySpec money) {
+    return money.profitBasis() != ProfitBasis.MARGIN || money.profitRate() <= MOST_MARGIN;
   }
 
   /** Judged by the area rule, before the rows are worked out. */

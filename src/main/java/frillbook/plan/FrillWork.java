@@ -5,25 +5,31 @@ import frillbook.cutting.FrillCutting;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.Join;
+import frillbook.discs.BaseCloth;
+import frillbook.materials.Interfacing;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The frill in the chosen grain: totals, the pieces to cut, and where the joins fall. */
+/**
+ * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, and what it all
+ * comes to.
+ */
 public record FrillWork(
     FrillCut total,
     Shopping shopping,
     List<CutPiece> cutList,
     List<JoinPlace> joins,
-    List<JoinWorking> joinWorkings) {
+    List<JoinWorking> joinWorkings,
+    Costing costing) {
 
   static FrillWork of(
       Workroom room,
       Sizes sizes,
       Rings rings,
       StripLength strip,
-      double baseBuyLength,
+      BaseCloth base,
       FrillCutting cutting,
       FrillLayouts layouts,
       GrainPlan plan) {
@@ -40,9 +46,19 @@ public record FrillWork(
             .toList();
     return new FrillWork(
         total,
-        Shopping.of(brief.unit(), total.buyLength(), baseBuyLength),
+        Shopping.of(brief.unit(), total.buyLength(), base.baseBuyLength()),
         CutPiece.all(sizes, layouts, plan),
         joins,
-        joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, rings)).toList());
+        joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, rings)).toList(),
+        Costing.of(
+            new Job(
+                room,
+                sizes,
+                rings,
+                strip,
+                base,
+                total,
+                cutting.usedLength(brief.cloth().grain()),
+                Interfacing.of(brief, sizes.discs()))));
   }
 }

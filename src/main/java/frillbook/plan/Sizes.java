@@ -17,6 +17,9 @@ import frillbook.strip.StripSizes;
  * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
  * @param cutLineStep distance of bias cut lines along the cloth's edge
  * @param grainNo 1 across, 2 along, 3 bias
+ * @param chosenShortestUseful the shortest strip that is cut in the chosen grain
+ * @param joinPasses seams sewn for one join; a French join is sewn twice
+ * @param edgeSewn whether the free edge takes a seam
  */
 public record Sizes(
     RowSizes rows,
@@ -28,6 +31,9 @@ public record Sizes(
     double joinGain,
     double cutLineStep,
     int grainNo,
+    double chosenShortestUseful,
+    int joinPasses,
+    boolean edgeSewn,
     GrainStarts starts) {
 
   static Sizes of(Workroom room) {
@@ -44,6 +50,9 @@ public record Sizes(
         room.cuttingOf(0).join(grain).gain(),
         room.cuttingOf(0).bias().lineStep(),
         grain.ordinal() + 1,
+        room.cuttingOf(0).starts().of(grain).shortestUseful(),
+        brief.joins().joinFinish().passes(),
+        brief.frill().edgeFinish().isSewn(),
         room.cuttingOf(0).starts());
   }
 }

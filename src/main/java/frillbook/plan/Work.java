@@ -32,13 +32,10 @@ public record Work(
     FrillCutting cutting = room.cuttingOf(strip.orderFlatLength());
     FrillLayouts layouts = FrillLayouts.of(cutting, sizes.starts(), brief.cloth().grain());
     BaseCloth base = BaseCloth.of(brief, room.discs(), room.baseCloth());
-    double baseLength = base.baseBuyLength();
     Optional<FrillWork> cut =
         layouts
             .plan(brief.cloth().grain())
-            .map(
-                plan ->
-                    FrillWork.of(room, sizes, rings, strip, baseLength, cutting, layouts, plan));
+            .map(plan -> FrillWork.of(room, sizes, rings, strip, base, cutting, layouts, plan));
     return new Work(rings, strip, base, layouts, GrainRow.all(layouts), cut.isPresent(), cut);
   }
 }

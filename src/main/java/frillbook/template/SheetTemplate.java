@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param rows from top to bottom, repeated rows written out
  * @param plan whether the sheet is part of a printed plan, not only of the workbook
  * @param onePage whether it is printed on one page, however small
+ * @param client whether the sheet is the page a client is given
  */
 public record SheetTemplate(
     String name,
@@ -23,6 +24,7 @@ public record SheetTemplate(
     List<RowTemplate> rows,
     boolean plan,
     boolean onePage,
+    boolean client,
     Position position) {
   public SheetTemplate {
     widths = List.copyOf(widths);

@@ -1,5 +1,6 @@
 package frillbook.cutting;
 
+import frillbook.Briefs;
 import frillbook.brief.BackStyle;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
@@ -29,6 +30,8 @@ import java.util.stream.Stream;
  * joined along the grain, straight ones squarely; a last line shows bias strips joined squarely.
  */
 public final class CuttingBenchmark {
+  private static final Brief USUAL = Briefs.inch().with("interfaced", "none").brief();
+
   private CuttingBenchmark() {}
 
   public static void main(String[] args) {
@@ -85,12 +88,20 @@ public final class CuttingBenchmark {
         briefs.add(
             new Brief(
                 LengthUnit.INCH,
+                USUAL.currency(),
                 cushion,
                 new FrillSpec(fullness, height, .25, EdgeFinish.RAW, 0, 0, 0),
                 cloth,
                 new JoinSpec(JoinFinish.FRENCH, .25, .375, line),
                 new BaseSpec(.5, .04, overlays, 0, 60, BackStyle.ONE_DISC, 0, 0, 0),
-                .125));
+                .125,
+                USUAL.materials(),
+                USUAL.fill(),
+                USUAL.thread(),
+                USUAL.times(),
+                USUAL.money(),
+                USUAL.choices(),
+                USUAL.words()));
       }
     }
   }

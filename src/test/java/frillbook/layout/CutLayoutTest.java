@@ -250,6 +250,7 @@ class CutLayoutTest {
             .with("base_fabric_width", 60)
             .with("base_overlays", 3)
             .with("ring_spacing", 3)
+            .with("interfaced", "none")
             .brief();
     CutLayout layout = CutLayout.of(brief, Grain.ACROSS).orElseThrow();
     var lines = layout.discs().stream().map(disc -> disc.centre().x()).distinct().toList();

@@ -26,6 +26,19 @@ class NamedRecordsTest {
     assertEquals(new Order("workroom", new Frill(2, Edge.NARROW_HEM), 3), made);
   }
 
+  record Task(double rate, double setup) {}
+
+  record Times(@Prefixed("gather") Task gather, @Prefixed("sew_rows") Task sewRows) {}
+
+  @Test
+  void aPrefixIsPartOfTheNamesWithinIt() {
+    Map<String, Object> values =
+        Map.of("gather_rate", 3.5, "gather_setup", 10, "sew_rows_rate", 4, "sew_rows_setup", 5);
+    assertEquals(
+        new Times(new Task(3.5, 10), new Task(4, 5)),
+        NamedRecords.build(Times.class, Map.of(), values));
+  }
+
   @Test
   void wordsAreUnderstoodInAnyCase() {
     var made = order(Map.of("frill_height", 2, "edge_finish", "Narrow HEM", "quantity", 1));

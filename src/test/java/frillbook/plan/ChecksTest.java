@@ -19,6 +19,8 @@ class ChecksTest {
           "strips_fit_cloth",
           "base_fits_cloth",
           "order_is_workable",
+          "interfacing_fits",
+          "margin_is_possible",
           "rows_cover_base");
 
   /** The checks that {@code briefs} fails, by name. */
@@ -82,6 +84,24 @@ class ChecksTest {
     Briefs finelySold = Briefs.inch().with("buy_step", .1);
     assertStops("order_is_workable", finelySold.with("quantity", 32));
     assertEquals(List.of(), failed(finelySold.with("quantity", 31)));
+  }
+
+  /** By hand: a base is 19 7/8 across. */
+  @Test
+  void interfacingMustBeAsWideAsABase() {
+    assertStops("interfacing_fits", Briefs.inch().with("interfacing_width", 19.75));
+    assertEquals(List.of(), failed(Briefs.inch().with("interfacing_width", 19.875)));
+    Briefs none = Briefs.inch().with("interfaced", "none");
+    assertEquals(List.of(), failed(none.with("interfacing_width", 19.75)));
+  }
+
+  /** A margin of 100 % divides the cost by nothing; a markup of 100 % doubles it. */
+  @Test
+  void aMarginMustLeaveSomethingForTheCost() {
+    Briefs margin = Briefs.inch().with("profit_basis", "margin");
+    assertStops("margin_is_possible", margin.with("profit_rate", 1));
+    assertEquals(List.of(), failed(margin.with("profit_rate", .95)));
+    assertEquals(List.of(), failed(Briefs.inch().with("profit_rate", 1)));
   }
 
   /** By hand: 1 ÷ 3/4 = 1.33; 1 1/8 ÷ 3/4 = 1.5. Common practice, no source. */

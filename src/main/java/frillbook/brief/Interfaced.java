@@ -1,0 +1,15 @@
+package frillbook.brief;
+
+import frillbook.naming.Choice;
+
+/** Which discs are backed with interfacing. */
+public enum Interfaced implements Choice {
+  NONE,
+  BASE,
+  BASE_AND_BACK;
+
+  /** Discs of interfacing for one cushion: 0, 1 or 2. */
+  public int discs() {
+    return ordinal();
+  }
+}

@@ -1,0 +1,23 @@
+package frillbook.brief;
+
+/**
+ * What the maker wants to be paid. Amounts are in the currency of the brief.
+ *
+ * @param hourlyRate wage for an hour
+ * @param overheadRate share of materials and labour that covers rent, tools, light
+ * @param profitBasis what the profit rate is a share of
+ * @param profitRate 0.4 is 40 %; as a margin at most 0.95
+ * @param taxRate added to the price
+ * @param tidyStep the price before tax is rounded up to a whole number of these; 0 for none
+ * @param depositRate share of the price asked for beforehand
+ * @param offerEach what a client offers for one cushion, tax included; 0 for no offer
+ */
+public record MoneySpec(
+    double hourlyRate,
+    double overheadRate,
+    ProfitBasis profitBasis,
+    double profitRate,
+    double taxRate,
+    double tidyStep,
+    double depositRate,
+    double offerEach) {}

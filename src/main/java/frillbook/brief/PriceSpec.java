@@ -1,0 +1,21 @@
+package frillbook.brief;
+
+/**
+ * What the maker pays, tax included, in the currency of the brief; 0 for what costs nothing.
+ *
+ * @param frillCloth for a yard or metre; likewise base cloth and interfacing
+ * @param zip for one
+ * @param fill for a bag
+ * @param thread for a spool
+ * @param extraOne for one of whatever the first free line counts; likewise the others
+ */
+public record PriceSpec(
+    double frillCloth,
+    double baseCloth,
+    double interfacing,
+    double zip,
+    double fill,
+    double thread,
+    double extraOne,
+    double extraTwo,
+    double extraThree) {}

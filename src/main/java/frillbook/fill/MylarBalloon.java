@@ -1,0 +1,41 @@
+package frillbook.fill;
+
+/**
+ * The shape two flat discs of cloth that does not stretch, sewn edge to edge, take when they are
+ * filled to the limit: the Mylar balloon.
+ *
+ * <p>Its outline bends by dz/dx = −x²/√(r⁴ − x⁴), r being its radius. With K = ∫dt/√(1 − t⁴) =
+ * 1.311028777146 and M = ∫t²/√(1 − t⁴)dt = 0.599070117368, both over 0 to 1, a flat radius a gives
+ * r = a/K, thickness 2aM/K and volume (2π/3)a³/K². W. Paulsen, What is the shape of a Mylar
+ * balloon?, Amer. Math. Monthly 101 (1994) 953–958.
+ *
+ * <p>Real cloth creases at the edge instead of shrinking there, so a cushion comes near the shape
+ * and does not reach it.
+ */
+final class MylarBalloon {
+  /** 1/K. */
+  static final double RADIUS = 0.762759763502;
+
+  /** 2M/K. */
+  static final double THICKNESS = 0.913893162089;
+
+  /** (2π/3)/K². */
+  static final double VOLUME = 1.218524216119;
+
+  private MylarBalloon() {}
+
+  /** Across, edge to edge, from {@code flatRadius} (0 or more); 22.5 gives 34.324. */
+  static double diameter(double flatRadius) {
+    return 2 * RADIUS * flatRadius;
+  }
+
+  /** Through the middle; 22.5 gives 20.563. */
+  static double thickness(double flatRadius) {
+    return THICKNESS * flatRadius;
+  }
+
+  /** In the cube of the unit; 22.5 gives 13 880. */
+  static double volume(double flatRadius) {
+    return VOLUME * flatRadius * flatRadius * flatRadius;
+  }
+}

@@ -1,0 +1,83 @@
+package frillbook.materials;
+
+import frillbook.brief.Brief;
+import frillbook.brief.ChargeAs;
+import frillbook.brief.ExtraSpec;
+import frillbook.brief.MaterialSpec;
+import frillbook.brief.PriceSpec;
+import frillbook.measure.Rounding;
+import frillbook.money.Money;
+import java.util.List;
+
+/**
+ * One line of the shopping list, for the whole order. Cloth is counted in yards or metres, filling
+ * in bags, thread in spools.
+ *
+ * @param materialNeeded what goes into the cushions; 0 where none does
+ * @param materialStep it is sold in whole numbers of these
+ * @param materialBought the need rounded up to the step; for cloth, what the cutting plan buys
+ * @param materialPrice for one
+ * @param materialAsBought cost of what is bought
+ * @param materialAsUsed cost of what is needed, never more than as bought
+ * @param materialCharged the one or the other, in whole minor units of the currency
+ */
+public record Material(
+    String materialName,
+    double materialNeeded,
+    double materialStep,
+    double materialBought,
+    double materialPrice,
+    double materialAsBought,
+    double materialAsUsed,
+    double materialCharged) {
+  static final String FRILL_CLOTH = "frill cloth and overlays";
+  static final String THREAD = "thread";
+
+  /** Every material in the order a maker buys them. */
+  static List<Material> all(Brief brief, Needs needs) {
+    MaterialSpec spec = brief.materials();
+    PriceSpec price = spec.prices();
+    Counter counter = new Counter(Money.in(brief.currency()), spec.chargeAs());
+    double yard = brief.unit().unitsPerLong();
+    double step = brief.cloth().buyStep() / yard;
+    return List.of(
+        counter.cut(
+            FRILL_CLOTH,
+            needs.frillUsed() / yard,
+            step,
+            needs.frillBought() / yard,
+            price.frillCloth()),
+        counter.cut(
+            "base and back cloth",
+            needs.baseUsed() / yard,
+            step,
+            needs.baseBought() / yard,
+            price.baseCloth()),
+        counter.sold("interfacing", needs.interfacing() / yard, step, price.interfacing()),
+        counter.sold("zips", needs.zips(), 1, price.zip()),
+        counter.sold("filling", needs.fillBags(), 1, price.fill()),
+        counter.sold(THREAD, needs.spools(), 1, price.thread()),
+        counter.extra("extra one", spec.extraOne(), price.extraOne()),
+        counter.extra("extra two", spec.extraTwo(), price.extraTwo()),
+        counter.extra("extra three", spec.extraThree(), price.extraThree()));
+  }
+
+  /** Makes lines that are charged one way in one currency. */
+  private record Counter(Money money, ChargeAs chargeAs) {
+
+    Material cut(String name, double needed, double step, double bought, double price) {
+      double asBought = bought * price;
+      double asUsed = needed * price;
+      double charged = money.round(chargeAs == ChargeAs.BOUGHT ? asBought : asUsed);
+      return new Material(name, needed, step, bought, price, asBought, asUsed, charged);
+    }
+
+    Material sold(String name, double needed, double step, double price) {
+      return cut(name, needed, step, Rounding.upTo(step, needed), price);
+    }
+
+    Material extra(String name, ExtraSpec spec, double price) {
+      return sold(name, spec.needed(), spec.step(), price);
+    }
+  }
+}

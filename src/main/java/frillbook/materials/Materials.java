@@ -1,0 +1,31 @@
+package frillbook.materials;
+
+import frillbook.brief.Brief;
+import frillbook.money.Money;
+import java.util.List;
+
+/**
+ * Everything that is bought for the whole order.
+ *
+ * @param materialsTotal of the amounts charged
+ */
+public record Materials(List<Material> materials, double materialsTotal) {
+
+  public static Materials of(Brief brief, Needs needs) {
+    List<Material> lines = Material.all(brief, needs);
+    return new Materials(
+        lines, Money.sum(lines.stream().mapToDouble(Material::materialCharged).toArray()));
+  }
+
+  /** What is charged for frill cloth and thread, which another look changes. */
+  public double chargedForLook() {
+    return Money.sum(charged(Material.FRILL_CLOTH), charged(Material.THREAD));
+  }
+
+  private double charged(String name) {
+    return materials.stream()
+        .filter(line -> line.materialName().equals(name))
+        .mapToDouble(Material::materialCharged)
+        .sum();
+  }
+}

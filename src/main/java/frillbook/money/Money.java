@@ -1,0 +1,59 @@
+package frillbook.money;
+
+import frillbook.measure.Rounding;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Currency;
+
+/**
+ * The one place where an amount of money is rounded, to the minor unit of its currency.
+ *
+ * <p>An amount is settled to six decimals first, so that 1.005 is a half however a program holds
+ * it. Amounts are 0 or more; below 0 they round away from zero, as in a workbook.
+ *
+ * @param places decimals of the currency, 0 to 3 (ISO 4217): JPY 0, EUR 2, KWD 3
+ */
+public record Money(int places) {
+
+  /**
+   * The rounding of {@code currency}.
+   *
+   * @throws IllegalArgumentException for one without a minor unit, as gold (XAU) or none (XXX)
+   */
+  public static Money in(Currency currency) {
+    int places = currency.getDefaultFractionDigits();
+    if (places < 0) {
+      throw new IllegalArgumentException(
+          currency.getCurrencyCode() + " has no minor unit to round to; name one, such as EUR");
+    }
+    return new Money(places);
+  }
+
+  /** To the nearest minor unit, half up: 1.235 at two places is 1.24. */
+  public double round(double amount) {
+    return at(amount, RoundingMode.HALF_UP);
+  }
+
+  /** To the next minor unit: 1.231 at two places is 1.24. */
+  public double roundUp(double amount) {
+    return at(amount, RoundingMode.UP);
+  }
+
+  /**
+   * To a whole number of {@code step}s, none if it is 0, and to a whole minor unit; never below
+   * {@code amount}. 61.27 by 0.5 is 61.5.
+   */
+  public double tidy(double step, double amount) {
+    return roundUp(step > 0 ? Math.ceil(Rounding.settle(amount / step)) * step : amount);
+  }
+
+  /** The sum of rounded {@code amounts}, without the dust of binary fractions. */
+  public static double sum(double... amounts) {
+    return Rounding.settle(Arrays.stream(amounts).sum());
+  }
+
+  private double at(double amount, RoundingMode mode) {
+    return BigDecimal.valueOf(Rounding.settle(amount)).setScale(places, mode).doubleValue();
+  }
+}

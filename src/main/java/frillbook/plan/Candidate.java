@@ -1,0 +1,61 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.brief.LookSpec;
+import frillbook.cutting.FrillCutting;
+import frillbook.rows.Rings;
+import frillbook.strip.StripLength;
+import java.util.Optional;
+
+/**
+ * One look a client may choose.
+ *
+ * @param made what it comes to; none where it cannot be made
+ * @param search for its cloth
+ */
+record Candidate(LookSpec look, Optional<Made> made, ChoiceSearch search) {
+
+  /**
+   * A look that can be made. Lengths are in the unit of the brief.
+   *
+   * @param rings of one cushion
+   * @param stitched length of its rows
+   * @param flat length of its strip before gathering
+   * @param cloth frill cloth to buy for the order
+   * @param used of that, after washing, by strips and overlays
+   */
+  record Made(int rings, double stitched, double flat, double cloth, double used) {
+    static Made of(Rings rings, StripLength strip, double cloth, double used) {
+      return new Made(rings.ringCount(), rings.stitchedLength(), strip.flatLength(), cloth, used);
+    }
+  }
+
+  /** The look of the brief itself, which {@code job} has planned. */
+  static Candidate own(Job job) {
+    Made made = Made.of(job.rings(), job.strip(), job.cut().buyLength(), job.frillUsedLength());
+    return new Candidate(job.brief().look(), Optional.of(made), ChoiceSearch.none());
+  }
+
+  /** {@code brief} with another {@code look}. */
+  static Candidate of(Brief brief, LookSpec look) {
+    Workroom room = Workroom.of(brief.with(look));
+    Sizes sizes = Sizes.of(room);
+    Checks checks = Checks.of(room.brief(), sizes);
+    return checks.rowsFit() && checks.orderIsWorkable()
+        ? searched(room, sizes)
+        : new Candidate(look, Optional.empty(), ChoiceSearch.none());
+  }
+
+  private static Candidate searched(Workroom room, Sizes sizes) {
+    Brief brief = room.brief();
+    Grain grain = brief.cloth().grain();
+    Rings rings = Rings.of(brief, room.rows());
+    StripLength strip = StripLength.of(brief, rings.stitchedLength());
+    FrillCutting cutting = room.cuttingOf(strip.orderFlatLength());
+    ChoiceSearch search = ChoiceSearch.of(cutting, sizes.starts(), grain, rings, strip);
+    double used = search.order().orElseThrow().usedLength();
+    Optional<Made> made = search.bought().map(b -> Made.of(rings, strip, b.buyLength(), used));
+    return new Candidate(brief.look(), made, search);
+  }
+}

@@ -1,0 +1,125 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.brief.ChargeAs;
+import frillbook.brief.PriceSpec;
+import frillbook.brief.ThreadSpec;
+import frillbook.brief.TimeSpec;
+import frillbook.materials.Materials;
+import frillbook.measure.Rounding;
+import frillbook.money.Costs;
+import frillbook.money.Money;
+import frillbook.money.Price;
+import frillbook.thread.ThreadNeed;
+import frillbook.time.Hours;
+
+/**
+ * Reckons another look from the plan of the brief: only what the look changes is worked out anew.
+ * The brief's own look gives the plan's own figures.
+ */
+record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hours) {
+  private static final int OWN = 1;
+
+  ChoiceRow.Figures figures(int number, Candidate.Made made) {
+    int joins = number == OWN ? job.cut().joinCount() : joins(made);
+    int strips = number == OWN ? job.cut().stripCount() : strips(joins);
+    Change change = new Change(job, made, strips, joins);
+    double metres = thread(change);
+    double time = hours(change);
+    double frillCost = money().round(frill(made));
+    double threadCost = money().round(thread(metres));
+    double charged = materials(frillCost, threadCost);
+    Costs costs = Costs.of(money(), brief().money(), charged, time);
+    Price price = Price.of(money(), brief().money(), costs.costTotal(), job.quantity());
+    return new ChoiceRow.Figures(
+        made.rings(),
+        made.stitched(),
+        made.flat(),
+        made.cloth(),
+        strips,
+        joins,
+        metres,
+        time,
+        frillCost,
+        threadCost,
+        charged,
+        costs.labourTotal(),
+        costs.costTotal(),
+        price.netEach(),
+        price.priceEach(),
+        price.priceTotal());
+  }
+
+  /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
+  double meanStripNet() {
+    return (job.cut().joinedLength() - job.cut().joinTakeup()) / job.cut().runCount();
+  }
+
+  private int joins(Candidate.Made made) {
+    double net = made.flat() * job.quantity() - job.cut().joinTakeup();
+    return Math.max(0, Rounding.up(net / meanStripNet()) - 1);
+  }
+
+  private int strips(int joins) {
+    return joins + 1 + brief().cloth().spareStrips();
+  }
+
+  private double thread(Change change) {
+    ThreadSpec spec = brief().thread();
+    int lines = spec.gatheringRows() + change.edge();
+    double more =
+        change.flatMetres() * spec.threadRatio() * lines
+            + change.rowMetres() * (spec.threadRatio() + spec.handThreadRatio())
+            + change.joinMetres() * spec.threadRatio();
+    return thread.threadLength() + (1 + spec.threadWaste()) * more;
+  }
+
+  private double hours(Change change) {
+    TimeSpec times = brief().times();
+    double edgeRate = change.edge() * times.finishEdge().rate();
+    double minutes =
+        change.strips() * times.cutStrips().rate()
+            + change.joins() * times.joinStrips().rate()
+            + change.flatMetres() * (times.gather().rate() + edgeRate)
+            + change.rings() * times.markRings().rate()
+            + change.rowMetres() * times.sewRows().rate();
+    return hours.hoursTotal() + minutes / 60;
+  }
+
+  /** Frill height over {@code spacing}. */
+  double cover(double spacing) {
+    return brief().frill().frillHeight() / spacing;
+  }
+
+  private double materials(double frillCost, double threadCost) {
+    return Money.sum(
+        materials.materialsTotal(), -materials.chargedForLook(), frillCost, threadCost);
+  }
+
+  private double frill(Candidate.Made made) {
+    double used = made.used() / job.sizes().usableShare();
+    double length = isBought() ? made.cloth() : used;
+    return length / brief().unit().unitsPerLong() * prices().frillCloth();
+  }
+
+  private double thread(double metres) {
+    double spools = metres / brief().thread().spoolLength();
+    return (isBought() ? Rounding.up(spools) : spools) * prices().thread();
+  }
+
+  private boolean isBought() {
+    return brief().materials().chargeAs() == ChargeAs.BOUGHT;
+  }
+
+  private PriceSpec prices() {
+    return brief().materials().prices();
+  }
+
+  private Money money() {
+    return Money.in(brief().currency());
+  }
+
+  private Brief brief() {
+    return job.brief();
+  }
+}

@@ -1,0 +1,71 @@
+package frillbook.plan;
+
+import java.util.Optional;
+
+/**
+ * One of the three looks set side by side.
+ *
+ * @param choiceNo 1 is the brief itself
+ * @param choiceFullness flat length over stitched length
+ * @param choiceSpacing from ring to ring
+ * @param choiceCover frill height over ring spacing
+ * @param choiceFits "fits" or "no"
+ * @param figures what it comes to; none where it does not fit
+ */
+public record ChoiceRow(
+    int choiceNo,
+    double choiceFullness,
+    double choiceSpacing,
+    double choiceCover,
+    String choiceFits,
+    Optional<Figures> figures) {
+
+  /**
+   * What a look comes to. Lengths are in the unit of the brief, except thread; everything but
+   * rings, stitched and flat length and the prices for one is for all cushions.
+   *
+   * @param choiceRings of one cushion
+   * @param choiceStitched length of the rows of one cushion
+   * @param choiceFlat length of the strip of one cushion
+   * @param choiceCloth frill cloth to buy
+   * @param choiceStrips strips to cut; an estimate but for the brief itself
+   * @param choiceJoins joins; an estimate but for the brief itself
+   * @param choiceThread in metres
+   * @param choiceHours in hours
+   * @param choiceFrillCost frill cloth as charged
+   * @param choiceThreadCost thread as charged
+   * @param choiceMaterials charged, all of them
+   * @param choiceLabour wages
+   * @param choiceCost all costs
+   * @param choiceNetEach price of one before tax
+   * @param choicePriceEach price of one
+   * @param choicePriceTotal price of all
+   */
+  public record Figures(
+      int choiceRings,
+      double choiceStitched,
+      double choiceFlat,
+      double choiceCloth,
+      int choiceStrips,
+      int choiceJoins,
+      double choiceThread,
+      double choiceHours,
+      double choiceFrillCost,
+      double choiceThreadCost,
+      double choiceMaterials,
+      double choiceLabour,
+      double choiceCost,
+      double choiceNetEach,
+      double choicePriceEach,
+      double choicePriceTotal) {}
+
+  static ChoiceRow of(int number, Candidate candidate, ChoiceReckoner reckoner) {
+    return new ChoiceRow(
+        number,
+        candidate.look().fullness(),
+        candidate.look().spacing(),
+        reckoner.cover(candidate.look().spacing()),
+        candidate.made().isPresent() ? "fits" : "no",
+        candidate.made().map(made -> reckoner.figures(number, made)));
+  }
+}

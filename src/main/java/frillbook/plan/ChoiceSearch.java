@@ -1,0 +1,87 @@
+package frillbook.plan;
+
+import frillbook.brief.Grain;
+import frillbook.cutting.BiasTrial;
+import frillbook.cutting.FrillCutting;
+import frillbook.cutting.GrainSearch;
+import frillbook.cutting.GrainStarts;
+import frillbook.cutting.SheetTrial;
+import frillbook.naming.Prefixed;
+import frillbook.rows.Rings;
+import frillbook.strip.StripLength;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much frill cloth another look takes, in the grain of the brief. Lengths are in its unit.
+ *
+ * @param rowsFit whether a ring fits and the order is not too large to search
+ * @param order what is to be cut; none where no ring fits or the order is too large to search
+ * @param found whether a length of cloth was found
+ * @param bought none where none was found
+ * @param straightTrials lengths tried across or along the cloth; none for bias
+ * @param biasTrials lengths tried on the bias; none for straight grain
+ */
+public record ChoiceSearch(
+    boolean rowsFit,
+    Optional<Order> order,
+    boolean found,
+    Optional<Bought> bought,
+    @Prefixed("straight") List<SheetTrial> straightTrials,
+    @Prefixed("bias") List<BiasTrial> biasTrials) {
+
+  /**
+   * @param rings of one cushion
+   * @param startAngle turned from the centre where the rows begin, in radians
+   * @param endAngle turned from the centre where they end
+   * @param stitched length of the rows of one cushion
+   * @param flat length of the strip of one cushion
+   * @param orderFlat of the run of all cushions
+   * @param leastLength area of run and discs over the usable width
+   * @param usedLength the same as cut: bias strips that stretch are cut shorter than they join
+   * @param searchRows rows the search takes
+   */
+  public record Order(
+      int rings,
+      double startAngle,
+      double endAngle,
+      double stitched,
+      double flat,
+      double orderFlat,
+      double leastLength,
+      double usedLength,
+      int searchRows) {}
+
+  /**
+   * @param buyLength frill cloth to buy
+   */
+  public record Bought(double buyLength) {}
+
+  /** Nothing to search for. */
+  static ChoiceSearch none() {
+    return new ChoiceSearch(false, Optional.empty(), false, Optional.empty(), List.of(), List.of());
+  }
+
+  static ChoiceSearch of(
+      FrillCutting cutting, GrainStarts starts, Grain grain, Rings rows, StripLength strip) {
+    GrainSearch search = GrainSearch.of(cutting, starts, grain);
+    Order order =
+        new Order(
+            rows.ringCount(),
+            rows.startAngle(),
+            rows.endAngle(),
+            rows.stitchedLength(),
+            strip.flatLength(),
+            strip.orderFlatLength(),
+            cutting.leastLength(),
+            cutting.usedLength(grain),
+            cutting.searchRows(starts));
+    return new ChoiceSearch(
+        true,
+        Optional.of(order),
+        search.buyLength().isPresent(),
+        search.buyLength().map(Bought::new),
+        search.straightTrials(),
+        search.biasTrials());
+  }
+}

@@ -1,0 +1,43 @@
+package frillbook.plan;
+
+import frillbook.brief.WordsSpec;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * One of the three choices as a client is shown it.
+ *
+ * @param clientChoice its number and the maker's words for it
+ * @param terms none where it cannot be made
+ */
+public record ClientChoice(String clientChoice, Optional<Terms> terms) {
+
+  /**
+   * @param clientFullness cloth in the frill over the line it is sewn to
+   * @param clientRings turns of the frill
+   * @param clientPriceEach tax included
+   * @param clientPriceTotal tax included
+   */
+  public record Terms(
+      double clientFullness, int clientRings, double clientPriceEach, double clientPriceTotal) {}
+
+  static List<ClientChoice> all(List<ChoiceRow> rows, WordsSpec words) {
+    List<String> said =
+        List.of(words.choiceOneWords(), words.choiceTwoWords(), words.choiceThreeWords());
+    return IntStream.range(0, rows.size()).mapToObj(i -> of(rows.get(i), said.get(i))).toList();
+  }
+
+  private static ClientChoice of(ChoiceRow row, String words) {
+    String name = row.choiceNo() + (words.isEmpty() ? "" : " – " + words);
+    return new ClientChoice(name, row.figures().map(figures -> terms(row, figures)));
+  }
+
+  private static Terms terms(ChoiceRow row, ChoiceRow.Figures figures) {
+    return new Terms(
+        row.choiceFullness(),
+        figures.choiceRings(),
+        figures.choicePriceEach(),
+        figures.choicePriceTotal());
+  }
+}

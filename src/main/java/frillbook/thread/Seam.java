@@ -1,0 +1,49 @@
+package frillbook.thread;
+
+import frillbook.brief.Brief;
+import frillbook.brief.ThreadSpec;
+import java.util.List;
+
+/**
+ * One kind of seam and the thread it takes, for all cushions.
+ *
+ * @param seamLength in metres; 0 where there is no such seam
+ * @param seamRatio thread for a length of seam
+ * @param seamThread in metres, without waste: 10 m of lockstitch take 25 m
+ */
+public record Seam(String seamName, double seamLength, double seamRatio, double seamThread) {
+
+  static Seam of(String name, double metres, double ratio) {
+    return new Seam(name, metres, ratio, metres * ratio);
+  }
+
+  /** Every seam in working order. */
+  public static List<Seam> all(Brief brief, Sewing sewing) {
+    ThreadSpec spec = brief.thread();
+    double machine = spec.threadRatio();
+    double flat = batch(brief, sewing.flatLength());
+    double rows = batch(brief, sewing.stitchedLength());
+    double around = batch(brief, Math.PI * brief.cushion().diameter());
+    return List.of(
+        of("gathering rows", flat * spec.gatheringRows(), machine),
+        of("joins", joins(brief, sewing), machine),
+        of("edge of the frill", brief.frill().edgeFinish().isSewn() ? flat : 0, machine),
+        of("rows", rows, machine),
+        of("basting the rows", rows, spec.handThreadRatio()),
+        of("edge seam", around, machine),
+        of("back", back(brief, sewing), machine));
+  }
+
+  private static double batch(Brief brief, double length) {
+    return brief.unit().metres(length * brief.cushion().quantity());
+  }
+
+  private static double joins(Brief brief, Sewing sewing) {
+    int passes = brief.joins().joinFinish().passes();
+    return brief.unit().metres(sewing.joinCount() * sewing.stripWidth() * passes);
+  }
+
+  private static double back(Brief brief, Sewing sewing) {
+    return batch(brief, sewing.backWidth()) * brief.base().backStyle().seams();
+  }
+}

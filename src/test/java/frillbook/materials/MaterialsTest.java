@@ -1,0 +1,73 @@
+package frillbook.materials;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import org.junit.jupiter.api.Test;
+
+/** 50 in of frill cloth used and 54 bought, 18 and 22 1/2 of base cloth, by eighths of a yard. */
+class MaterialsTest {
+  private static final Needs NEEDS = new Needs(50, 54, 18, 22.5, 20, 1, .3, 1.4);
+
+  private static Materials materials(Briefs briefs) {
+    return Materials.of(briefs.brief(), NEEDS);
+  }
+
+  private static Material line(String name, Briefs briefs) {
+    return materials(briefs).materials().stream()
+        .filter(line -> line.materialName().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** By hand: 54 in are 1 1/2 yd, at 12 a yard 18; 50 ÷ 36 × 12 = 16.67. */
+  @Test
+  void clothIsChargedAsBoughtOrAsUsed() {
+    Material bought = line("frill cloth and overlays", Briefs.inch());
+    assertEquals(1.5, bought.materialBought(), 1e-9);
+    assertEquals(18, bought.materialCharged());
+    Briefs used = Briefs.inch().with("charge_as", "used");
+    assertEquals(16.67, line("frill cloth and overlays", used).materialCharged());
+  }
+
+  /** By hand: 20 in need five eighths of a yard, at 4 a yard 2.50. */
+  @Test
+  void interfacingIsBoughtByTheStepOfCloth() {
+    Material line = line("interfacing", Briefs.inch());
+    assertEquals(.625, line.materialBought(), 1e-9);
+    assertEquals(2.5, line.materialCharged());
+  }
+
+  @Test
+  void bagsAndSpoolsAreBoughtWhole() {
+    assertEquals(1, line("filling", Briefs.inch()).materialBought());
+    assertEquals(2, line("thread", Briefs.inch()).materialBought());
+  }
+
+  /** By hand: 2.3 in packets of 1/2 are 2.5, at 1.10 each 2.75. */
+  @Test
+  void aMaterialOfTheMakersOwnHasItsOwnStep() {
+    Briefs briefs =
+        Briefs.inch()
+            .with("extra_two_needed", 2.3)
+            .with("extra_two_step", .5)
+            .with("price_extra_two", 1.1);
+    assertEquals(2.5, line("extra two", briefs).materialBought(), 1e-9);
+    assertEquals(2.75, line("extra two", briefs).materialCharged());
+  }
+
+  /** By hand: 18 + 22.5 ÷ 36 × 6 + 2.50 + 3 + 5 + 2 × 2.50 = 37.25. */
+  @Test
+  void theTotalIsTheSumOfTheLines() {
+    assertEquals(37.25, materials(Briefs.inch()).materialsTotal());
+  }
+
+  /**
+   * By hand: 3.75 for base cloth is 4 yen, 2.5 for interfacing 3, 5 for thread 5: 18 + 4 + 3 + 3 +
+   * 5 + 5.
+   */
+  @Test
+  void everyLineIsRoundedInItsCurrency() {
+    assertEquals(38, materials(Briefs.inch().in("JPY")).materialsTotal());
+  }
+}

@@ -1,0 +1,65 @@
+package frillbook.money;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Currency;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MoneyTest {
+  private static final Money CENTS = new Money(2);
+
+  /**
+   * Streamlined Sales and Use Tax Agreement §324: to the third decimal, up when that is over four.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.234,1.23", "1.235,1.24", ".6849,.68"})
+  void taxIsRoundedAsTheAgreementSays(double amount, double rounded) {
+    assertEquals(rounded, CENTS.round(amount));
+  }
+
+  /** 1.005 is 1.00499999999999989 in binary (IEEE 754); a person means the half. */
+  @ParameterizedTest
+  @CsvSource({"1.005,1.01", "2.675,2.68", "0,0", "0.004,0"})
+  void aHalfIsAHalfHoweverItIsHeld(double amount, double rounded) {
+    assertEquals(rounded, CENTS.round(amount));
+  }
+
+  /** 3 × 0.1 is 0.30000000000000004 in binary (IEEE 754). */
+  @ParameterizedTest
+  @CsvSource({"1.231,1.24", "1.23,1.23", "0.30000000000000004,0.3", "0,0"})
+  void roundingUpAsksForNoMoreThanTheNextCent(double amount, double rounded) {
+    assertEquals(rounded, CENTS.roundUp(amount));
+  }
+
+  /** ISO 4217. */
+  @ParameterizedTest
+  @CsvSource({"JPY,0", "USD,2", "EUR,2", "GBP,2", "KWD,3", "BHD,3", "TND,3"})
+  void theMinorUnitIsTheCurrencys(String code, int places) {
+    assertEquals(places, Money.in(Currency.getInstance(code)).places());
+  }
+
+  @Test
+  void aCurrencyWithoutAMinorUnitIsRefused() {
+    var refusal =
+        assertThrows(IllegalArgumentException.class, () -> Money.in(Currency.getInstance("XAU")));
+    assertEquals("XAU has no minor unit to round to; name one, such as EUR", refusal.getMessage());
+  }
+
+  /** By hand: 61.27 by halves is 61.50, by fives 65; without a step the next cent. */
+  @ParameterizedTest
+  @CsvSource({"0.5,61.27,61.5", "5,61.27,65", "5,65,65", "0,61.271,61.28", "5,0,0"})
+  void pricesAreTidiedUpwards(double step, double amount, double tidied) {
+    assertEquals(tidied, CENTS.tidy(step, amount));
+  }
+
+  /**
+   * By hand: quarters of a yen make 100.25, which nobody can pay; 101 is the next that covers it.
+   */
+  @Test
+  void aStepFinerThanTheMinorUnitNeverLowersAPrice() {
+    assertEquals(101, new Money(0).tidy(.25, 100.1));
+  }
+}

@@ -1,0 +1,101 @@
+package frillbook.thread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** 600 in sewn, a strip of 1500 in with 20 joins of 2 1/4 in, a back of 19 in. */
+class ThreadNeedTest {
+  private static final Sewing SEWING = new Sewing(600, 1500, 20, 2.25, 19);
+  private static final double METRES_PER_INCH = .0254;
+
+  private static ThreadNeed need(Briefs briefs) {
+    return ThreadNeed.of(briefs.brief(), SEWING);
+  }
+
+  private static Seam seam(String name, Briefs briefs) {
+    return need(briefs).seams().stream()
+        .filter(seam -> seam.seamName().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Coats, stitch type classification: lockstitch, ISO 4915 type 301, takes 2.5 times the seam. */
+  @Test
+  void lockstitchTakesTwoAndAHalfTimesTheSeam() {
+    Seam rows = seam("rows", Briefs.inch());
+    assertEquals(600 * METRES_PER_INCH, rows.seamLength(), 1e-9);
+    assertEquals(2.5 * 600 * METRES_PER_INCH, rows.seamThread(), 1e-9);
+  }
+
+  /**
+   * A&E technical bulletin: 3 in of seam unravel to 9 in and 8 in; a seam of 42 in, 1.17 yd, takes
+   * 3.51 + 3.12 = 6.63 yd, with 15 % waste 7.62 yd. This is how a chainstitch, whose formula is not
+   * modelled, is entered: as a ratio of 17/3.
+   */
+  @Test
+  void unravellingAMeasuredSeamGivesItsRatio() {
+    Seam seam = Seam.of("chainstitch", 1.17, (9 + 8) / 3.0);
+    assertEquals(6.63, seam.seamThread(), .005);
+    assertEquals(7.62, ThreadNeed.withWaste(List.of(seam), .15), .005);
+  }
+
+  /** Computed, exact inch: 25.4 ÷ 2.5 and 25.4 ÷ 4. */
+  @Test
+  void stitchesAreCountedFromTheirLength() {
+    ThreadNeed need = need(Briefs.inch());
+    assertEquals(10.16, need.stitchesPerInch(), 1e-9);
+    assertEquals(6.35, need.gatherStitchesPerInch(), 1e-9);
+    assertEquals(4, need.stitchesPerCm(), 1e-9);
+    assertEquals(2.5, need.gatherStitchesPerCm(), 1e-9);
+  }
+
+  /** By hand: 20 joins of 2 1/4 in are 45 in; a French join is sewn twice (common practice). */
+  @ParameterizedTest
+  @CsvSource({"French,90", "plain,45", "overlocked,45"})
+  void frenchJoinsAreSewnTwice(String finish, double inches) {
+    Seam joins = seam("joins", Briefs.inch().with("join_finish", finish));
+    assertEquals(inches * METRES_PER_INCH, joins.seamLength(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"raw,0", "pinked,0", "folded,0", "narrow hem,1500", "overlocked,1500", "rolled,1500"})
+  void onlyAFinishedEdgeTakesThread(String finish, double inches) {
+    Seam edge = seam("edge of the frill", Briefs.inch().with("edge_finish", finish));
+    assertEquals(inches * METRES_PER_INCH, edge.seamLength(), 1e-9);
+  }
+
+  /** By hand: two lines of 19 in across a back in two. */
+  @ParameterizedTest
+  @CsvSource({"one disc,0", "zipped halves,38", "overlapping,38"})
+  void aBackInTwoIsSewnAcrossTwice(String style, double inches) {
+    Seam back = seam("back", Briefs.inch().with("back_style", style));
+    assertEquals(inches * METRES_PER_INCH, back.seamLength(), 1e-9);
+  }
+
+  /** The run's joins are counted for the order, everything else for a cushion. */
+  @Test
+  void threeCushionsTakeThreeTimesAllButTheJoins() {
+    List<Seam> one = need(Briefs.inch()).seams();
+    List<Seam> three = need(Briefs.inch().with("quantity", 3)).seams();
+    for (int i = 0; i < one.size(); i++) {
+      int times = one.get(i).seamName().equals("joins") ? 1 : 3;
+      assertEquals(times * one.get(i).seamThread(), three.get(i).seamThread(), 1e-9);
+    }
+  }
+
+  /**
+   * By hand: in inches of thread 1500 × 2 × 2.5 gathering, 90 × 2.5 joins, 600 × (2.5 + 1.2) rows,
+   * 18π × 2.5 edge seam: 10 086.37; in metres with 15 % 294.62, three spools of 100.
+   */
+  @Test
+  void allSeamsAndTheWasteComeFromWholeSpools() {
+    ThreadNeed need = need(Briefs.inch());
+    assertEquals(294.62, need.threadLength(), .005);
+    assertEquals(3, need.threadSpools());
+  }
+}
