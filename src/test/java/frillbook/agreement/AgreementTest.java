@@ -1,0 +1,84 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.naming.NamedValues;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Engine and workbook, calculated by Apache POI, say the same. */
+final class AgreementTest {
+  private static final int RANDOM_BRIEFS = 520;
+
+  /** Workbooks of different units are calculated at the same time. */
+  private static Findings compared(List<TrialBrief> briefs) {
+    return briefs.stream()
+        .collect(Collectors.groupingBy(TrialBrief::units))
+        .entrySet()
+        .parallelStream()
+        .map(group -> Trials.workbook(group.getKey()).compare(group.getValue()))
+        .reduce(Findings.NONE, Findings::and);
+  }
+
+  private static void requireAgreement(String kind, List<TrialBrief> briefs) {
+    long start = System.nanoTime();
+    Findings findings = compared(briefs);
+    long seconds = Math.round((System.nanoTime() - start) / 1e9);
+    System.out.println("Apache POI, " + kind + ": " + findings + ", " + seconds + " s");
+    findings.requireAgreement();
+  }
+
+  @Test
+  void randomBriefsAgree() {
+    requireAgreement("random", RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS));
+  }
+
+  @Test
+  void endsOfEveryRangeAgree() {
+    requireAgreement("ends of ranges", EdgeBriefs.of(Trials.TEMPLATE));
+  }
+
+  @Test
+  void wholeQuotientsAgree() {
+    requireAgreement("whole quotients", WholeQuotients.of(Trials.TEMPLATE));
+  }
+
+  @Test
+  void specialBriefsAgree() {
+    requireAgreement("special", PlainBriefs.of(Trials.TEMPLATE));
+  }
+
+  /** Else little but blanks would be compared. */
+  @Test
+  void atLeastHalfOfTheRandomBriefsHaveAPlanInEveryGrain() {
+    Map<String, Long> planned =
+        RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS).stream()
+            .filter(brief -> brief.plan().checks().planOk())
+            .collect(
+                Collectors.groupingBy(
+                    brief -> brief.inputs().get("grain").toString(),
+                    TreeMap::new,
+                    Collectors.counting()));
+    assertEquals(3, planned.size(), planned.toString());
+    long all = planned.values().stream().mapToLong(count -> count).sum();
+    assertTrue(2 * all >= RANDOM_BRIEFS, planned.toString());
+    assertTrue(planned.values().stream().allMatch(count -> count >= 20), planned.toString());
+  }
+
+  /** The other way round there are inputs, such as a client's name, that no number depends on. */
+  @Test
+  void everyComponentOfTheBriefIsAnInput() {
+    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
+    Set<String> components = new TreeSet<>(NamedValues.of(preset.brief()).lines().keySet());
+    assertTrue(components.contains("ring_spacing"), components.toString());
+    components.removeAll(preset.presets().keySet());
+    // Chosen when the workbook is made, so no cells of it.
+    assertEquals(Set.of("unit", "currency"), components);
+  }
+}

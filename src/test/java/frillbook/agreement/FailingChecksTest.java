@@ -1,0 +1,102 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.template.CheckLevel;
+import frillbook.template.CheckTemplate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Briefs whose cells are all in range and do not go together. */
+final class FailingChecksTest {
+  private static TrialBrief inch() {
+    return TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
+  }
+
+  /** For every check a brief in which it fails; what makes it fail is the brief's title. */
+  private static Map<String, TrialBrief> failing() {
+    TrialBrief bare = inch().with("base_overlays", 0.0);
+    TrialBrief plain = bare.with("interfaced", "none").with("base_fabric_width", 72.0);
+    TrialBrief huge = plain.with("diameter", 60.0).with("ring_spacing", 0.125);
+    Map<String, TrialBrief> failing = new LinkedHashMap<>();
+    failing.put("rows_fit", inch().with("centre_gap", 8.0));
+    failing.put("disc_fits_cloth", inch().with("fabric_width", 19.0));
+    failing.put("strips_fit_cloth", bare.with("fabric_width", 12.5));
+    failing.put("base_fits_cloth", inch().with("base_fabric_width", 19.0));
+    failing.put(
+        "order_is_workable",
+        huge.with("quantity", 50.0).with("buy_step", 0.5));
+    failing.put(
+        "interfacing_fits", inch().with("interfaced", "base").with("interfacing_width", 19.0));
+    failing.put(
+        "margin_is_possible", inch().with("profit_basis", "margin").with("profit_rate", 0.96));
+    // Twelve strips lie side by side, however long the cloth.
+    failing.put(
+        "length_found",
+        inch().with("grain", "along").with("frill_height", 4.0).with("spare_strips", 20.0));
+    failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    return failing;
+  }
+
+  static Stream<TrialBrief> briefs() {
+    return failing().entrySet().stream().map(check -> check.getValue().titled(check.getKey()));
+  }
+
+  private static CheckTemplate check(String name) {
+    return Trials.TEMPLATE.checks().stream()
+        .filter(check -> check.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyCheckHasABriefInWhichItFails() {
+    Set<String> checks =
+        Trials.TEMPLATE.checks().stream()
+            .map(CheckTemplate::name)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(checks, new TreeSet<>(failing().keySet()));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("briefs")
+  void theCheckFailsWithItsSentenceAndThePlanIsBlankWhereItStops(TrialBrief brief) {
+    CheckTemplate check = check(brief.title());
+    SheetValues sheet = Trials.given(brief);
+    boolean stops = check.level() == CheckLevel.STOP;
+    assertEquals((double) check.level().code(), sheet.value(check.name()), brief.toString());
+    assertEquals(stops ? "STOP" : "MIND", sheet.value("check_flag"), brief.toString());
+    assertTrue(sheet.column("check_sentence").contains(check.message()), check.message());
+    assertEquals(stops, sheet.value("buy_length").equals(""), brief.toString());
+    assertEquals(List.of(), Trials.errors(brief.units()), brief.toString());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("briefs")
+  void theEngineFindsTheSame(TrialBrief brief) {
+    assertEquals(0.0, brief.planned().lines().get(brief.title()), brief.toString());
+    Comparison.of(Trials.TEMPLATE, brief, Trials.given(brief)).requireAgreement();
+  }
+
+  /** Every other check passes, so that it is this one that stops the plan. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("briefs")
+  void noOtherCheckFails(TrialBrief brief) {
+    SheetValues sheet = Trials.given(brief);
+    Set<String> failed =
+        Trials.TEMPLATE.checks().stream()
+            .map(CheckTemplate::name)
+            .filter(name -> !sheet.value(name).equals(0.0))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(Set.of(brief.title()), failed, brief.toString());
+  }
+}

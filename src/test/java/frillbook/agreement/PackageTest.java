@@ -1,0 +1,263 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.Units;
+import frillbook.template.PortableFunctions;
+import frillbook.workbook.WorkbookPackage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
+import org.apache.poi.ss.formula.ptg.AttrPtg;
+import org.apache.poi.ss.formula.ptg.FuncVarPtg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.WorkbookUtil;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlError;
+import org.apache.xmlbeans.XmlObject;
+import org.apache.xmlbeans.XmlOptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The file that the packaged templates give. */
+final class PackageTest {
+  private static final int LARGEST_FILE = 300_000;
+
+  /** Characters of a formula (Excel specifications and limits, Microsoft). */
+  private static final int LONGEST_FORMULA = 8192;
+
+  /** Functions that calculate anew whenever anything changes (ECMA-376, 18.17). */
+  private static final Set<String> VOLATILE =
+      Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
+
+  private static final Map<Units, byte[]> FILES = new HashMap<>();
+
+  static List<Units> both() {
+    return List.of(Trials.INCH, Trials.CM);
+  }
+
+  private static byte[] file(Units units) {
+    return FILES.computeIfAbsent(units, PackageTest::made);
+  }
+
+  private static byte[] made(Units units) {
+    return WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, units));
+  }
+
+  private static XSSFWorkbook read(Units units) throws IOException {
+    return new XSSFWorkbook(new ByteArrayInputStream(file(units)));
+  }
+
+  private static Map<String, String> parts(Units units) throws IOException {
+    Map<String, String> parts = new TreeMap<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file(units)))) {
+      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
+        parts.put(part.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return parts;
+  }
+
+  private static List<XSSFCell> formulaCells(XSSFWorkbook workbook) {
+    List<XSSFCell> cells = new ArrayList<>();
+    workbook.forEach(
+        sheet ->
+            sheet.forEach(
+                row ->
+                    row.forEach(
+                        cell -> {
+                          if (cell.getCellType() == CellType.FORMULA) {
+                            cells.add((XSSFCell) cell);
+                          }
+                        })));
+    return cells;
+  }
+
+  /** The functions that the library's parser finds in a cell's formula. */
+  private static Set<String> functions(XSSFEvaluationWorkbook names, XSSFCell cell) {
+    int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
+    Ptg[] parsed =
+        FormulaParser.parse(
+            cell.getCellFormula(), names, FormulaType.CELL, sheet, cell.getRowIndex());
+    Set<String> functions = new TreeSet<>();
+    for (Ptg piece : parsed) {
+      if (piece instanceof AbstractFunctionPtg function) {
+        functions.add(function.getName());
+      } else if (piece instanceof AttrPtg attribute && attribute.isSum()) {
+        functions.add("SUM");
+      }
+    }
+    return functions;
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void everyFunctionIsPortable(Units units) throws IOException {
+    XSSFWorkbook workbook = read(units);
+    XSSFEvaluationWorkbook names = XSSFEvaluationWorkbook.create(workbook);
+    List<String> others = new ArrayList<>();
+    Set<String> used = new TreeSet<>();
+    for (XSSFCell cell : formulaCells(workbook)) {
+      for (String function : functions(names, cell)) {
+        used.add(function);
+        if (!PortableFunctions.names().contains(function)) {
+          others.add(SheetValues.where(cell) + " " + function + " in " + cell.getCellFormula());
+        }
+      }
+    }
+    assertEquals(List.of(), others);
+    assertTrue(used.containsAll(Set.of("IF", "SUMPRODUCT", "SUM", "ASINH")), used.toString());
+  }
+
+  @Test
+  void noPortableFunctionIsVolatile() {
+    Set<String> both = new TreeSet<>(PortableFunctions.names());
+    both.retainAll(VOLATILE);
+    assertEquals(Set.of(), both);
+    assertTrue(FuncVarPtg.isBuiltInFunctionName("OFFSET"), "the list is of real functions");
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void noFormulaIsAnArrayFormulaOrTooLong(Units units) throws IOException {
+    List<XSSFCell> cells = formulaCells(read(units));
+    assertTrue(cells.size() > 1000, "formulas");
+    for (XSSFCell cell : cells) {
+      assertFalse(cell.isPartOfArrayFormulaGroup(), SheetValues.where(cell));
+      assertTrue(cell.getCellFormula().length() < LONGEST_FORMULA, SheetValues.where(cell));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void everyFormulaCellHasAValueAndNoneIsAnError(Units units) throws Exception {
+    FormulaCells cells = FormulaCells.of(file(units));
+    assertEquals(cells.formulas(), cells.values(), cells.toString());
+    assertTrue(cells.formulas() > 1000, cells.toString());
+    assertEquals(List.of(), SheetValues.storedErrors(read(units)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void storedValuesAreThoseOfTheEngine(Units units) throws IOException {
+    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, units);
+    Comparison.of(Trials.TEMPLATE, preset, SheetValues.stored(read(units))).requireAgreement();
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void aProgramIsAskedToCalculateOnOpening(Units units) throws IOException {
+    assertTrue(read(units).getForceFormulaRecalculation());
+    String workbook = parts(units).get("xl/workbook.xml");
+    assertTrue(workbook.contains("fullCalcOnLoad=\"true\""), workbook);
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void nothingInThePackageRunsOrPointsOutside(Units units) throws IOException {
+    Map<String, String> parts = parts(units);
+    assertTrue(parts.size() > 10, parts.keySet().toString());
+    for (Map.Entry<String, String> part : parts.entrySet()) {
+      String name = part.getKey().toLowerCase(Locale.ROOT);
+      assertFalse(name.matches(".*(vba|macro|activex|externallink|connection).*"), name);
+      assertFalse(part.getValue().contains("TargetMode=\"External\""), name);
+      assertFalse(part.getValue().contains("macroEnabled"), name);
+    }
+    for (XSSFCell cell : formulaCells(read(units))) {
+      assertFalse(cell.getCellFormula().contains("["), SheetValues.where(cell));
+    }
+  }
+
+  /** Against the ISO/IEC 29500 schemas that the library carries. */
+  @ParameterizedTest
+  @MethodSource("both")
+  void everyPartReadBackIsValid(Units units) throws IOException {
+    XSSFWorkbook workbook = read(units);
+    List<XmlObject> parts = new ArrayList<>();
+    workbook.forEach(sheet -> parts.add(((XSSFSheet) sheet).getCTWorksheet()));
+    parts.add(workbook.getCTWorkbook());
+    parts.add(workbook.getStylesSource().getCTStylesheet());
+    List<XmlError> errors = new ArrayList<>();
+    parts.forEach(part -> part.validate(new XmlOptions().setErrorListener(errors)));
+    assertEquals(List.of(), errors);
+    assertEquals(Trials.TEMPLATE.sheets().size() + 2, parts.size());
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void sheetNamesAreLegal(Units units) throws IOException {
+    XSSFWorkbook workbook = read(units);
+    assertEquals(Trials.TEMPLATE.sheets().size(), workbook.getNumberOfSheets());
+    workbook.forEach(sheet -> WorkbookUtil.validateSheetName(sheet.getSheetName()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void theFileIsSmallEnoughForAMessage(Units units) {
+    assertTrue(file(units).length < LARGEST_FILE, file(units).length + " bytes");
+  }
+
+  @ParameterizedTest
+  @MethodSource("both")
+  void theSameInputsGiveTheSameBytes(Units units) {
+    assertArrayEquals(file(units), made(units));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tr-TR, Pacific/Kiritimati", "de-DE, America/St_Johns", "ar-EG, Asia/Kathmandu"})
+  void theBytesDoNotDependOnLanguageOrTimeZone(String language, String zone) {
+    byte[] here = file(Trials.INCH);
+    Locale locale = Locale.getDefault();
+    TimeZone timeZone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag(language));
+      TimeZone.setDefault(TimeZone.getTimeZone(zone));
+      assertArrayEquals(here, made(Trials.INCH));
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(timeZone);
+    }
+  }
+
+  @Test
+  void inchAndCentimetreFilesDiffer() {
+    assertFalse(Arrays.equals(file(Trials.INCH), file(Trials.CM)));
+  }
+
+  @Test
+  void anUnusualFunctionWouldBeSeen() {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      Cell cell = workbook.createSheet("One").createRow(0).createCell(0);
+      cell.setCellFormula("SUM(1,OFFSET(A2,1,1))");
+      var names = XSSFEvaluationWorkbook.create(workbook);
+      assertEquals(Set.of("OFFSET", "SUM"), functions(names, (XSSFCell) cell));
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}

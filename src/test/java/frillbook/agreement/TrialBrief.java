@@ -1,0 +1,79 @@
+package frillbook.agreement;
+
+import frillbook.brief.Brief;
+import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
+import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
+import frillbook.template.InputTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Inputs that engine and workbook are both given.
+ *
+ * @param title what is special about it, for messages
+ * @param presets what the template says for every input
+ * @param changes what differs from it: a Double, a String, or null for an emptied cell
+ */
+record TrialBrief(
+    String title, Units units, Map<String, Object> presets, Map<String, Object> changes) {
+
+  /** Every input as the template presets it. */
+  static TrialBrief preset(WorkbookTemplate template, Units units) {
+    Map<String, Object> presets = new LinkedHashMap<>();
+    for (InputTemplate input : template.inputs()) {
+      presets.put(input.name(), input.preset(units.length()));
+    }
+    return new TrialBrief("presets", units, presets, Map.of());
+  }
+
+  /** The same with one input changed. */
+  TrialBrief with(String name, Object value) {
+    if (!presets.containsKey(name)) {
+      throw new IllegalArgumentException("the template has no input " + name);
+    }
+    Map<String, Object> changed = new LinkedHashMap<>(changes);
+    changed.put(name, value);
+    return new TrialBrief(title, units, presets, changed);
+  }
+
+  LengthUnit unit() {
+    return units.length();
+  }
+
+  TrialBrief titled(String text) {
+    return new TrialBrief(text, units, presets, changes);
+  }
+
+  /** A value for every input. */
+  Map<String, Object> inputs() {
+    Map<String, Object> inputs = new LinkedHashMap<>(presets);
+    inputs.putAll(changes);
+    return inputs;
+  }
+
+  double number(String input) {
+    return (Double) inputs().get(input);
+  }
+
+  Brief brief() {
+    return Brief.of(units, inputs());
+  }
+
+  /** What the engine says to it. */
+  Plan plan() {
+    return Plan.of(brief());
+  }
+
+  /** The same under the workbook's names. */
+  NamedValues planned() {
+    return NamedValues.of(plan());
+  }
+
+  @Override
+  public String toString() {
+    return title + " (" + unit().symbol() + ", " + units.currency() + ") " + changes;
+  }
+}

@@ -1,0 +1,54 @@
+package frillbook.agreement;
+
+import frillbook.brief.Units;
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.Paper;
+import frillbook.workbook.WorkbookCompiler;
+import frillbook.workbook.WorkbookSetting;
+import frillbook.workbook.WorkbookValues;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** One compiled workbook whose inputs are changed as a person would, again and again. */
+final class TrialWorkbook {
+  private final WorkbookTemplate template;
+  private final WorkbookValues values;
+  private final SheetValues sheet;
+
+  TrialWorkbook(WorkbookTemplate template, XSSFWorkbook workbook) {
+    this.template = template;
+    this.values = new WorkbookValues(workbook);
+    this.sheet = SheetValues.of(workbook, values);
+  }
+
+  /** The template with its presets, not calculated yet. */
+  static XSSFWorkbook compiled(WorkbookTemplate template, Units units) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    WorkbookSetting setting = new WorkbookSetting(units, Map.of(), Paper.A4);
+    new WorkbookCompiler().compileInto(workbook, template, setting);
+    return workbook;
+  }
+
+  /** Types the inputs of {@code brief} and calculates. */
+  SheetValues given(TrialBrief brief) {
+    brief.inputs().forEach(values::set);
+    values.recalculate();
+    return sheet;
+  }
+
+  Findings compare(List<TrialBrief> briefs) {
+    return briefs.stream().map(this::compare).reduce(Findings.NONE, Findings::and);
+  }
+
+  /** Compares what has a name; an error anywhere is a difference too. */
+  Findings compare(TrialBrief brief) {
+    SheetValues given = given(brief);
+    return Comparison.of(template, brief, given).and(Findings.errors(brief, errors()));
+  }
+
+  /** Cells that show an error, with their addresses. */
+  List<String> errors() {
+    return values.errors();
+  }
+}
