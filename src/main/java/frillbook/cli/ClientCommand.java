@@ -37,19 +37,28 @@ final class ClientCommand implements Runnable {
   @Option(
       names = "--paper",
       paramLabel = "a4|letter",
-      defaultValue = "a4",
-      description = "Paper for printing: a4 or letter. Default: a4.")
+      description = "Paper for printing: a4 or letter. Default: that of the plan.")
   private Paper paper;
 
   @Override
   public void run() {
     WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
     PlanFile file = PlanFile.read(plan, template);
+    refuseToReplacePlan();
     PlanReport report = PlanReport.of(template, file.units(), file.inputs());
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }
-    PlanWorkbook.saveClientPage(template, file, paper, output, force);
+    Paper sheet = paper == null ? file.paper() : paper;
+    PlanWorkbook.saveClientPage(template, file, sheet, output, force);
+    report.problems().forEach(spec.commandLine().getErr()::println);
     spec.commandLine().getOut().println("page for the client  " + output);
+  }
+
+  private void refuseToReplacePlan() {
+    if (plan.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize())) {
+      throw new Refusal(
+          Refusal.CANNOT, output + " is the plan itself. Give -o another name for the page.");
+    }
   }
 }

@@ -26,15 +26,19 @@ final class DemoCommand implements Runnable {
   private static final Units UNITS = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
 
   private static final Map<String, Object> SCENARIO =
-      Map.of(
-          "diameter", 40.0,
-          "quantity", 3.0,
-          "ring_spacing", 2.5,
-          "fullness", 2.25,
-          "frill_height", 5.5,
-          "fabric_width", 150.0,
-          "grain", "bias",
-          "base_overlays", 1.0);
+      Map.ofEntries(
+          Map.entry("diameter", 40.0),
+          Map.entry("quantity", 3.0),
+          Map.entry("ring_spacing", 2.5),
+          Map.entry("fullness", 2.25),
+          Map.entry("frill_height", 5.5),
+          Map.entry("fabric_width", 150.0),
+          Map.entry("grain", "bias"),
+          Map.entry("base_overlays", 1.0),
+          Map.entry("client_name", "the harbour reading room"),
+          Map.entry("frill_cloth_words", "sea-green cotton lawn"),
+          Map.entry("choice_two_spacing", 2.5),
+          Map.entry("choice_three_spacing", 2.5));
 
   @Spec private CommandSpec spec;
 

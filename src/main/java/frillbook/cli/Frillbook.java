@@ -33,8 +33,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:it cannot be done: parts that do not fit, a file that exists or cannot be written,"
-          + " templates with mistakes",
+      "1:it cannot be done: parts that do not fit, a plan that cannot be read, a file that exists"
+          + " or cannot be written, templates with mistakes",
       "2:it was asked for wrongly: an unknown name, a value out of its range"
     })
 public final class Frillbook {
@@ -58,13 +58,19 @@ public final class Frillbook {
         .setExecutionExceptionHandler((e, line, parsed) -> refuse(e, line));
   }
 
+  /** One that has coins to round to; gold (XAU) and no currency (XXX) have none. */
   private static Currency currency(String code) {
-    try {
-      return Currency.getInstance(code.toUpperCase(Locale.ROOT));
-    } catch (IllegalArgumentException e) {
-      throw new TypeConversionException(
-          "found \"" + code + "\". Write an ISO 4217 code such as EUR, GBP, JPY or USD");
-    }
+    return Currency.getAvailableCurrencies().stream()
+        .filter(currency -> currency.getCurrencyCode().equals(code.toUpperCase(Locale.ROOT)))
+        .filter(currency -> currency.getDefaultFractionDigits() >= 0)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new TypeConversionException(
+                    "found \""
+                        + code
+                        + "\". Write the ISO 4217 code of money in use, such as EUR, GBP, JPY or"
+                        + " USD"));
   }
 
   /** What is wrong, and where to read on; the whole help would push the sentence out of sight. */

@@ -11,6 +11,9 @@ import picocli.CommandLine.Spec;
 
 @Command(name = "inputs", description = "Lists every input: name, unit, default, range, meaning.")
 final class InputsCommand implements Runnable {
+  /** A whole sentence for a default would push the other columns out of sight. */
+  private static final int WIDEST = 14;
+
   @Spec private CommandSpec spec;
 
   @Mixin private TemplateOptions options;
@@ -40,15 +43,19 @@ final class InputsCommand implements Runnable {
   }
 
   private static String range(InputTemplate input, LengthUnit unit) {
-    return input.isWords()
-        ? String.join(", ", input.choices())
-        : shown(input, input.range(unit).from()) + " to " + shown(input, input.range(unit).to());
+    return switch (input.kind()) {
+      case CHOICE -> String.join(", ", input.choices());
+      case TEXT -> "up to " + InputTemplate.LONGEST_TEXT + " characters";
+      case LENGTH, PERCENT, NUMBER, COUNT ->
+          shown(input, input.range(unit).from()) + " to " + shown(input, input.range(unit).to());
+    };
   }
 
   private static String shown(InputTemplate input, Object value) {
     if (value instanceof Double number) {
       return Shown.plain(input.kind() == InputKind.PERCENT ? number * 100 : number);
     }
-    return value.toString();
+    String text = value.toString();
+    return text.length() <= WIDEST ? text : text.substring(0, WIDEST - 1) + "…";
   }
 }

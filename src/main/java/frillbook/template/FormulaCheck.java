@@ -7,7 +7,8 @@ import java.util.regex.Matcher;
 /** Whether a formula speaks only of names, columns and functions that exist, and parses. */
 final class FormulaCheck {
   /** What may stand in braces: numbers anywhere, words within quotation marks. */
-  private static final Set<String> NUMBERS = Set.of("cm_per_unit", "units_per_long", "money_places");
+  private static final Set<String> NUMBERS =
+      Set.of("cm_per_unit", "units_per_long", "money_places");
 
   private static final Set<String> WORDS = Set.of("unit", "long_unit", "currency");
 

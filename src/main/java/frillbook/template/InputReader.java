@@ -62,16 +62,7 @@ final class InputReader {
       String name, String label, String unit, List<String> choices, String preset) {
     InputKind kind = choices.isEmpty() ? InputKind.TEXT : InputKind.CHOICE;
     return new InputTemplate(
-        name,
-        label,
-        kind,
-        unit,
-        prompt(),
-        NO_RANGE,
-        NO_RANGE,
-        choices,
-        preset,
-        block.position());
+        name, label, kind, unit, prompt(), NO_RANGE, NO_RANGE, choices, preset, block.position());
   }
 
   private void tellUnusable(List<SourceText> choices) {

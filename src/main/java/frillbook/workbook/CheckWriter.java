@@ -31,7 +31,12 @@ final class CheckWriter {
       String fault = formulas.fault(input, input.name());
       Span place = layout.fault(input).orElseThrow();
       String sentence = formulas.remark(input, place, "fine");
-      row(next++, input.label(), fault, sentence, page.setting().say(input.refusal(page.setting().unit())));
+      row(
+          next++,
+          input.label(),
+          fault,
+          sentence,
+          page.setting().say(input.refusal(page.setting().unit())));
     }
   }
 

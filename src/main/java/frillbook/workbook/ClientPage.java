@@ -5,10 +5,12 @@ import frillbook.template.WorkbookTemplate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -18,11 +20,21 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  *
  * <p>It is written afresh, cell by cell, and not cut down from the maker's workbook: a part that
  * was never written cannot be left behind. No formula, name, comment or other sheet comes along.
+ * Words that begin like a formula are marked as text, so that they stay text when they are edited.
  */
 public final class ClientPage {
+  private record Key(XSSFCellStyle style, boolean asTyped) {}
+
+  /** What a spreadsheet program takes for the beginning of a formula. */
+  private static final String FORMULA_STARTS = "=+-@";
+
+  private static final double MARGIN_POINTS = 6;
+  private static final double EMPTY_POINTS = 4;
+  private static final double AIR = 4;
+
   private final XSSFSheet from;
   private final XSSFSheet to;
-  private final Map<XSSFCellStyle, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
 
   private ClientPage(XSSFSheet from, XSSFSheet to) {
     this.from = from;
@@ -44,6 +56,7 @@ public final class ClientPage {
     new WorkbookCompiler().compileInto(plan, template, setting);
     new WorkbookValues(plan).store();
     XSSFWorkbook page = new XSSFWorkbook();
+    Styles.setDefaultFont(page);
     new ClientPage(plan.getSheet(sheet.name()), page.createSheet(sheet.name())).copy();
     return page;
   }
@@ -58,7 +71,25 @@ public final class ClientPage {
     }
     IntStream.range(0, columns).forEach(c -> to.setColumnWidth(c, from.getColumnWidth(c)));
     from.getMergedRegions().forEach(to::addMergedRegion);
+    from.getMergedRegions().forEach(this::fit);
     print();
+  }
+
+  /** Makes a paragraph's row as high as what it says now; one that says nothing shrinks. */
+  private void fit(CellRangeAddress paragraph) {
+    XSSFRow row = to.getRow(paragraph.getFirstRow());
+    XSSFCell cell = row.getCell(paragraph.getFirstColumn());
+    XSSFFont font = cell.getCellStyle().getFont();
+    String text = cell.getStringCellValue();
+    if (!font.getBold()) {
+      double width =
+          IntStream.rangeClosed(paragraph.getFirstColumn(), paragraph.getLastColumn())
+              .mapToDouble(to::getColumnWidthInPixels)
+              .sum();
+      double room = Units.pixelToPoints(width) - MARGIN_POINTS;
+      double height = TextMeasure.height(text, room, font.getFontHeightInPoints(), false);
+      row.setHeightInPoints((float) (text.isEmpty() ? EMPTY_POINTS : Math.ceil(height) + AIR));
+    }
   }
 
   private void copy(XSSFRow source, XSSFRow target) {
@@ -67,26 +98,31 @@ public final class ClientPage {
   }
 
   private void copy(XSSFCell source, XSSFCell target) {
-    target.setCellStyle(style(source.getCellStyle()));
-    CellType type =
-        source.getCellType() == CellType.FORMULA
-            ? source.getCachedFormulaResultType()
-            : source.getCellType();
-    if (type == CellType.NUMERIC) {
-      target.setCellValue(source.getNumericCellValue());
-    } else if (type == CellType.STRING && !source.getStringCellValue().isEmpty()) {
-      target.setCellValue(source.getStringCellValue());
+    Object value = WorkbookValues.stored(source);
+    target.setCellStyle(style(new Key(source.getCellStyle(), looksLikeFormula(value))));
+    if (!value.equals("")) {
+      LineWriter.fill(target, value);
     }
   }
 
-  private XSSFCellStyle style(XSSFCellStyle source) {
-    return styles.computeIfAbsent(
-        source,
-        style -> {
-          XSSFCellStyle copy = to.getWorkbook().createCellStyle();
-          copy.cloneStyleFrom(style);
-          return copy;
-        });
+  private static boolean looksLikeFormula(Object value) {
+    return value instanceof String text
+        && !text.isEmpty()
+        && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
+  }
+
+  private XSSFCellStyle style(Key key) {
+    return styles.computeIfAbsent(key, this::make);
+  }
+
+  private XSSFCellStyle make(Key key) {
+    XSSFCellStyle copy = to.getWorkbook().createCellStyle();
+    copy.cloneStyleFrom(key.style());
+    if (key.asTyped()) {
+      copy.setDataFormat(to.getWorkbook().createDataFormat().getFormat(NumberFormats.AS_TYPED));
+      copy.setQuotePrefixed(true);
+    }
+    return copy;
   }
 
   private void print() {

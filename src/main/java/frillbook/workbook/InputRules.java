@@ -29,7 +29,8 @@ final class InputRules {
     rule.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(prompt, LONGEST_PROMPT));
     rule.setShowPromptBox(true);
     rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
-    rule.createErrorBox("Not accepted", cut(page.setting().say(input.refusal(unit)), LONGEST_REFUSAL));
+    rule.createErrorBox(
+        "Not accepted", cut(page.setting().say(input.refusal(unit)), LONGEST_REFUSAL));
     rule.setShowErrorBox(true);
     rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT);
     // POI's name for it is the wrong way round: true shows the arrow.

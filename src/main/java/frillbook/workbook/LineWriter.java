@@ -27,7 +27,8 @@ final class LineWriter {
 
   void input(int row, InputTemplate input) {
     label(row, input.label(), Look.LABEL);
-    XSSFCellStyle style = page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
+    XSSFCellStyle style =
+        page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
     fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
     unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);

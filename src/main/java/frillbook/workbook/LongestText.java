@@ -15,6 +15,9 @@ final class LongestText {
   /** Room for a number or a word whose length is not known. */
   private static final String SOME_VALUE = "00000000";
 
+  /** Room for two lines of a person's own words. */
+  private static final String SOME_WORDS = "A word or so. ".repeat(8);
+
   /** Room for the sentence of any check. */
   private static final String SOME_SENTENCE = "A word or so. ".repeat(10);
 
@@ -49,10 +52,17 @@ final class LongestText {
   private String part(FormulaToken token) {
     return switch (token.kind()) {
       case STRING -> token.text().substring(1, token.text().length() - 1);
-      case NAME -> token.text().equals("check_sentence") ? SOME_SENTENCE : SOME_VALUE;
+      case NAME -> value(token.text());
       case SYMBOL -> token.text().equals("(") ? upToBracket() : "";
       default -> "";
     };
+  }
+
+  private static String value(String name) {
+    if (name.equals("check_sentence")) {
+      return SOME_SENTENCE;
+    }
+    return name.endsWith("_words") ? SOME_WORDS : SOME_VALUE;
   }
 
   private static String longer(String one, String two) {

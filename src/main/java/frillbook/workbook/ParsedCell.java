@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import java.util.function.Function;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.ptg.Ptg;
@@ -13,19 +14,21 @@ final class ParsedCell implements EvaluationCell {
   private final XSSFCell cell;
   private final int row;
   private final int column;
-  private final Ptg[] formula;
+  private final Function<XSSFCell, Ptg[]> parser;
+  private Ptg[] formula;
   private CellType type;
   private Object value;
 
   /**
-   * @param formula its pieces; empty for a cell without formula
+   * @param parser gives the pieces of its formula; asked when they are needed, since a person may
+   *     have added formulas that the library does not know
    */
-  ParsedCell(EvaluationSheet sheet, XSSFCell cell, Ptg[] formula) {
+  ParsedCell(EvaluationSheet sheet, XSSFCell cell, Function<XSSFCell, Ptg[]> parser) {
     this.sheet = sheet;
     this.cell = cell;
     this.row = cell.getRowIndex();
     this.column = cell.getColumnIndex();
-    this.formula = formula;
+    this.parser = parser;
     refresh();
   }
 
@@ -35,7 +38,11 @@ final class ParsedCell implements EvaluationCell {
     value = type == CellType.FORMULA ? "" : WorkbookValues.stored(cell);
   }
 
+  /** The formula's pieces, parsed once; empty for a cell without formula. */
   Ptg[] formula() {
+    if (formula == null) {
+      formula = parser.apply(cell);
+    }
     return formula;
   }
 

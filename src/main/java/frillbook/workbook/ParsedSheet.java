@@ -34,7 +34,7 @@ final class ParsedSheet implements EvaluationSheet {
     ParsedCell[] cells = new ParsedCell[Math.max(0, row.getLastCellNum())];
     for (Cell cell : row) {
       XSSFCell written = (XSSFCell) cell;
-      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser.apply(written));
+      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser);
     }
     return cells;
   }

@@ -7,6 +7,7 @@ import frillbook.template.WorkbookTemplate;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,12 +22,14 @@ import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A plan that a person may have changed and a spreadsheet program saved: its units, and its inputs
- * as they now stand.
+ * A plan that a person may have changed and a spreadsheet program saved: its units, its paper, and
+ * its inputs as they now stand.
  *
+ * @param paper of its first sheet; A4 where it is neither of the two
  * @param inputs every input of the template, a Double or a String
  */
-public record PlanFile(Units units, Map<String, Object> inputs) {
+public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
+  private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
    * Reads the inputs of {@code template} from {@code path}.
@@ -36,35 +39,62 @@ public record PlanFile(Units units, Map<String, Object> inputs) {
   public static PlanFile read(Path path, WorkbookTemplate template) {
     try (InputStream in = Files.newInputStream(path);
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
-      return read(path, new WorkbookValues(workbook), template);
+      return read(path, workbook, template);
+    } catch (NoSuchFileException e) {
+      throw new PlanFileException(path + " is not there. " + REMEDY);
     } catch (IOException e) {
-      throw new PlanFileException(path + " cannot be read. Name a workbook that frillbook made.");
+      throw new PlanFileException(path + " cannot be read. " + REMEDY);
     } catch (EmptyFileException | UnsupportedFileFormatException | POIXMLException e) {
       throw new PlanFileException(path + " is no .xlsx workbook. Save the plan as .xlsx.");
     }
   }
 
-  private static PlanFile read(Path path, WorkbookValues values, WorkbookTemplate template) {
-    List<String> mistakes = new ArrayList<>();
-    Optional<Units> units = units(values);
-    if (units.isEmpty()) {
+  private static PlanFile read(Path path, XSSFWorkbook workbook, WorkbookTemplate template) {
+    WorkbookValues values = new WorkbookValues(workbook);
+    if (!values.names().containsAll(List.of("length_unit", "currency_code"))) {
       throw new PlanFileException(
-          path + " is no plan of frillbook: it has no cells named length_unit and currency_code.");
+          path
+              + " is no plan of frillbook: it has no cells named length_unit and currency_code. "
+              + REMEDY);
     }
+    Units units = units(path, values);
+    List<String> mistakes = new ArrayList<>();
     Map<String, Object> inputs = new LinkedHashMap<>();
     for (InputTemplate input : template.inputs()) {
-      inputs.put(input.name(), value(values, input, units.get(), mistakes));
+      inputs.put(input.name(), value(values, input, units, mistakes));
     }
     if (!mistakes.isEmpty()) {
-      throw new PlanFileException(path + ":\n" + String.join("\n", mistakes));
+      mistakes.add(0, path + " has inputs that cannot be used.");
+      throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
     }
-    return new PlanFile(units.get(), inputs);
+    return new PlanFile(units, paper(workbook), inputs);
+  }
+
+  private static Units units(Path path, WorkbookValues values) {
+    return units(values)
+        .or(() -> calculatedUnits(values))
+        .orElseThrow(
+            () ->
+                new PlanFileException(
+                    path
+                        + ": found "
+                        + shown(values.value("length_unit"))
+                        + " at "
+                        + values.where("length_unit")
+                        + " and "
+                        + shown(values.value("currency_code"))
+                        + " at "
+                        + values.where("currency_code")
+                        + ". They must be in or cm, and an ISO 4217 code. Make the plan anew."));
+  }
+
+  /** Some programs save formulas without their values. */
+  private static Optional<Units> calculatedUnits(WorkbookValues values) {
+    values.forgetStored();
+    return units(values);
   }
 
   private static Optional<Units> units(WorkbookValues values) {
-    if (!values.names().contains("length_unit") || !values.names().contains("currency_code")) {
-      return Optional.empty();
-    }
     String symbol = values.value("length_unit").toString();
     String code = values.value("currency_code").toString();
     return Arrays.stream(LengthUnit.values())
@@ -90,15 +120,24 @@ public record PlanFile(Units units, Map<String, Object> inputs) {
     }
     Object found = asText(input, values.value(input.name()));
     if (!input.accepts(found, units.length())) {
-      String shown = found.toString().isEmpty() ? "nothing" : "\"" + found + "\"";
       mistakes.add(
           values.where(input.name())
               + ": found "
-              + shown
+              + shown(found)
               + ". "
               + units.say(input.refusal(units.length())));
     }
     return found;
+  }
+
+  private static String shown(Object found) {
+    String text = found instanceof Double n ? FormulaTranslation.number(n) : found.toString();
+    return text.isEmpty() ? "nothing" : "\"" + text + "\"";
+  }
+
+  private static Paper paper(XSSFWorkbook workbook) {
+    short code = workbook.getSheetAt(0).getPrintSetup().getPaperSize();
+    return Arrays.stream(Paper.values()).filter(p -> p.code() == code).findFirst().orElse(Paper.A4);
   }
 
   /** A number typed where words are asked for is words. */

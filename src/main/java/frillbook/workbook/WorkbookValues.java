@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.IStabilityClassifier;
@@ -53,8 +54,17 @@ public final class WorkbookValues {
   private void take(Name name) {
     // Names of one sheet are print titles and the like.
     if (name.getSheetIndex() < 0) {
+      area(name).ifPresent(area -> names.put(name.getNameName(), area));
+    }
+  }
+
+  /** Nothing for a name whose cells were deleted, or that a person gave to something else. */
+  private static Optional<AreaReference> area(Name name) {
+    try {
       String area = name.getRefersToFormula();
-      names.put(name.getNameName(), new AreaReference(area, SpreadsheetVersion.EXCEL2007));
+      return Optional.of(new AreaReference(area, SpreadsheetVersion.EXCEL2007));
+    } catch (IllegalArgumentException | IllegalStateException e) {
+      return Optional.empty();
     }
   }
 
@@ -110,10 +120,15 @@ public final class WorkbookValues {
     evaluationCell(cell).refresh();
   }
 
-  /** Calculates every formula anew. */
-  public void recalculate() {
+  /** Gives calculated values from now on, each when it is asked for. */
+  void forgetStored() {
     calculated = true;
     evaluator.clearAllCachedResultValues();
+  }
+
+  /** Calculates every formula anew. */
+  public void recalculate() {
+    forgetStored();
     LocaleUtil.setUserLocale(Locale.ROOT);
     try {
       formulaCells.forEach(cell -> evaluator.evaluate(evaluationCell(cell)));

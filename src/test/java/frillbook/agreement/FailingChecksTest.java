@@ -32,9 +32,7 @@ final class FailingChecksTest {
     failing.put("disc_fits_cloth", inch().with("fabric_width", 19.0));
     failing.put("strips_fit_cloth", bare.with("fabric_width", 12.5));
     failing.put("base_fits_cloth", inch().with("base_fabric_width", 19.0));
-    failing.put(
-        "order_is_workable",
-        huge.with("quantity", 50.0).with("buy_step", 0.5));
+    failing.put("order_is_workable", huge.with("quantity", 50.0).with("buy_step", 0.5));
     failing.put(
         "interfacing_fits", inch().with("interfaced", "base").with("interfacing_width", 19.0));
     failing.put(

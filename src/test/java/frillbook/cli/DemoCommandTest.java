@@ -20,7 +20,7 @@ class DemoCommandTest {
     Ran ran = Ran.run("demo", "-o", file.toString());
     assertEquals(new Ran(0, ran.out(), ""), ran);
     assertEquals(
-        "workbook              " + file + "\nAll checks            READY\n",
+        "workbook               " + file + "\nAll checks             READY\n",
         ran.out().substring(0, ran.out().indexOf("Flat length")));
   }
 

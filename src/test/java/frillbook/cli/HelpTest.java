@@ -14,13 +14,15 @@ class HelpTest {
 
       Exit codes:
         0   done
-        1   it cannot be done: parts that do not fit, a file that exists or cannot be
-              written, templates with mistakes
+        1   it cannot be done: parts that do not fit, a plan that cannot be read, a
+              file that exists or cannot be written, templates with mistakes
         2   it was asked for wrongly: an unknown name, a value out of its range
       """;
 
   private static final String BRIEF =
       """
+            --currency=CODE     Currency of every price, by its ISO 4217 code.
+                                Default: USD for inch, EUR for cm.
             --diameter=LENGTH   Finished diameter, flat.
             --fabric-width=LENGTH
                                 Frill cloth, selvage to selvage.
@@ -49,6 +51,7 @@ class HelpTest {
         Commands:
           make    Writes a workbook that calculates the plan of a cushion.
           plan    Prints the plan of a cushion without writing a workbook.
+          client  Writes a one-page workbook for the client from a plan, values only.
           inputs  Lists every input: name, unit, default, range, meaning.
           demo    Writes an example: three cushions for the bench of a harbour reading
                     room.
@@ -60,7 +63,7 @@ class HelpTest {
   void makeTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook make [-hV] [--force] [--diameter=LENGTH]
+        Usage: frillbook make [-hV] [--force] [--currency=CODE] [--diameter=LENGTH]
                               [--fabric-width=LENGTH] [--fullness=TIMES] [-o=FILE]
                               [--paper=a4|letter] [--ring-spacing=LENGTH]
                               [--templates=DIR] [--unit=inch|cm] [--set=NAME=VALUE]...
@@ -83,7 +86,7 @@ class HelpTest {
   void planTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook plan [-hV] [--json] [--diameter=LENGTH]
+        Usage: frillbook plan [-hV] [--json] [--currency=CODE] [--diameter=LENGTH]
                               [--fabric-width=LENGTH] [--fullness=TIMES]
                               [--ring-spacing=LENGTH] [--templates=DIR]
                               [--unit=inch|cm] [--set=NAME=VALUE]...
@@ -101,11 +104,33 @@ class HelpTest {
   }
 
   @Test
+  void clientTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook client [-hV] [--force] [-o=FILE] [--paper=a4|letter] PLAN
+        Writes a one-page workbook for the client from a plan, values only.
+              PLAN                A workbook that frillbook made, as a spreadsheet
+                                    program last saved it.
+              --force             Replace a file that is already there.
+          -h, --help              Show this help message and exit.
+          -o, --output=FILE       The page to write. Default: for-the-client.xlsx.
+              --paper=a4|letter   Paper for printing: a4 or letter. Default: that of
+                                    the plan.
+          -V, --version           Print version information and exit.
+        """,
+        "client",
+        "--help");
+  }
+
+  @Test
   void inputsTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook inputs [-hV] [--templates=DIR] [--unit=inch|cm]
+        Usage: frillbook inputs [-hV] [--currency=CODE] [--templates=DIR]
+                                [--unit=inch|cm]
         Lists every input: name, unit, default, range, meaning.
+              --currency=CODE   Currency of every price, by its ISO 4217 code.
+                                Default: USD for inch, EUR for cm.
           -h, --help            Show this help message and exit.
               --templates=DIR   Read the workbook's templates from DIR instead of the
                                   built-in ones.

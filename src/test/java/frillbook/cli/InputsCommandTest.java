@@ -45,6 +45,13 @@ class InputsCommandTest {
   }
 
   @Test
+  void wordsAreListedWithTheirLengthAndALongDefaultIsCutShort() {
+    assertEquals(
+        List.of("care_words", "-", "Shake out and…", "up to 200 characters"),
+        cells("care_words", "inputs"));
+  }
+
+  @Test
   void theListIsTheResultAndNothingElseIsSaid() {
     Ran ran = Ran.run("inputs");
     assertEquals(new Ran(0, ran.out(), ""), ran);

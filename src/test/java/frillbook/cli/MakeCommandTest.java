@@ -22,18 +22,28 @@ class MakeCommandTest {
   void theHeadlineTellsWhatTheCushionComesTo() {
     Path file = folder.resolve("small.xlsx");
     String column = " ".repeat(file.toString().length() - "26.13".length());
-    // 26.13, 2 1/4, one strip and two lengths of cloth: worked out at Ran.SMALL.
+    // Worked out at Ran.SMALL.
     assertEquals(
         new Ran(
             0,
-            "workbook              %s\n".formatted(file)
-                + "All checks            READY\n"
-                + "Flat length           %s26.13  in      (66.4 cm)\n".formatted(column)
-                + "Cut strips this wide  %s2 1/4  in      (5.7 cm)\n".formatted(column)
-                + "Strips to cut         %s    1  strips\n".formatted(column)
-                + "Frill cloth to buy    %s4 1/2  in      (11.4 cm)\n".formatted(column)
-                + "Frill cloth           %s0.125  yd\n".formatted(column)
-                + "Base cloth            %s 0.25  yd\n".formatted(column),
+            """
+            workbook               %2$s
+            All checks             READY
+            Flat length            %1$s26.13  in      (66.4 cm)
+            Cut strips this wide   %1$s2 1/4  in      (5.7 cm)
+            Strips to cut          %1$s    1  strips
+            Frill cloth to buy     %1$s4 1/2  in      (11.4 cm)
+            Frill cloth            %1$s0.125  yd
+            Base cloth             %1$s 0.25  yd
+            Filling, all cushions  %1$s    2  g
+            Finished cushion       %1$s   10  g
+            Hours                  %1$s 1.69  h
+            Cost of the order      %1$s42.37  USD
+            Price of one cushion   %1$s55.50  USD
+            Price of the order     %1$s55.50  USD
+            Lowest price of one    %1$s42.37  USD
+            """
+                .formatted(column, file),
             ""),
         makeSmall(file));
   }
@@ -129,7 +139,7 @@ class MakeCommandTest {
         "No ring fits between the centre gap and the edge clearance. Make one of them, or the ring"
             + " spacing, smaller.\n",
         ran.err());
-    assertEquals(List.of("All checks            STOP", "Flat length           –"), starts(ran));
+    assertEquals(List.of("All checks             STOP", "Flat length            –"), starts(ran));
   }
 
   @Test

@@ -45,7 +45,12 @@ class TypedInputTest {
   void theSmallestAndTheLargestValueAreTaken() {
     assertEquals(0, Ran.runSmall("plan").exitCode());
     Ran largest =
-        Ran.run("plan", "--diameter=60 in", "--fabric-width=130", "--set=base_fabric_width=130");
+        Ran.run(
+            "plan",
+            "--diameter=60 in",
+            "--fabric-width=130",
+            "--set=base_fabric_width=130",
+            "--set=interfacing_width=130");
     assertEquals("", largest.err());
     assertEquals(0, largest.exitCode());
   }

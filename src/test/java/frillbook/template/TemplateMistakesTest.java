@@ -226,7 +226,7 @@ final class TemplateMistakesTest {
     told(
         "  - note: measured in {unti}\n",
         "a.yaml:5:23: the unknown placeholder {unti};"
-            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+            + " expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it");
   }
 
   @Test
@@ -242,7 +242,7 @@ final class TemplateMistakesTest {
     told(
         "  - each: {g: [one, two]}\n    rows:\n      - note: \"{g} {unti}\"\n",
         "a.yaml:7:20: the unknown placeholder {unti};"
-            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+            + " expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it");
   }
 
   @Test
@@ -281,7 +281,7 @@ final class TemplateMistakesTest {
         """
         a.yaml:10:14: the unknown name nowhere; expected the name of an input, line, check, column or block; correct it or add what it names
         a.yaml:12:5: line other_half without note; expected the key note; add note: …
-        a.yaml:18:12: the unknown placeholder {unti}; expected {unit}, {long_unit} or a variable of each; correct or remove it""",
+        a.yaml:18:12: the unknown placeholder {unti}; expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it""",
         told.getMessage());
   }
 }

@@ -1,0 +1,115 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ClientCommandTest {
+  @TempDir private Path folder;
+
+  private Typed small() {
+    return Typed.made(folder, Ran.SMALL);
+  }
+
+  @Test
+  void thePageIsWrittenAndNamed() throws IOException {
+    Typed plan = small();
+    try (XSSFWorkbook page = plan.pageWritten()) {
+      assertEquals("Client", page.getSheetAt(0).getSheetName());
+    }
+  }
+
+  @Test
+  void theSamePlanGivesTheSameBytes() throws IOException {
+    Typed plan = small();
+    plan.pageWritten().close();
+    byte[] first = Files.readAllBytes(plan.page());
+    plan.pageWritten("--force").close();
+    assertArrayEquals(first, Files.readAllBytes(plan.page()));
+  }
+
+  @Test
+  void aFileThatIsThereStaysAsItIs() throws IOException {
+    Typed plan = small();
+    Files.writeString(plan.page(), "kept");
+    assertEquals(
+        Ran.refusal(
+            1, plan.page() + " is already there. Give -o another name, or --force to replace it."),
+        plan.client());
+    assertEquals("kept", Files.readString(plan.page()));
+  }
+
+  @Test
+  void thePlanIsNeverReplacedByThePage() throws IOException {
+    Typed plan = small();
+    byte[] before = Files.readAllBytes(plan.plan());
+    String same = folder + "/./plan.xlsx";
+    assertEquals(
+        Ran.refusal(1, same + " is the plan itself. Give -o another name for the page."),
+        Ran.run("client", plan.plan().toString(), "--force", "-o", same));
+    assertArrayEquals(before, Files.readAllBytes(plan.plan()));
+  }
+
+  @Test
+  void thePaperIsThatOfThePlanUnlessAnotherIsAskedFor() throws IOException {
+    Typed plan = small();
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper(plan));
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper(plan, "--paper=letter"));
+    Files.delete(plan.plan());
+    Ran.runSmall("make", "--paper=letter", "-o", plan.plan().toString());
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper(plan));
+  }
+
+  private static short paper(Typed plan, String... args) throws IOException {
+    Files.deleteIfExists(plan.page());
+    try (XSSFWorkbook page = plan.pageWritten(args)) {
+      return page.getSheetAt(0).getPrintSetup().getPaperSize();
+    }
+  }
+
+  @Test
+  void aPlanThatStopsGivesNoPage() {
+    // 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart.
+    Typed plan = small();
+    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--set=centre_gap=1");
+    assertEquals(
+        Ran.refusal(
+            1,
+            "No ring fits between the centre gap and the edge clearance. Make one of them, or the"
+                + " ring spacing, smaller."),
+        plan.client());
+    assertTrue(Files.notExists(plan.page()));
+  }
+
+  @Test
+  void whatWantsASecondLookIsToldBesideThePage() {
+    // 1 in high over rings 1 in apart: under one and a half times.
+    Typed plan = small();
+    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--set=frill_height=1");
+    assertEquals(
+        new Ran(
+            0,
+            "page for the client  " + plan.page() + "\n",
+            "The frill is less than one and a half times as high as the rings are apart; the base"
+                + " will show between them.\n"),
+        plan.client());
+  }
+
+  @Test
+  void withoutAPlanTheCommandIsRefused() {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "Missing required parameter: 'PLAN'.",
+            "'frillbook client --help' says what can be given."),
+        Ran.run("client"));
+  }
+}

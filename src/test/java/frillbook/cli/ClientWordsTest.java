@@ -1,0 +1,117 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The maker's own words and money on the client's page. */
+class ClientWordsTest {
+  @TempDir private Path folder;
+
+  private Typed made(String... args) {
+    return Typed.made(
+        folder, Stream.of(args, Ran.SMALL).flatMap(Stream::of).toArray(String[]::new));
+  }
+
+  @Test
+  void wordsThatBeginLikeAFormulaStayWords() throws IOException {
+    String link = "=HYPERLINK(\"http://example.org\",\"here\")";
+    Typed plan =
+        made("--set=project_title=@home", "--set=terms_words=" + link, "--set=care_words=+1 a day");
+    assertStayWords(plan, "project_title", "@home");
+    assertStayWords(plan, "terms_words", link);
+    assertStayWords(plan, "care_words", "+1 a day");
+    plan.with(Map.of("terms_words", "-5 %"));
+    Files.delete(plan.page());
+    assertStayWords(plan, "terms_words", "-5 %");
+  }
+
+  private static void assertStayWords(Typed plan, String input, String words) throws IOException {
+    try (XSSFWorkbook maker = Typed.open(plan.plan());
+        XSSFWorkbook page =
+            plan.page().toFile().exists() ? Typed.open(plan.page()) : plan.pageWritten()) {
+      XSSFCell typed = typed(maker, input);
+      assertEquals(CellType.STRING, typed.getCellType(), WorkbookValues.where(typed));
+      assertEquals(words, typed.getStringCellValue(), WorkbookValues.where(typed));
+      // "@" is the number format of a cell whose contents stay text (ISO/IEC 29500-1, 18.8.30).
+      assertEquals("@", typed.getCellStyle().getDataFormatString());
+      XSSFCell shown = cell(page, words);
+      assertEquals(CellType.STRING, shown.getCellType(), WorkbookValues.where(shown));
+      assertEquals("@", shown.getCellStyle().getDataFormatString());
+      assertTrue(shown.getCellStyle().getQuotePrefixed(), WorkbookValues.where(shown));
+    }
+  }
+
+  private static XSSFCell typed(XSSFWorkbook maker, String input) {
+    CellReference place = new CellReference(maker.getName(input).getRefersToFormula());
+    return maker.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol());
+  }
+
+  @Test
+  void otherWordsAreNotMarked() throws IOException {
+    try (XSSFWorkbook page = made("--set=terms_words=1+1 pillow").pageWritten()) {
+      XSSFCell shown = cell(page, "1+1 pillow");
+      assertEquals("General", shown.getCellStyle().getDataFormatString());
+    }
+  }
+
+  @Test
+  void aNumberTypedForWordsIsWords() throws IOException {
+    Typed plan = made().with(Map.of("terms_words", 24.0));
+    try (XSSFWorkbook page = plan.pageWritten()) {
+      assertEquals(CellType.STRING, cell(page, "24").getCellType());
+    }
+  }
+
+  /**
+   * The places are those of ISO 4217. In dollars and dinars the price is 55.50 as at {@link
+   * Ran#SMALL}. In yen, every line whole: 2 + 2 + 1 + 5 + 3, wage 25 and 15 % of 38, 6, come to 44;
+   * with 30 % 57.2, tidied to 57.5 and to whole yen.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "USD,'#,##0.00',55.5,27.75 USD",
+    "JPY,'#,##0',58,29 JPY",
+    "KWD,'#,##0.000',55.5,27.750 KWD"
+  })
+  void moneyHasThePlacesOfItsCurrency(String code, String format, double price, String deposit)
+      throws IOException {
+    try (XSSFWorkbook page = made("--currency=" + code).pageWritten()) {
+      XSSFCell each = page.getSheetAt(0).getRow(10).getCell(3);
+      assertEquals(price, each.getNumericCellValue(), WorkbookValues.where(each));
+      assertEquals(format, each.getCellStyle().getDataFormatString());
+      String sentence = page.getSheetAt(0).getRow(14).getCell(0).getStringCellValue();
+      assertTrue(sentence.endsWith("for choice 1 that is " + deposit + "."), sentence);
+    }
+  }
+
+  private static XSSFCell cell(XSSFWorkbook page, String text) {
+    return cells(page).filter(cell -> text.equals(cell.toString())).findFirst().orElseThrow();
+  }
+
+  private static Stream<XSSFCell> cells(XSSFWorkbook page) {
+    XSSFSheet sheet = page.getSheetAt(0);
+    return IntStream.rangeClosed(0, sheet.getLastRowNum())
+        .mapToObj(sheet::getRow)
+        .filter(Objects::nonNull)
+        .flatMap(row -> IntStream.range(0, row.getLastCellNum()).mapToObj(row::getCell))
+        .filter(Objects::nonNull);
+  }
+}

@@ -1,0 +1,50 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CurrencyOptionTest {
+  /** ISO 4217 gives gold, the test code and no currency no minor unit; ZZZ is none of its codes. */
+  @ParameterizedTest
+  @ValueSource(strings = {"ZZZ", "euro", "", "€", "XAU", "XTS", "xxx"})
+  void whatHasNoCoinsIsRefused(String code) {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "Invalid value for option '--currency': found \""
+                + code
+                + "\". Write the ISO 4217 code of money in use, such as EUR, GBP, JPY or USD.",
+            "'frillbook inputs --help' says what can be given."),
+        Ran.run("inputs", "--currency=" + code));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"gbp,GBP", "Inr,INR", "KWD,KWD"})
+  void capitalsAndSmallLettersAreAlike(String typed, String code) {
+    assertEquals("min " + code, unitOfRate("--currency=" + typed));
+  }
+
+  @Test
+  void withoutItInchesGoWithDollarsAndCentimetresWithEuros() {
+    assertEquals("min USD", unitOfRate("--unit=inch"));
+    assertEquals("min EUR", unitOfRate("--unit=cm"));
+  }
+
+  /** The unit of two inputs, without what it is for. */
+  private static String unitOfRate(String option) {
+    String list = Ran.run("inputs", option).out();
+    return unit(list, "gather_setup") + " " + unit(list, "price_zip").replace(" a zip", "");
+  }
+
+  private static String unit(String list, String name) {
+    return list.lines()
+        .filter(line -> line.startsWith(name + " "))
+        .map(line -> line.split(" {2,}")[1])
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,111 @@
+package frillbook.cli;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The numbers of a plan that are nobody's but the maker's, and a search for them.
+ *
+ * <p>A number is looked for as it is, to two and three places, and as per cent. One with fewer than
+ * three figures, as 5 or 0.5, is left out: it may stand on the page for another reason.
+ */
+record Secrets(Map<String, Double> numbers) {
+  /** The maker's sheets; what these hold and the page does not show is secret. */
+  private static final Set<String> SHEETS =
+      Set.of("Price", "Prices and rates", "Time", "Shopping", "Choices", "Choices tried");
+
+  /** On the page for the client to read, in so many words. */
+  private static final Set<String> SHOWN =
+      Set.of(
+          "price_each",
+          "price_total",
+          "deposit",
+          "deposit_rate",
+          "tax_rate",
+          "choice_price_each",
+          "choice_price_total",
+          "choice_fullness");
+
+  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
+
+  static Secrets of(Path plan) throws IOException {
+    Map<String, Double> numbers = new LinkedHashMap<>();
+    try (XSSFWorkbook workbook = Typed.open(plan)) {
+      WorkbookValues values = new WorkbookValues(workbook);
+      values.recalculate();
+      for (String name : values.names()) {
+        if (isSecret(name, values.where(name))) {
+          add(numbers, name, values.column(name));
+        }
+      }
+    }
+    return new Secrets(numbers);
+  }
+
+  private static boolean isSecret(String name, String cell) {
+    boolean makers = SHEETS.contains(cell.split("!")[0]) || name.startsWith("choice_");
+    return makers && !SHOWN.contains(name);
+  }
+
+  private static void add(Map<String, Double> numbers, String name, List<Object> cells) {
+    for (int row = 0; row < cells.size(); row++) {
+      if (cells.get(row) instanceof Double number && isTelling(Math.abs(number))) {
+        numbers.put(name + " " + (row + 1), Math.abs(number));
+      }
+    }
+  }
+
+  private static boolean isTelling(double number) {
+    return rounded(number, 4).stripTrailingZeros().precision() >= 3;
+  }
+
+  /** Each secret that is said in {@code texts}, with its name; empty where none is. */
+  Set<String> toldIn(List<String> texts) {
+    Set<String> said =
+        texts.stream()
+            .flatMap(text -> NUMBER.matcher(text).results())
+            .map(match -> key(new BigDecimal(match.group().replace(',', '.'))))
+            .collect(Collectors.toSet());
+    Set<String> told = new TreeSet<>();
+    numbers.forEach(
+        (name, number) -> {
+          if (forms(number).stream().anyMatch(said::contains)) {
+            told.add(name + " = " + number);
+          }
+        });
+    return told;
+  }
+
+  private static Set<String> forms(double number) {
+    Set<String> forms = new TreeSet<>();
+    for (double form : new double[] {number, number * 100}) {
+      forms.add(key(rounded(form, 9)));
+      for (int places : new int[] {2, 3}) {
+        BigDecimal shown = rounded(form, places);
+        if (shown.stripTrailingZeros().precision() >= 3) {
+          forms.add(key(shown));
+        }
+      }
+    }
+    return forms;
+  }
+
+  private static BigDecimal rounded(double number, int places) {
+    return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP);
+  }
+
+  private static String key(BigDecimal number) {
+    return number.setScale(9, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,90 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A plan on disk and what a person does to it before it is read again. */
+record Typed(Path plan) {
+  /** A plan made with {@code args}, which may not be refused. */
+  static Typed made(Path folder, String... args) {
+    Path plan = folder.resolve("plan.xlsx");
+    String[] start = {"make", "--force", "-o", plan.toString()};
+    Ran ran = Ran.run(Stream.of(start, args).flatMap(Stream::of).toArray(String[]::new));
+    assertEquals(0, ran.exitCode(), ran.err());
+    return new Typed(plan);
+  }
+
+  /** Puts values into inputs and saves; no formula is calculated. */
+  Typed with(Map<String, Object> inputs) throws IOException {
+    return changed(
+        workbook -> {
+          WorkbookValues values = new WorkbookValues(workbook);
+          inputs.forEach(values::set);
+        });
+  }
+
+  /** Saves with an input emptied. */
+  Typed without(String input) throws IOException {
+    return changed(workbook -> new WorkbookValues(workbook).set(input, null));
+  }
+
+  /** Saves formulas without the values they had, as some programs do. */
+  Typed withoutStoredValues() throws IOException {
+    return changed(Typed::forgetValues);
+  }
+
+  private static void forgetValues(XSSFWorkbook workbook) {
+    for (var sheet : workbook) {
+      for (var row : sheet) {
+        for (var cell : row) {
+          if (((XSSFCell) cell).getCTCell().isSetF() && ((XSSFCell) cell).getCTCell().isSetV()) {
+            ((XSSFCell) cell).getCTCell().unsetV();
+          }
+        }
+      }
+    }
+  }
+
+  Typed changed(Consumer<XSSFWorkbook> change) throws IOException {
+    try (XSSFWorkbook workbook = open(plan)) {
+      change.accept(workbook);
+      try (OutputStream out = Files.newOutputStream(plan)) {
+        workbook.write(out);
+      }
+    }
+    return this;
+  }
+
+  /** The page written for the client, beside the plan. */
+  Path page() {
+    return plan.resolveSibling("page.xlsx");
+  }
+
+  Ran client(String... args) {
+    String[] start = {"client", plan.toString(), "-o", page().toString()};
+    return Ran.run(Stream.of(start, args).flatMap(Stream::of).toArray(String[]::new));
+  }
+
+  /** The page, which must be written without a word. */
+  XSSFWorkbook pageWritten(String... args) throws IOException {
+    assertEquals(new Ran(0, "page for the client  " + page() + "\n", ""), client(args));
+    return open(page());
+  }
+
+  static XSSFWorkbook open(Path file) throws IOException {
+    try (InputStream stream = Files.newInputStream(file)) {
+      return new XSSFWorkbook(stream);
+    }
+  }
+}
