@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,12 +55,32 @@ final class AgreementTest {
     requireAgreement("special", PlainBriefs.of(Trials.TEMPLATE));
   }
 
+  private static boolean hasPlan(TrialBrief brief) {
+    Plan plan = brief.plan();
+    return plan.checks().planOk() && plan.work().orElseThrow().cutOk();
+  }
+
+  private static long planned(List<TrialBrief> briefs) {
+    return briefs.stream().filter(AgreementTest::hasPlan).count();
+  }
+
+  /** Else little but blanks would be compared. */
+  @Test
+  void nearlyAllOfTheOtherBriefsHaveAPlan() {
+    List<TrialBrief> ends = EdgeBriefs.of(Trials.TEMPLATE);
+    List<TrialBrief> quotients = WholeQuotients.of(Trials.TEMPLATE);
+    List<TrialBrief> special = PlainBriefs.of(Trials.TEMPLATE);
+    assertTrue(10 * planned(ends) >= 9L * ends.size(), planned(ends) + " of " + ends.size());
+    assertEquals(quotients.size(), planned(quotients));
+    assertEquals(special.size(), planned(special));
+  }
+
   /** Else little but blanks would be compared. */
   @Test
   void atLeastHalfOfTheRandomBriefsHaveAPlanInEveryGrain() {
     Map<String, Long> planned =
         RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS).stream()
-            .filter(brief -> brief.plan().checks().planOk())
+            .filter(AgreementTest::hasPlan)
             .collect(
                 Collectors.groupingBy(
                     brief -> brief.inputs().get("grain").toString(),

@@ -18,8 +18,8 @@ final class WholeQuotients {
   private final List<TrialBrief> briefs = new ArrayList<>();
 
   private WholeQuotients(WorkbookTemplate template) {
-    this.cm = TrialBrief.preset(template, Trials.CM);
-    this.inch = TrialBrief.preset(template, Trials.INCH);
+    this.cm = TrialBrief.preset(template, Trials.CM).with("interfaced", "none");
+    this.inch = TrialBrief.preset(template, Trials.INCH).with("interfaced", "none");
   }
 
   static List<TrialBrief> of(WorkbookTemplate template) {
@@ -89,7 +89,8 @@ final class WholeQuotients {
         add(times + " discs wide, " + grain, discs.with("fabric_width", times * disc + 2));
       }
       for (int times : new int[] {9, 20, 27}) {
-        add(times + " strips wide, " + grain, narrow.with("fabric_width", times * strip + 2));
+        TrialBrief bare = narrow.with("base_overlays", 0.0);
+        add(times + " strips wide, " + grain, bare.with("fabric_width", times * strip + 2));
       }
       for (int times : new int[] {1, 3, 7}) {
         add("steps of " + times + " strips, " + grain, narrow.with("buy_step", times * strip));
@@ -138,7 +139,7 @@ final class WholeQuotients {
     add("cloth just wide enough for bias", bias.with("fabric_width", least + 1));
     TrialBrief along = inGrain(bare, Grain.ALONG).with("frill_height", 11.75);
     double wide = along.plan().sizes().strip().stripCutWidth();
-    add("cloth as wide as a strip", along.with("fabric_width", wide + 1));
+    add("cloth as wide as a strip", along.with("spare_strips", 0.0).with("fabric_width", wide + 1));
   }
 
   private static TrialBrief inGrain(TrialBrief brief, Grain grain) {
