@@ -25,7 +25,8 @@ public record RowSizes(double outerRadius, double firstRadius) {
   }
 
   private static double firstRadius(CushionSpec cushion) {
-    boolean circleAtNothing = cushion.rowStyle() == RowStyle.RINGS && cushion.centreGap() == 0;
+    boolean circleAtNothing =
+        cushion.rowStyle() == RowStyle.RINGS && cushion.centreGap() < Rounding.TINY;
     return circleAtNothing ? cushion.ringSpacing() : cushion.centreGap();
   }
 }
