@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
+import frillbook.cutting.FrillCutting;
 import frillbook.cutting.GrainStarts;
 import frillbook.discs.DiscSizes;
 import frillbook.rows.RowSizes;
@@ -40,6 +41,9 @@ public record Sizes(
     Brief brief = room.brief();
     Grain grain = brief.cloth().grain();
     Cloth cloth = room.frillCloth();
+    // The length of the run has no part in these sizes.
+    FrillCutting cutting = room.cuttingOf(0);
+    GrainStarts starts = cutting.starts();
     return new Sizes(
         room.rows(),
         room.strip(),
@@ -47,12 +51,12 @@ public record Sizes(
         cloth.usableWidth(),
         cloth.usableShare(),
         room.baseCloth().usableWidth(),
-        room.cuttingOf(0).join(grain).gain(),
-        room.cuttingOf(0).bias().lineStep(),
+        cutting.join(grain).gain(),
+        cutting.bias().lineStep(),
         grain.ordinal() + 1,
-        room.cuttingOf(0).starts().of(grain).shortestUseful(),
+        starts.of(grain).shortestUseful(),
         brief.joins().joinFinish().passes(),
         brief.frill().edgeFinish().isSewn(),
-        room.cuttingOf(0).starts());
+        starts);
   }
 }
