@@ -47,14 +47,20 @@ final class Needs {
       return;
     }
     table.columns().forEach(column -> formula(column.name(), column.formula()));
+    if (table.show().isEmpty()) {
+      table.columns().forEach(column -> guard(column.name(), table.guard(), table.position()));
+    } else {
+      shownByFirst(table, table.show().get());
+    }
+  }
+
+  private void shownByFirst(TableTemplate table, FormulaText show) {
     String first = table.columns().get(0).name();
     guard(first, table.guard(), table.position());
-    table.show().ifPresent(show -> formula(first, show, token -> !token.word().equals(first)));
-    if (table.mayBeBlank()) {
-      table.columns().stream()
-          .skip(1)
-          .forEach(each -> add(each.name(), first, Need.Kind.CELL, each.position()));
-    }
+    formula(first, show, token -> !token.word().equals(first));
+    table.columns().stream()
+        .skip(1)
+        .forEach(each -> add(each.name(), first, Need.Kind.CELL, each.position()));
   }
 
   private void guard(String from, Optional<String> guard, Position at) {

@@ -29,7 +29,7 @@ public record TableTemplate(
     columns = List.copyOf(columns);
   }
 
-  /** Whether a row may be blank, which the first column then decides. */
+  /** Whether a row may be blank: by its condition, or all rows by the guard. */
   public boolean mayBeBlank() {
     return show.isPresent() || guard.isPresent();
   }

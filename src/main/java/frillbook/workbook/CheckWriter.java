@@ -22,6 +22,7 @@ final class CheckWriter {
   void check(int row, CheckTemplate check) {
     String sentence = page.setting().say(check.message());
     row(row, check.label(), formulas.fault(check), formulas.sentence(check), sentence);
+    alarm(row, row);
   }
 
   /** One row for each input, from {@code row} on. */
@@ -38,6 +39,7 @@ final class CheckWriter {
           sentence,
           page.setting().say(input.refusal(page.setting().unit())));
     }
+    alarm(row, next - 1);
   }
 
   private void row(int row, String label, String fault, String sentence, String longest) {
@@ -48,12 +50,12 @@ final class CheckWriter {
     page.heighten(row, CHECK_HEIGHT);
     page.fit(row, label, Layout.LABEL, Layout.LABEL, Look.LABEL);
     page.fit(row, longest, Layout.SENTENCE, page.lastColumn(), Look.HEADER);
-    String cell = new CellReference(row, Layout.FAULT, true, true).formatAsString();
-    page.styles()
-        .emphasis()
-        .addAlarm(
-            page.sheet(),
-            cell + "<>0",
-            new CellRangeAddress(row, row, Layout.FAULT, page.lastColumn()));
+  }
+
+  /** Sets off what is wrong in rows {@code first} to {@code last}. */
+  private void alarm(int first, int last) {
+    String fault = new CellReference(first, Layout.FAULT, false, true).formatAsString();
+    CellRangeAddress rows = new CellRangeAddress(first, last, Layout.FAULT, page.lastColumn());
+    page.styles().emphasis().addAlarm(page.sheet(), fault + "<>0", rows);
   }
 }

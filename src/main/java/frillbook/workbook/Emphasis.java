@@ -48,7 +48,8 @@ final class Emphasis {
   }
 
   /**
-   * Bold dark red letters while {@code condition} holds; the words themselves say what is wrong.
+   * Bold dark red letters while {@code condition} holds, written for the first of {@code cells};
+   * the words themselves say what is wrong.
    */
   void addAlarm(XSSFSheet sheet, String condition, CellRangeAddress cells) {
     add(sheet.getCTWorksheet(), condition, cells, alarm);

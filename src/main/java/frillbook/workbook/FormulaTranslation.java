@@ -87,21 +87,20 @@ final class FormulaTranslation {
     return "IF(" + fault.reference() + "=0," + text(good) + "," + refusal + ")";
   }
 
-  /** The formula of a table's cell in column {@code column}, from 0. */
+  /**
+   * The formula of a table's cell in column {@code column}, from 0. Where the table has a condition
+   * for its rows, the first column decides whether the row is blank, and the others look at it.
+   */
   String cell(Row row, int column) {
     TableTemplate table = row.table();
     String formula = render(table.columns().get(column).formula(), row);
-    if (column > 0 && table.mayBeBlank()) {
-      return "IF($A" + (row.sheetRow() + 1) + "=\"\",\"\"," + formula + ")";
+    if (table.show().isEmpty()) {
+      return guarded(table.guard(), formula, "\"\"");
     } else if (column > 0) {
-      return formula;
+      return "IF($A" + (row.sheetRow() + 1) + "=\"\",\"\"," + formula + ")";
     }
-    String shown =
-        table
-            .show()
-            .map(show -> "IF(" + condition(show, row, formula) + "," + formula + ",\"\")")
-            .orElse(formula);
-    return guarded(table.guard(), shown, "\"\"");
+    String condition = condition(table.show().get(), row, formula);
+    return guarded(table.guard(), "IF(" + condition + "," + formula + ",\"\")", "\"\"");
   }
 
   /** A row's condition, the first column's own formula in place of its cell. */

@@ -4,10 +4,21 @@ import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 
-/** A defined name whose reference is parsed once. */
-record ParsedName(EvaluationName name, Ptg[] definition) implements EvaluationName {
+/** A defined name whose reference is parsed once; the library reads the file's XML again. */
+record ParsedName(
+    EvaluationName name,
+    Ptg[] definition,
+    boolean isFunctionName,
+    boolean hasFormula,
+    boolean isRange)
+    implements EvaluationName {
   static ParsedName of(EvaluationName name) {
-    return new ParsedName(name, name.hasFormula() ? name.getNameDefinition() : new Ptg[0]);
+    return new ParsedName(
+        name,
+        name.hasFormula() ? name.getNameDefinition() : new Ptg[0],
+        name.isFunctionName(),
+        name.hasFormula(),
+        name.isRange());
   }
 
   @Override
@@ -18,21 +29,6 @@ record ParsedName(EvaluationName name, Ptg[] definition) implements EvaluationNa
   @Override
   public String getNameText() {
     return name.getNameText();
-  }
-
-  @Override
-  public boolean isFunctionName() {
-    return name.isFunctionName();
-  }
-
-  @Override
-  public boolean hasFormula() {
-    return name.hasFormula();
-  }
-
-  @Override
-  public boolean isRange() {
-    return name.isRange();
   }
 
   @Override

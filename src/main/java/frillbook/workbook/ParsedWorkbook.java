@@ -9,6 +9,8 @@ import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
@@ -26,24 +28,31 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class ParsedWorkbook implements EvaluationWorkbook {
   private static final Ptg[] NO_FORMULA = new Ptg[0];
 
-  private final EvaluationWorkbook workbook;
+  private final XSSFEvaluationWorkbook workbook;
+  private final FormulaNames formulaNames;
   private final List<ParsedSheet> sheets = new ArrayList<>();
   private final Map<Integer, EvaluationName> names = new HashMap<>();
+  private final Map<String, Integer> sheetIndexes = new HashMap<>();
 
   ParsedWorkbook(XSSFWorkbook written) {
     this.workbook = XSSFEvaluationWorkbook.create(written);
+    this.formulaNames = new FormulaNames(workbook);
+    int cells = 0;
     for (int index = 0; index < written.getNumberOfSheets(); index++) {
-      EvaluationSheet sheet = workbook.getSheet(index);
-      sheets.add(new ParsedSheet(written.getSheetAt(index), index, cell -> parsed(sheet, cell)));
+      int sheet = index;
+      sheets.add(
+          new ParsedSheet(written.getSheetAt(index), index, cells, cell -> parsed(sheet, cell)));
+      cells = sheets.get(index).cellsSoFar();
     }
   }
 
-  private Ptg[] parsed(EvaluationSheet sheet, XSSFCell cell) {
+  private Ptg[] parsed(int sheet, XSSFCell cell) {
     if (cell.getCellType() != CellType.FORMULA) {
       return NO_FORMULA;
     }
-    EvaluationCell evaluated = sheet.getCell(cell.getRowIndex(), cell.getColumnIndex());
-    return CellByCell.sumproducts(workbook.getFormulaTokens(evaluated));
+    return CellByCell.sumproducts(
+        FormulaParser.parse(
+            cell.getCellFormula(), formulaNames, FormulaType.CELL, sheet, cell.getRowIndex()));
   }
 
   @Override
@@ -61,9 +70,10 @@ final class ParsedWorkbook implements EvaluationWorkbook {
     return ((ParsedSheet) sheet).index();
   }
 
+  /** Asked for every name and reference to another sheet; the library looks through all sheets. */
   @Override
   public int getSheetIndex(String sheetName) {
-    return workbook.getSheetIndex(sheetName);
+    return sheetIndexes.computeIfAbsent(sheetName, workbook::getSheetIndex);
   }
 
   @Override

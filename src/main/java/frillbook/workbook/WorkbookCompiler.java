@@ -28,6 +28,9 @@ public final class WorkbookCompiler {
     if (target.getNumberOfSheets() == 0) {
       Styles.setDefaultFont(target);
     }
+    // The template reader has tried every formula; trying each cell's again takes longest of all.
+    boolean validates = target.getCellFormulaValidation();
+    target.setCellFormulaValidation(false);
     Styles styles = new Styles(target);
     template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
     writeNames(target, layout);
@@ -35,6 +38,7 @@ public final class WorkbookCompiler {
       Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting);
       new SheetWriter(template, layout, page).write();
     }
+    target.setCellFormulaValidation(validates);
     setTitle(target, template.title());
   }
 

@@ -15,6 +15,7 @@ import java.util.Date;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -36,6 +37,8 @@ public final class WorkbookPackage {
 
   /** A reader of the file must find this part first (ISO/IEC 29500-2). */
   private static final String CONTENT_TYPES = "[Content_Types].xml";
+
+  private static final String SHEETS = "xl/worksheets/sheet";
 
   private WorkbookPackage() {}
 
@@ -71,11 +74,13 @@ public final class WorkbookPackage {
   private static byte[] rezipped(byte[] zip) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(zip.length);
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+      out.setLevel(Deflater.BEST_COMPRESSION);
       for (Map.Entry<String, byte[]> part : parts(zip).entrySet()) {
         ZipEntry entry = new ZipEntry(part.getKey());
         entry.setTimeLocal(ENTRY_TIME);
         out.putNextEntry(entry);
-        out.write(part.getValue());
+        out.write(
+            part.getKey().startsWith(SHEETS) ? FillDown.share(part.getValue()) : part.getValue());
         out.closeEntry();
       }
     }

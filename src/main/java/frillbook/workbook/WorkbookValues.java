@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,11 +38,18 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * cell), a Boolean, or a {@link CellError}.
  */
 public final class WorkbookValues {
+  /**
+   * Figures of a number in the file. Of the longest run they still leave less than what counts as
+   * equal; all seventeen would only make the file larger.
+   */
+  private static final MathContext STORED = new MathContext(12);
+
   private final XSSFWorkbook workbook;
   private final ParsedWorkbook cells;
   private final WorkbookEvaluator evaluator;
   private final Map<String, AreaReference> names = new LinkedHashMap<>();
   private final List<XSSFCell> formulaCells = new ArrayList<>();
+  private final List<ParsedCell> formulas;
   private boolean calculated;
 
   public WorkbookValues(XSSFWorkbook workbook) {
@@ -49,6 +58,7 @@ public final class WorkbookValues {
     this.evaluator = new WorkbookEvaluator(cells, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
     workbook.getAllNames().forEach(this::take);
     workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
+    this.formulas = formulaCells.stream().map(this::evaluationCell).toList();
   }
 
   private void take(Name name) {
@@ -102,12 +112,8 @@ public final class WorkbookValues {
 
   /** The value of a cell; {@code null} stands for a cell that is not there. */
   public Object value(XSSFCell cell) {
-    if (cell == null) {
-      return "";
-    }
-    return calculated && cell.getCellType() == CellType.FORMULA
-        ? plain(evaluator.evaluate(evaluationCell(cell)))
-        : stored(cell);
+    boolean formula = cell != null && cell.getCellType() == CellType.FORMULA;
+    return calculated && formula ? plain(evaluator.evaluate(evaluationCell(cell))) : stored(cell);
   }
 
   /**
@@ -131,7 +137,7 @@ public final class WorkbookValues {
     forgetStored();
     LocaleUtil.setUserLocale(Locale.ROOT);
     try {
-      formulaCells.forEach(cell -> evaluator.evaluate(evaluationCell(cell)));
+      formulas.forEach(evaluator::evaluate);
     } finally {
       LocaleUtil.resetUserLocale();
     }
@@ -145,7 +151,9 @@ public final class WorkbookValues {
 
   private static void store(XSSFCell cell, Object value) {
     if (value instanceof Double number) {
-      cell.setCellValue(number);
+      cell.setCellValue(new BigDecimal(number, STORED).doubleValue());
+      // A number is what a cell holds where nothing is said.
+      cell.getCTCell().unsetT();
     } else if (value instanceof Boolean truth) {
       cell.setCellValue(truth);
     } else if (value instanceof CellError error) {
@@ -204,8 +212,14 @@ public final class WorkbookValues {
     return "";
   }
 
-  /** The value written in a cell, for a formula the one it had when it was saved. */
+  /**
+   * The value written in a cell, for a formula the one it had when it was saved; {@code null}
+   * stands for a cell that is not there.
+   */
   static Object stored(XSSFCell cell) {
+    if (cell == null) {
+      return "";
+    }
     CellType type =
         cell.getCellType() == CellType.FORMULA
             ? cell.getCachedFormulaResultType()

@@ -31,6 +31,7 @@ import org.apache.poi.ss.formula.ptg.FuncVarPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
@@ -259,5 +260,44 @@ final class PackageTest {
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
+  }
+
+  /** Filled-down formulas are stored once; read by POI, every cell has its own again. */
+  @ParameterizedTest
+  @MethodSource("both")
+  void everyFormulaIsReadBackAsItWasMeant(Units units) throws IOException {
+    XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, units);
+    XSSFWorkbook back = read(units);
+    var meantNames = XSSFEvaluationWorkbook.create(meant);
+    var backNames = XSSFEvaluationWorkbook.create(back);
+    int compared = 0;
+    for (int index = 0; index < meant.getNumberOfSheets(); index++) {
+      for (Row row : meant.getSheetAt(index)) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            List<String> read = tokens(backNames, same(back, index, cell));
+            assertEquals(tokens(meantNames, cell), read, () -> formula(cell));
+            compared++;
+          }
+        }
+      }
+    }
+    assertTrue(compared > 10_000, compared + " formulas");
+  }
+
+  private static String formula(Cell cell) {
+    return cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + cell.getCellFormula();
+  }
+
+  private static Cell same(XSSFWorkbook workbook, int sheet, Cell cell) {
+    return workbook.getSheetAt(sheet).getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
+  }
+
+  private static List<String> tokens(XSSFEvaluationWorkbook names, Cell cell) {
+    int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
+    Ptg[] parsed =
+        FormulaParser.parse(
+            cell.getCellFormula(), names, FormulaType.CELL, sheet, cell.getRowIndex());
+    return Arrays.stream(parsed).map(Ptg::toString).toList();
   }
 }

@@ -3,9 +3,12 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.brief.LengthUnit;
+import frillbook.template.TemplateReader;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 
@@ -99,7 +102,7 @@ final class CompiledValuesTest {
   }
 
   @Test
-  void theFirstColumnCarriesGuardAndConditionAndTheOthersLookAtIt() {
+  void whereRowsHaveAConditionTheFirstColumnCarriesItAndTheOthersLookAtIt() {
     XSSFWorkbook workbook = Bunting.compiled(LengthUnit.INCH);
     List<String> formulas =
         List.of(0, 1).stream()
@@ -111,6 +114,35 @@ final class CompiledValuesTest {
             "IF(plan_ok=1,IF((2)<=flag_count,2,\"\"),\"\")",
             "IF($A6=\"\",\"\",IF($A6=1,bare_tape,SUM($C5)))"),
         formulas);
+  }
+
+  @Test
+  void whereRowsHaveNoConditionEveryCellCarriesTheGuard() {
+    String sheet =
+        """
+        sheet: A
+        title: T
+        widths: [9, 9, 9, 9, 9]
+        rows:
+          - {line: plan_ok, label: P, unit: "-", format: flag, guard: none, formula: "1", note: N.}
+          - table: steps
+            rows: 2
+            columns:
+              - {column: step, label: S, unit: "-", format: count, formula: "{n}", note: N.}
+              - {column: twice, label: T, unit: "-", format: count, formula: "2*[step]", note: N.}
+        """;
+    Map<String, String> files =
+        Map.of("workbook.yaml", "title: T\nsheets: [a.yaml]", "a.yaml", sheet);
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    new WorkbookCompiler()
+        .compileInto(
+            workbook,
+            TemplateReader.read(file -> Optional.ofNullable(files.get(file))),
+            new WorkbookSetting(Bunting.units(LengthUnit.INCH), Map.of(), Paper.A4));
+    assertEquals("A!$B$5:$B$6", workbook.getName("twice").getRefersToFormula());
+    XSSFRow second = workbook.getSheet("A").getRow(5);
+    assertEquals("IF(plan_ok=1,2,\"\")", second.getCell(0).getCellFormula());
+    assertEquals("IF(plan_ok=1,2*$A6,\"\")", second.getCell(1).getCellFormula());
   }
 
   @Test

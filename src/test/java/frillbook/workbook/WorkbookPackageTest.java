@@ -23,6 +23,7 @@ import java.util.zip.ZipInputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 final class WorkbookPackageTest {
   private final byte[] bytes = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH));
@@ -77,6 +78,16 @@ final class WorkbookPackageTest {
       assertEquals(15.0, values.value("flag_count"), values.where("flag_count"));
       assertEquals("about 15 flags of 6.5 in", values.value("verdict"), values.where("verdict"));
       assertTrue(read.getForceFormulaRecalculation());
+    }
+  }
+
+  /** By hand: a flag that begins at 1 1/4 has its third at 1 1/4 + 6 1/2 ÷ 3 = 3 5/12. */
+  @Test
+  void numbersAreStoredToTwelveFigures() throws IOException {
+    try (XSSFWorkbook read = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+      CTCell third = read.getSheet("Flag by flag").getRow(4).getCell(4).getCTCell();
+      assertEquals("3.41666666667", third.getV());
+      assertFalse(third.isSetT(), "a number is what a cell holds where nothing is said");
     }
   }
 
