@@ -7,7 +7,8 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads the entries of a sheet; the first key of an entry says what it is. */
 final class RowReader {
   private static final String KINDS =
-      "section, note, caution, sentence, input, line, check, table, each, input_checks or glossary";
+      "section, note, caution, sentence, input, line, check, table, chart, each, input_checks or"
+          + " glossary";
 
   private RowReader() {}
 
@@ -23,6 +24,7 @@ final class RowReader {
       case "line" -> rows.add(line(block));
       case "check" -> rows.add(check(block));
       case "table" -> rows.add(TableReader.read(block));
+      case "chart" -> rows.add(ChartReader.read(block));
       case "input_checks" -> rows.add(inputChecks(block));
       case "glossary" -> rows.add(glossary(block));
       case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));

@@ -10,6 +10,7 @@ public sealed interface RowTemplate
         InputTemplate,
         LineTemplate,
         SentenceTemplate,
+        ChartTemplate,
         CheckTemplate,
         TableTemplate {
   /** Where the entry begins. */

@@ -20,6 +20,10 @@ final class TemplateChecks {
     template.checks().forEach(checks::check);
     template.tables().forEach(checks::table);
     template.rows(SentenceTemplate.class).forEach(checks::sentence);
+    template.rows(ChartTemplate.class).stream()
+        .map(ChartTemplate::sentence)
+        .forEach(checks::sentence);
+    ChartCheck.check(template, mistakes);
     CircleCheck.check(template, checks.declarations, mistakes);
     LayoutCheck.check(template, mistakes);
   }

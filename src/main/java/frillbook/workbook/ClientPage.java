@@ -19,8 +19,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * A workbook of one sheet for the client: what the maker's sheet shows, as plain values.
  *
  * <p>It is written afresh, cell by cell, and not cut down from the maker's workbook: a part that
- * was never written cannot be left behind. No formula, name, comment or other sheet comes along.
- * Words that begin like a formula are marked as text, so that they stay text when they are edited.
+ * was never written cannot be left behind. No formula, name, comment or other sheet comes along; of
+ * the pictures' sheet only the points that are drawn. The one name is the area to print. Words that
+ * begin like a formula are marked as text, so that they stay text when they are edited.
  */
 public final class ClientPage {
   private record Key(XSSFCellStyle style, boolean asTyped) {}
@@ -34,11 +35,13 @@ public final class ClientPage {
 
   private final XSSFSheet from;
   private final XSSFSheet to;
+  private final ClientPoints points;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
 
   private ClientPage(XSSFSheet from, XSSFSheet to) {
     this.from = from;
     this.to = to;
+    this.points = new ClientPoints(from.getWorkbook(), to);
   }
 
   /**
@@ -58,6 +61,7 @@ public final class ClientPage {
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
     new ClientPage(plan.getSheet(sheet.name()), page.createSheet(sheet.name())).copy();
+    ChartCaches.store(page);
     return page;
   }
 
@@ -72,7 +76,14 @@ public final class ClientPage {
     IntStream.range(0, columns).forEach(c -> to.setColumnWidth(c, from.getColumnWidth(c)));
     from.getMergedRegions().forEach(to::addMergedRegion);
     from.getMergedRegions().forEach(this::fit);
+    ChartPlace.on(from).forEach(this::copy);
     print();
+    to.getWorkbook().setPrintArea(0, 0, columns - 1, 0, from.getLastRowNum());
+  }
+
+  /** The picture; its points come along as plain values. */
+  private void copy(ChartPlace.Hung hung) {
+    hung.place().hang(to, points.of(hung.chart().getCTChartSpace()));
   }
 
   /** Makes a paragraph's row as high as what it says now; one that says nothing shrinks. */

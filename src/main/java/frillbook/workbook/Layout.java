@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.template.BlockTemplate;
+import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
@@ -76,6 +77,8 @@ final class Layout {
     if (entry instanceof TableTemplate table) {
       // One row stays free under a table.
       return headRow(table, 0) + TABLE_HEAD + table.rows() + 1;
+    } else if (entry instanceof ChartTemplate chart) {
+      return chart.height() + ChartWriter.MORE_ROWS;
     } else if (entry instanceof RowTemplate.Caution) {
       // A narrow free row above and below its frame.
       return 3;

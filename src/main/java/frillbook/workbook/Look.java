@@ -18,6 +18,7 @@ enum Look {
   NOTE(10, false, Look.TEXT),
   CAUTION(10, false, Look.TEXT),
   MESSAGE(10, false, Look.TEXT),
+  CHART_TITLE(10.5, true, Look.INK),
   LABEL(10, false, Look.TEXT),
   VALUE(10, false, Look.TEXT),
   INPUT(10, false, Look.TEXT),

@@ -61,6 +61,19 @@ final class Page {
     return template.widths().get(column) * DIGIT_PIXELS + MARGIN_PIXELS;
   }
 
+  /** Of all columns together, in points. */
+  double width() {
+    return width(0, lastColumn());
+  }
+
+  private double width(int from, int to) {
+    double width = 0;
+    for (int column = from; column <= to; column++) {
+      width += pixels(column) * POINTS_PER_PIXEL;
+    }
+    return width;
+  }
+
   XSSFCell cell(int row, int column, XSSFCellStyle style) {
     XSSFRow line = sheet.getRow(row);
     XSSFCell cell = (line == null ? sheet.createRow(row) : line).createCell(column);
@@ -106,11 +119,7 @@ final class Page {
 
   /** Makes the row high enough for {@code text} wrapped in the columns from…to. */
   void fit(int row, String text, int from, int to, Look look) {
-    double width = 0;
-    for (int column = from; column <= to; column++) {
-      width += pixels(column) * POINTS_PER_PIXEL;
-    }
-    double room = width - MARGIN_PIXELS - INDENT_POINTS * look.indent();
+    double room = width(from, to) - MARGIN_PIXELS - INDENT_POINTS * look.indent();
     heighten(row, TextMeasure.height(text, room, look.size(), look.bold()));
   }
 }

@@ -13,7 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * <p>A table has rows for the largest plan; most are blank, and a program prints blank formulas as
  * blank pages. A print area that is itself a formula would follow the plan, but LibreOffice prints
  * the whole sheet then. So the area is settled when the workbook is made: it ends where the last
- * value stands, rounded up to a whole number of {@value #ROOM} rows.
+ * value or chart stands, rounded up to a whole number of {@value #ROOM} rows.
  */
 final class PrintAreas {
   /** About a page. */
@@ -31,7 +31,7 @@ final class PrintAreas {
   private static void set(XSSFWorkbook workbook, int index) {
     XSSFSheet sheet = workbook.getSheetAt(index);
     int end = sheet.getLastRowNum();
-    int shown = lastShownRow(sheet);
+    int shown = Math.max(lastShownRow(sheet), lastChartRow(sheet));
     int last = Math.min(end, (shown / ROOM + 1) * ROOM - 1);
     if (last < end) {
       workbook.setPrintArea(index, 0, lastColumn(sheet), 0, last);
@@ -42,6 +42,13 @@ final class PrintAreas {
     return IntStream.iterate(sheet.getLastRowNum(), row -> row > 0, row -> row - 1)
         .filter(row -> isShown(sheet.getRow(row)))
         .findFirst()
+        .orElse(0);
+  }
+
+  private static int lastChartRow(XSSFSheet sheet) {
+    return ChartPlace.on(sheet).stream()
+        .mapToInt(hung -> hung.place().lastRow(sheet))
+        .max()
         .orElse(0);
   }
 

@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
@@ -18,6 +19,7 @@ final class SheetWriter {
   private final LineWriter lines;
   private final CheckWriter checks;
   private final TableWriter tables;
+  private final ChartWriter charts;
 
   SheetWriter(WorkbookTemplate template, Layout layout, Page page) {
     this.formulas = new FormulaTranslation(page.setting());
@@ -28,6 +30,7 @@ final class SheetWriter {
     this.lines = new LineWriter(page, layout, formulas);
     this.checks = new CheckWriter(page, layout, formulas);
     this.tables = new TableWriter(page, formulas, texts);
+    this.charts = new ChartWriter(page, layout, formulas, texts);
   }
 
   void write() {
@@ -37,6 +40,7 @@ final class SheetWriter {
       write(placed.row(), placed.entry());
     }
     PrintSetup.set(page, layout);
+    PageBreaks.set(page, layout);
   }
 
   private void write(int row, RowTemplate entry) {
@@ -58,6 +62,8 @@ final class SheetWriter {
       checks.inputs(row, template.inputs());
     } else if (entry instanceof TableTemplate table) {
       tables.table(row, table);
+    } else if (entry instanceof ChartTemplate chart) {
+      charts.chart(row, chart);
     } else if (entry instanceof RowTemplate.Glossary) {
       new GlossaryWriter(page).glossary(row, Glossary.of(template));
     }

@@ -52,6 +52,14 @@ final class TextWriter {
     air(row);
   }
 
+  /** The sentence over a chart, by formula: what the chart shows, with its number. */
+  void chartTitle(int row, String formula, String longest) {
+    page.formula(row, 0, formula, page.styles().of(Look.CHART_TITLE));
+    page.mergeToEnd(row, 0, Look.CHART_TITLE);
+    page.fit(row, longest, 0, page.lastColumn(), Look.CHART_TITLE);
+    air(row);
+  }
+
   private void paragraph(int row, String text, Look look) {
     String said = page.setting().say(text);
     page.text(row, 0, said, page.styles().of(look));

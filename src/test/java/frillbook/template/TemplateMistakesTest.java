@@ -217,7 +217,7 @@ final class TemplateMistakesTest {
     told(
         "  - remark: hello\n",
         "a.yaml:5:5: a row beginning with remark; expected a row beginning with section, note,"
-            + " caution, sentence, input, line, check, table, each, input_checks or glossary;"
+            + " caution, sentence, input, line, check, table, chart, each, input_checks or glossary;"
             + " put the key that says what the row is first");
   }
 

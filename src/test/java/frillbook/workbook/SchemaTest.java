@@ -12,12 +12,15 @@ import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.XmlError;
 import org.apache.xmlbeans.XmlException;
 import org.apache.xmlbeans.XmlObject;
 import org.apache.xmlbeans.XmlOptions;
 import org.apache.xmlbeans.impl.schema.DocumentFactory;
 import org.junit.jupiter.api.Test;
+import org.openxmlformats.schemas.drawingml.x2006.chart.ChartSpaceDocument;
+import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.WsDrDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.SstDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.StyleSheetDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
@@ -34,6 +37,10 @@ final class SchemaTest {
       return Optional.of(StyleSheetDocument.Factory);
     } else if (part.equals("/xl/sharedStrings.xml")) {
       return Optional.of(SstDocument.Factory);
+    } else if (part.startsWith("/xl/charts/")) {
+      return Optional.of(ChartSpaceDocument.Factory);
+    } else if (part.startsWith("/xl/drawings/") && part.endsWith(".xml")) {
+      return Optional.of(WsDrDocument.Factory);
     }
     return Optional.empty();
   }
@@ -46,7 +53,21 @@ final class SchemaTest {
 
   @Test
   void everyPartIsValid() throws IOException, XmlException, InvalidFormatException {
-    byte[] bytes = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH));
+    // Four sheets, workbook, styles, shared strings.
+    areValid(7, Bunting.compiled(LengthUnit.INCH));
+  }
+
+  @Test
+  void everyPartWithChartsIsValid() throws IOException, XmlException, InvalidFormatException {
+    // Three sheets, workbook, styles, shared strings, five charts on two drawings.
+    areValid(13, Coin.compiled());
+    // The one sheet's: sheet, workbook, styles, shared strings, two charts on a drawing.
+    areValid(7, Coin.clientPage());
+  }
+
+  private static void areValid(int parts, XSSFWorkbook workbook)
+      throws IOException, XmlException, InvalidFormatException {
+    byte[] bytes = WorkbookPackage.bytes(workbook);
     List<String> checked = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {
@@ -60,8 +81,7 @@ final class SchemaTest {
       }
     }
     assertEquals(List.of(), complaints);
-    // Four sheets, workbook, styles, shared strings.
-    assertEquals(7, checked.size(), checked.toString());
+    assertEquals(parts, checked.size(), checked.toString());
   }
 
   @Test

@@ -1,0 +1,11 @@
+package frillbook.template;
+
+/** What a chart is for. */
+public enum ChartKind {
+  /** A shape to scale, without axes: one unit is as long across as upwards. */
+  DRAWING,
+  /** Numbers to be read off two axes. */
+  LINES,
+  /** One bar for every row of a table, its number beside it. */
+  BARS
+}

@@ -1,0 +1,11 @@
+package frillbook.template;
+
+/** How a series' points are joined. Told apart by weight and dash, so that print in black does. */
+public enum ChartLine {
+  NONE,
+  THIN,
+  MEDIUM,
+  THICK,
+  DASHED,
+  DOTTED
+}

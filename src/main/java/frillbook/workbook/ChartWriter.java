@@ -1,0 +1,39 @@
+package frillbook.workbook;
+
+import frillbook.template.ChartTemplate;
+
+/** Writes charts: the sentence above, the rows a chart lies on, the chart itself. */
+final class ChartWriter {
+  /** Rows beside those a chart lies on: the sentence above and a free one below. */
+  static final int MORE_ROWS = 2;
+
+  private final Page page;
+  private final Layout layout;
+  private final FormulaTranslation formulas;
+  private final TextWriter texts;
+
+  ChartWriter(Page page, Layout layout, FormulaTranslation formulas, TextWriter texts) {
+    this.page = page;
+    this.layout = layout;
+    this.formulas = formulas;
+    this.texts = texts;
+  }
+
+  void chart(int row, ChartTemplate chart) {
+    texts.chartTitle(row, formulas.sentence(chart.sentence()), LongestText.of(chart.title()));
+    for (int under = 1; under < chart.height() + MORE_ROWS; under++) {
+      page.cell(row + under, 0, page.styles().of(Look.NOTE));
+      page.heighten(row + under, ChartFrame.ROW_HEIGHT);
+    }
+    ChartFrame frame = ChartFrame.of(chart, page.width());
+    WorkbookSetting setting = page.setting();
+    new ChartPlace(
+            row + 1,
+            frame.width(),
+            frame.height(),
+            chart.name(),
+            setting.say(chart.label()),
+            setting.say(chart.alt()))
+        .hang(page.sheet(), ChartSpace.of(chart, frame, layout.names(), setting));
+  }
+}

@@ -1,0 +1,90 @@
+package frillbook.workbook;
+
+import frillbook.template.ChartTemplate;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * Begins a new printed page before a chart that would be cut in two, its sentence with it.
+ *
+ * <p>How much a page holds follows from paper, margins and the scale that makes the sheet one page
+ * wide. Programs and typefaces differ a little; a twentieth of the page is left as room for that.
+ */
+final class PageBreaks {
+  private static final double POINTS_PER_INCH = 72;
+  private static final double SURE = 0.95;
+
+  private final Page page;
+  private final double most;
+
+  /** How much of the page being filled is taken, in points. */
+  private double taken;
+
+  private PageBreaks(Page page) {
+    this.page = page;
+    this.most = room(page);
+  }
+
+  /** Sets the breaks of a sheet whose rows have their heights. */
+  static void set(Page page, Layout layout) {
+    boolean charts = !page.template().rows(ChartTemplate.class).isEmpty();
+    if (charts && !page.template().onePage()) {
+      new PageBreaks(page).set(layout);
+    }
+  }
+
+  private void set(Layout layout) {
+    int next = 0;
+    for (Layout.Placed placed : layout.entries(page.template())) {
+      if (placed.entry() instanceof ChartTemplate chart) {
+        fill(next, placed.row());
+        next = placed.row() + chart.height() + ChartWriter.MORE_ROWS;
+        chart(placed.row(), next - 1);
+      }
+    }
+  }
+
+  /** Puts rows that may be parted on the page, and on the pages after it. */
+  private void fill(int from, int to) {
+    for (int row = from; row < to; row++) {
+      double height = height(row);
+      taken = taken + height > most ? height : taken + height;
+    }
+  }
+
+  /** The free row under a chart may fall on the next page. */
+  private void chart(int from, int free) {
+    double height = 0;
+    for (int row = from; row < free; row++) {
+      height += height(row);
+    }
+    if (taken > 0 && taken + height > most && height <= most) {
+      page.sheet().setRowBreak(from - 1);
+      taken = 0;
+    }
+    taken += height + height(free);
+  }
+
+  private double height(int row) {
+    XSSFRow line = page.sheet().getRow(row);
+    return line == null ? page.sheet().getDefaultRowHeightInPoints() : line.getHeightInPoints();
+  }
+
+  /** Points of rows that one page holds. */
+  private static double room(Page page) {
+    XSSFSheet sheet = page.sheet();
+    XSSFPrintSetup print = sheet.getPrintSetup();
+    Paper paper = page.setting().paper();
+    double across = print.getLandscape() ? paper.height() : paper.width();
+    double upwards = print.getLandscape() ? paper.width() : paper.height();
+    double wide = across - margin(sheet, PageMargin.LEFT) - margin(sheet, PageMargin.RIGHT);
+    double high = upwards - margin(sheet, PageMargin.TOP) - margin(sheet, PageMargin.BOTTOM);
+    return SURE * high / Math.min(1, wide / page.width());
+  }
+
+  private static double margin(XSSFSheet sheet, PageMargin side) {
+    return sheet.getMargin(side) * POINTS_PER_INCH;
+  }
+}

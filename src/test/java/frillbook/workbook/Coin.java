@@ -1,0 +1,34 @@
+package frillbook.workbook;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.nio.file.Path;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The template of the chart tests: a coin drawn, its area read off, its worth in bars. */
+final class Coin {
+  static final WorkbookTemplate TEMPLATE =
+      TemplateReader.read(TemplateSource.directory(Path.of("src/test/resources/templates/charts")));
+
+  static final WorkbookSetting SETTING =
+      new WorkbookSetting(Bunting.units(LengthUnit.CM), Map.of(), Paper.A4);
+
+  private Coin() {}
+
+  static XSSFWorkbook compiled() {
+    return compiled(SETTING);
+  }
+
+  static XSSFWorkbook compiled(WorkbookSetting setting) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    new WorkbookCompiler().compileInto(workbook, TEMPLATE, setting);
+    return workbook;
+  }
+
+  static XSSFWorkbook clientPage() {
+    return ClientPage.of(TEMPLATE, SETTING);
+  }
+}
