@@ -43,6 +43,7 @@ class HousePlanTest {
           "money",
           "materials",
           "time",
+          "picture",
           "plan",
           "layout",
           "template",
@@ -58,6 +59,8 @@ class HousePlanTest {
           "org.apache.poi.xssf.usermodel", Set.of("workbook", "cli"),
           "org.apache.poi", Set.of("workbook"),
           "org.openxmlformats", Set.of("workbook"),
+          "javax.xml", Set.of("workbook"),
+          "org.apache.xmlbeans", Set.of("workbook"),
           "picocli", Set.of("cli"),
           "com.fasterxml.jackson", Set.of("cli"),
           "org.snakeyaml", Set.of("template"));

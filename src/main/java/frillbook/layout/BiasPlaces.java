@@ -6,6 +6,7 @@ import frillbook.cutting.CornerStrips;
 import frillbook.discs.DiscSizes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Where bias strips and discs lie: strips side by side from the near corner to the far one, a disc
@@ -19,24 +20,40 @@ record BiasPlaces(
     BiasPlan plan, int perBand, double clothWidth, double stripWidth, boolean slanting) {
   private static final double ROOT2 = Math.sqrt(2);
 
+  /** Full strips, then side by side of the layout: near, far, right and left of either disc. */
   List<PlacedStrip> strips(List<CornerStrips> corners, List<BesideDisc> beside) {
     List<PlacedStrip> strips = new ArrayList<>();
     for (int i = 0; i < plan.full(); i++) {
       double depth = plan.near() / ROOT2 + (plan.nearShort() + i) * stripWidth;
       add(strips, near(), depth, plan.stripLength(), true);
     }
-    for (CornerStrips row : corners) {
-      double further = (row.cornerNo() - 1) * stripWidth;
-      add(strips, near(), plan.near() / ROOT2 + further, row.nearLane(), false);
-      add(strips, far(), plan.far() / ROOT2 + further, row.farLane(), false);
+    addLanes(strips, near(), plan.near(), corners, CornerStrips::nearLane);
+    addLanes(strips, far(), plan.far(), corners, CornerStrips::farLane);
+    for (BesideDisc row : beside) {
+      addRight(strips, near(), depth(row, plan.nearSlack()), piece(corners, row).nearRight());
     }
     for (BesideDisc row : beside) {
-      CornerStrips pieces = corners.get(row.besideNo() - 1);
-      addBeside(
-          strips, near(), depth(row, plan.nearSlack()), pieces.nearRight(), pieces.nearLeft());
-      addBeside(strips, far(), depth(row, plan.farSlack()), pieces.farRight(), pieces.farLeft());
+      addLeft(strips, near(), depth(row, plan.nearSlack()), piece(corners, row).nearLeft());
+    }
+    for (BesideDisc row : beside) {
+      addRight(strips, far(), depth(row, plan.farSlack()), piece(corners, row).farRight());
+    }
+    for (BesideDisc row : beside) {
+      addLeft(strips, far(), depth(row, plan.farSlack()), piece(corners, row).farLeft());
     }
     return strips;
+  }
+
+  private void addLanes(
+      List<PlacedStrip> strips,
+      BiasCorner corner,
+      double first,
+      List<CornerStrips> rows,
+      ToDoubleFunction<CornerStrips> lane) {
+    for (CornerStrips row : rows) {
+      double depth = first / ROOT2 + (row.cornerNo() - 1) * stripWidth;
+      add(strips, corner, depth, lane.applyAsDouble(row), false);
+    }
   }
 
   private static void add(
@@ -46,18 +63,26 @@ record BiasPlaces(
     }
   }
 
+  private static CornerStrips piece(List<CornerStrips> corners, BesideDisc row) {
+    return corners.get(row.besideNo() - 1);
+  }
+
   /** How deep the side nearer to the corner lies. */
   private double depth(BesideDisc row, double slack) {
     return (row.besideLine() + slack) / ROOT2 - stripWidth;
   }
 
-  private static void addBeside(
-      List<PlacedStrip> strips, BiasCorner corner, double depth, double right, double left) {
-    if (right > 0) {
-      strips.add(corner.strip(depth, depth - right, right, false));
+  private static void addRight(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    if (length > 0) {
+      strips.add(corner.strip(depth, depth - length, length, false));
     }
-    if (left > 0) {
-      strips.add(corner.strip(depth, -depth, left, false));
+  }
+
+  private static void addLeft(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    if (length > 0) {
+      strips.add(corner.strip(depth, -depth, length, false));
     }
   }
 

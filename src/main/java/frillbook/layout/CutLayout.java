@@ -5,6 +5,7 @@ import frillbook.brief.Grain;
 import frillbook.cutting.Cut;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
+import frillbook.measure.Rounding;
 import frillbook.plan.Plan;
 import frillbook.plan.Sizes;
 import frillbook.plan.Work;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * A cutting plan drawn to measure on the bought and washed frill cloth.
  *
  * <p>It shows every strip the layout has room for and marks those the plan cuts: full strips first,
- * then the longest of the others.
+ * then the longest of the others; of equally long ones those offered first.
  *
  * @param length of the cloth along the selvage, after washing
  * @param width of the cloth between the selvages, after washing
@@ -97,8 +98,13 @@ public record CutLayout(
     int full = strips.size();
     offered.stream()
         .filter(strip -> !strip.full())
-        .sorted(Comparator.comparingDouble(PlacedStrip::length).reversed())
+        .sorted(Comparator.comparingDouble(CutLayout::settledLength).reversed())
         .forEach(strip -> strips.add(strip.asCut(strips.size() - full < cut.all().odd())));
     return List.copyOf(strips);
+  }
+
+  /** So that equal lengths stay in the order they are offered in. */
+  private static double settledLength(PlacedStrip strip) {
+    return Rounding.settle(strip.length());
   }
 }

@@ -30,8 +30,8 @@ public record Material(
     double materialAsBought,
     double materialAsUsed,
     double materialCharged) {
-  static final String FRILL_CLOTH = "frill cloth and overlays";
-  static final String THREAD = "thread";
+  public static final String FRILL_CLOTH = "frill cloth and overlays";
+  public static final String THREAD = "thread";
 
   /** Every material in the order a maker buys them. */
   static List<Material> all(Brief brief, Needs needs) {

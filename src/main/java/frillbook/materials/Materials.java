@@ -22,7 +22,8 @@ public record Materials(List<Material> materials, double materialsTotal) {
     return Money.sum(charged(Material.FRILL_CLOTH), charged(Material.THREAD));
   }
 
-  private double charged(String name) {
+  /** What is charged for the material {@code name}; 0 where there is none. */
+  public double charged(String name) {
     return materials.stream()
         .filter(line -> line.materialName().equals(name))
         .mapToDouble(Material::materialCharged)

@@ -7,14 +7,15 @@ import frillbook.cutting.GrainPlan;
 import frillbook.cutting.Join;
 import frillbook.discs.BaseCloth;
 import frillbook.materials.Interfacing;
+import frillbook.picture.Pictures;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, and what it all
- * comes to.
+ * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, what it all comes
+ * to, and how it looks.
  */
 public record FrillWork(
     FrillCut total,
@@ -22,7 +23,8 @@ public record FrillWork(
     List<CutPiece> cutList,
     List<JoinPlace> joins,
     List<JoinWorking> joinWorkings,
-    Costing costing) {
+    Costing costing,
+    Pictures pictures) {
 
   static FrillWork of(
       Workroom room,
@@ -44,21 +46,24 @@ public record FrillWork(
                   return JoinPlace.of(n, seam, strip.flatLength(), brief, rings);
                 })
             .toList();
+    Job job =
+        new Job(
+            room,
+            sizes,
+            rings,
+            strip,
+            base,
+            total,
+            cutting.usedLength(brief.cloth().grain()),
+            Interfacing.of(brief, sizes.discs()));
+    Costing costing = Costing.of(job);
     return new FrillWork(
         total,
         Shopping.of(brief.unit(), total.buyLength(), base.baseBuyLength()),
         CutPiece.all(sizes, layouts, plan),
         joins,
         joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, rings)).toList(),
-        Costing.of(
-            new Job(
-                room,
-                sizes,
-                rings,
-                strip,
-                base,
-                total,
-                cutting.usedLength(brief.cloth().grain()),
-                Interfacing.of(brief, sizes.discs()))));
+        costing,
+        new PictureSource(job, layouts, plan, costing, joins).draw());
   }
 }

@@ -34,6 +34,34 @@ class RoundingTest {
     }
   }
 
+  /** 13/16 is half-way between 0.812 and 0.813; the others are it but for the last digits. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.8125,0.813",
+    "0.81249999999999,0.813",
+    "0.81250000000001,0.813",
+    "-0.8125,-0.812",
+    "-0.81250000000001,-0.812",
+    "0.123456,0.123",
+    "-0.9999,-1",
+    "0,0"
+  })
+  void placesHalfWayAreRoundedUp(double place, double expected) {
+    assertEquals(expected, Rounding.drawn(place), 1e-15);
+  }
+
+  /** Against {@link BigDecimal}, rounded at three places; none of these is half-way. */
+  @Test
+  void drawnPlacesAgreeWithDecimalArithmetic() {
+    Random random = new Random(3);
+    for (int i = 0; i < 1000; i++) {
+      BigDecimal place = BigDecimal.valueOf(random.nextInt(200_001) - 100_000L, 5);
+      BigDecimal beside = place.add(new BigDecimal("0.000001"));
+      double expected = beside.setScale(3, RoundingMode.HALF_UP).doubleValue();
+      assertEquals(expected, Rounding.drawn(place.doubleValue()), 1e-15, place::toString);
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({"8,8", "8.0000000001,8", "7.9999999999,8", "8.1,9", "8.000001,9", "0,0", "-0.5,0"})
   void upGivesTheNextWholeNumberUnlessItIsThereAlready(double quotient, int expected) {

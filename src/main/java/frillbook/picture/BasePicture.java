@@ -1,0 +1,103 @@
+package frillbook.picture;
+
+import frillbook.measure.Rounding;
+import frillbook.naming.Prefixed;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The base cloth with its bases and the rectangles for back pieces, to scale: x along the selvage,
+ * y across, 1 the height of the picture, which is three times as wide.
+ *
+ * @param baseUsableLength left of the bought length after washing
+ * @param baseClothScale the height of the picture
+ * @param baseLastWidth what the bases in their last row take of the width
+ * @param backDeep back pieces behind each other beside them
+ * @param baseDiscRadius drawn radius of a base
+ * @param baseDiscsDrawn bases that are drawn
+ * @param baseDiscsLeft bases that are not
+ * @param baseBacksDrawn back pieces that are drawn
+ * @param baseBacksLeft back pieces that are not
+ * @param baseDiscs centres of the drawn bases
+ * @param baseBacks corners of the drawn rectangles, those nearest to x = y = 0
+ */
+public record BasePicture(
+    double baseUsableLength,
+    double baseClothScale,
+    double baseLastWidth,
+    int backDeep,
+    double baseDiscRadius,
+    int baseDiscsDrawn,
+    int baseDiscsLeft,
+    int baseBacksDrawn,
+    int baseBacksLeft,
+    @Prefixed("base_disc") List<Spot> baseDiscs,
+    @Prefixed("back") List<Spot> baseBacks,
+    @Prefixed("base") List<RoundPoint> baseDiscPoints,
+    @Prefixed("back") List<BackPoint> backPoints,
+    @Prefixed("base_edge") List<Spot> baseEdges) {
+
+  /** Cloth for several cushions is longer than wide. */
+  private static final double WIDE = 3;
+
+  /**
+   * A corner of all drawn rectangles.
+   *
+   * @param side from the corner nearest to x = y = 0
+   */
+  public record BackPoint(@Prefixed("side") Spot side, Twelve backs) {}
+
+  static BasePicture of(CutBase cloth) {
+    double scale = Math.max(cloth.length() / WIDE, cloth.width());
+    double radius = cloth.discs().baseCutDiameter() / 2 / scale;
+    List<Spot> discs = places(cloth.bases(), cloth::base, scale);
+    List<Spot> backs = places(cloth.backs(), cloth::back, scale);
+    return new BasePicture(
+        cloth.length(),
+        scale,
+        cloth.lastWidth(),
+        cloth.backDeep(),
+        radius,
+        discs.size(),
+        cloth.bases() - discs.size(),
+        backs.size(),
+        cloth.backs() - backs.size(),
+        discs,
+        backs,
+        RoundPoint.around(discs, radius, discs.size()),
+        backPoints(cloth, backs, scale),
+        edge(cloth, scale));
+  }
+
+  private static List<Spot> places(int count, IntFunction<Spot> place, double scale) {
+    return IntStream.range(0, Math.min(Twelve.MOST, count))
+        .mapToObj(place)
+        .map(spot -> new Spot(spot.x() / scale, spot.y() / scale))
+        .toList();
+  }
+
+  private static List<BackPoint> backPoints(CutBase cloth, List<Spot> backs, double scale) {
+    double high = cloth.discs().backPieceHeight() / scale;
+    double wide = cloth.discs().backCutDiameter() / scale;
+    return corners(high, wide)
+        .map(side -> new BackPoint(side, Twelve.from(backs, backs.size(), side)))
+        .toList();
+  }
+
+  private static List<Spot> edge(CutBase cloth, double scale) {
+    return corners(Rounding.drawn(cloth.length() / scale), Rounding.drawn(cloth.width() / scale))
+        .toList();
+  }
+
+  /** Once round a rectangle, beginning and ending where x = y = 0. */
+  private static Stream<Spot> corners(double length, double width) {
+    return Stream.of(
+        new Spot(0, 0),
+        new Spot(length, 0),
+        new Spot(length, width),
+        new Spot(0, width),
+        new Spot(0, 0));
+  }
+}

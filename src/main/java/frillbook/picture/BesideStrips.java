@@ -1,0 +1,111 @@
+package frillbook.picture;
+
+import frillbook.cutting.BesideDisc;
+import frillbook.measure.Rounding;
+import frillbook.naming.Prefixed;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Strips beside discs, as one line round them all. On the bias they are the pieces left and right
+ * of the disc in one corner, on straight grain the first or the next lanes beside the discs.
+ *
+ * <p>The line goes round each strip and on along a cut line or an edge of the cloth. On the bias it
+ * takes the left pieces, rests in the corner of the cloth, so as not to cross the disc, and takes
+ * the right ones.
+ *
+ * @param besideLeftCut left pieces that are cut
+ * @param besideRightCut right pieces
+ * @param besideSkip pieces next to the last cut line from edge to edge that are too wide for the
+ *     corner
+ * @param besideStrips strips and lanes drawn, the rest between left and right among them
+ * @param besideFrom how deep the first of them lies, at right angles to the strips
+ */
+public record BesideStrips(
+    int besideLeftCut,
+    int besideRightCut,
+    int besideSkip,
+    int besideStrips,
+    double besideFrom,
+    List<BesideStrip> besideRows,
+    List<BesidePoint> besidePoints) {
+  /** Strips drawn at most. */
+  static final int MOST = 2 * BesideDisc.MOST + 1;
+
+  /**
+   * A strip, or a place to rest.
+   *
+   * @param besideLane strip widths from the first
+   * @param besideOffered its length if it is cut
+   * @param besideTies strips up to here that are just as long as the shortest that is cut
+   * @param besidePiece its length; 0 where none is cut
+   * @param besideDepth how deep its nearer side lies
+   * @param besideStart how far along itself it begins
+   * @param besideFirst the corner the line comes in at: 0 on the nearer side, 2 on the other
+   * @param besideSlant how much further along its other side begins
+   * @param runs its corners along the strips, in the order the line goes round
+   * @param deeps the first two corners across the strips, and the other two
+   */
+  public record BesideStrip(
+      int besideLane,
+      double besideOffered,
+      int besideTies,
+      double besidePiece,
+      double besideDepth,
+      double besideStart,
+      int besideFirst,
+      double besideSlant,
+      @Prefixed("beside_run") Runs runs,
+      @Prefixed("beside_deep") Deeps deeps) {
+    static final int INNER = 0;
+    static final int OUTER = 2;
+  }
+
+  public record Runs(double one, double two, double three, double four) {
+    double corner(int corner) {
+      return List.of(one, two, three, four).get(corner);
+    }
+  }
+
+  public record Deeps(double one, double two) {}
+
+  /**
+   * A corner of a strip.
+   *
+   * @param besideRun along the strips, in the unit of the brief
+   * @param besideStack across them
+   * @param besideX along the selvage; 1 is the height of the picture
+   * @param besideY across the cloth
+   */
+  public record BesidePoint(double besideRun, double besideStack, double besideX, double besideY) {}
+
+  /** Ties met up to the end of these strips. */
+  int ties() {
+    return besideRows.get(MOST - 1).besideTies();
+  }
+
+  /** Strips on straight grain that are cut here. */
+  int cut() {
+    return (int) besideRows.stream().filter(row -> row.besidePiece() > 0).count();
+  }
+
+  /** With the points of the picture. */
+  BesideStrips placed(Turning turning, double yFrom) {
+    List<BesidePoint> points =
+        IntStream.range(0, 4 * MOST).mapToObj(i -> point(i, turning, yFrom)).toList();
+    return new BesideStrips(
+        besideLeftCut, besideRightCut, besideSkip, besideStrips, besideFrom, besideRows, points);
+  }
+
+  private BesidePoint point(int index, Turning turning, double yFrom) {
+    BesideStrip row = besideRows.get(index / 4);
+    int corner = index % 4;
+    double run = row.runs().corner(corner);
+    double stack = corner < 2 ? row.deeps().one() : row.deeps().two();
+    return new BesidePoint(
+        run,
+        stack,
+        Rounding.drawn(turning.xRun() * run + turning.xStack() * stack),
+        Rounding.drawn(turning.yRun() * run + turning.yStack() * stack + yFrom));
+  }
+}

@@ -1,0 +1,122 @@
+package frillbook.picture;
+
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.cutting.BiasPlan;
+import frillbook.cutting.CornerStrips;
+import frillbook.cutting.FrillLayouts;
+import frillbook.cutting.GrainPlan;
+import frillbook.cutting.LaneRow;
+import frillbook.cutting.OddRow;
+import frillbook.cutting.StraightPlan;
+import frillbook.cutting.Tally;
+import frillbook.discs.DiscSizes;
+import frillbook.measure.Rounding;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/**
+ * The frill cloth as it is cut in the chosen grain; lengths in the unit of the brief.
+ *
+ * @param width usable width
+ * @param stripWidth cut width
+ * @param lineStep of bias cut lines along the edge
+ */
+record CutCloth(
+    Brief brief,
+    FrillLayouts layouts,
+    GrainPlan plan,
+    DiscSizes discs,
+    double width,
+    double stripWidth,
+    double lineStep) {
+  /** Cloth is bought longer than wide. */
+  private static final double WIDE = 2;
+
+  Grain grain() {
+    return brief.cloth().grain();
+  }
+
+  boolean isBias() {
+    return grain() == Grain.BIAS;
+  }
+
+  BiasPlan bias() {
+    return layouts.bias().orElseThrow();
+  }
+
+  StraightPlan straight() {
+    return (grain() == Grain.ALONG ? layouts.along() : layouts.across()).orElseThrow();
+  }
+
+  Tally cut() {
+    return plan.cut().all();
+  }
+
+  double length() {
+    return isBias() ? bias().usableLength() : straight().usableLength();
+  }
+
+  /** What is 1 in the picture: its height. */
+  double scale() {
+    return Math.max(length() / WIDE, width);
+  }
+
+  /**
+   * How the strips lie: 0 along the cloth, 1 across it, 2 across it from the other selvage; on the
+   * bias it is the longer side that lies so.
+   */
+  int turn() {
+    if (isBias()) {
+      return length() - bias().bandLength() >= width ? 0 : 2;
+    }
+    return grain() == Grain.ALONG ? 0 : 1;
+  }
+
+  /** How much further along the strip its second long side begins: slanting ends. */
+  double shift() {
+    return isBias() && brief.joins().joinLine().isDiagonal(grain()) ? stripWidth : 0;
+  }
+
+  /** The shortest strip that is cut. */
+  private double shortest() {
+    return layouts.oddLengths(plan).min().orElse(plan.stripLength());
+  }
+
+  boolean isLonger(double piece) {
+    return piece > shortest() + Rounding.TINY;
+  }
+
+  boolean reaches(double piece) {
+    return piece >= shortest() - Rounding.TINY;
+  }
+
+  /** Shorter strips that are surely cut, for they are longer than the shortest that is. */
+  int oddSure() {
+    return cut().odd() == 0 ? 0 : count(layouts.odds().stream().mapToDouble(OddRow::oddPiece));
+  }
+
+  private int count(DoubleStream pieces) {
+    return (int) pieces.filter(this::isLonger).count();
+  }
+
+  /** Strips cut of those that are as long as the shortest; others of that length stay over. */
+  int oddTies() {
+    return cut().odd() - oddSure();
+  }
+
+  /** Lanes beside discs that strips are cut from; straight grain. */
+  int lanes() {
+    return cut().odd() == 0 ? 0 : Math.min(layouts.lanes().size(), straight().laneCount());
+  }
+
+  /** What the lane {@code number}, from 1, beside the discs offers; straight grain. */
+  double lane(int number) {
+    LaneRow row = layouts.lanes().get(number - 1);
+    return grain() == Grain.ALONG ? row.alongPiece() : row.acrossPiece();
+  }
+
+  List<CornerStrips> corners() {
+    return layouts.corners();
+  }
+}

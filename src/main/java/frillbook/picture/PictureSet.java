@@ -1,0 +1,14 @@
+package frillbook.picture;
+
+import java.util.List;
+
+/** All pictures of one plan. */
+public record PictureSet(
+    Ripple ripple,
+    Flower flower,
+    Side side,
+    ClothPicture cloth,
+    Guide guide,
+    List<MoneyShare> money,
+    Leanings leanings,
+    BasePicture base) {}

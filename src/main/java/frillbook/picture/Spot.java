@@ -1,0 +1,4 @@
+package frillbook.picture;
+
+/** A place in a picture. */
+public record Spot(double x, double y) {}

@@ -1,0 +1,294 @@
+package frillbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.brief.Grain;
+import frillbook.layout.CutLayout;
+import frillbook.layout.PlacedStrip;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.densify.Densifier;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+/** The drawn cloth against the places of the pieces, in JTS; lengths are the cloth's own. */
+class ClothPictureTest {
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  private static final double NEAR = 1e-6;
+
+  private record Laid(Drawn drawn, ClothPicture picture, CutLayout layout) {
+    double scale() {
+      return picture.clothScale();
+    }
+
+    LineString cuts() {
+      return line(
+          picture.cutLines().clothCuts().stream().map(p -> at(p.clothCutX(), p.clothCutY())));
+    }
+
+    LineString round(BesideStrips strips) {
+      return line(strips.besidePoints().stream().map(p -> at(p.besideX(), p.besideY())));
+    }
+
+    private Coordinate at(double x, double y) {
+      return new Coordinate(x * scale(), y * scale());
+    }
+
+    /** All lines but the edge of the cloth. */
+    Geometry drawnLines() {
+      return GEOMETRY.createMultiLineString(
+          new LineString[] {cuts(), round(picture.near()), round(picture.far())});
+    }
+
+    Polygon edge() {
+      return GEOMETRY.createPolygon(
+          picture.clothEdges().stream()
+              .limit(5)
+              .map(p -> new Coordinate(p.clothEdgeX() * scale(), p.clothEdgeY() * scale()))
+              .toArray(Coordinate[]::new));
+    }
+
+    Geometry lines() {
+      return GEOMETRY.buildGeometry(List.of(drawnLines(), edge().getBoundary()));
+    }
+
+    /** Places are drawn to three decimals of the longer side. */
+    double near() {
+      return 1e-3 * scale();
+    }
+
+    boolean isBias() {
+      return drawn.briefs().brief().cloth().grain() == Grain.BIAS;
+    }
+
+    String what() {
+      return drawn.what();
+    }
+  }
+
+  private static List<Laid> sample;
+
+  @BeforeAll
+  static void drawTheSample() {
+    sample = Drawn.sample(80, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
+    assertTrue(sample.size() > 90, () -> "too few plans: " + sample.size());
+    for (Grain grain : Grain.values()) {
+      assertTrue(
+          sample.stream().anyMatch(l -> l.drawn().briefs().brief().cloth().grain() == grain));
+    }
+  }
+
+  private static Stream<Laid> laid(Drawn drawn) {
+    var brief = drawn.briefs().brief();
+    return CutLayout.of(brief, drawn.plan(), brief.cloth().grain()).stream()
+        .map(layout -> new Laid(drawn, drawn.set().cloth(), layout));
+  }
+
+  private static LineString line(Stream<Coordinate> points) {
+    return GEOMETRY.createLineString(points.toArray(Coordinate[]::new));
+  }
+
+  private static Polygon polygon(PlacedStrip strip) {
+    return GEOMETRY.createPolygon(
+        IntStream.rangeClosed(0, 4)
+            .mapToObj(i -> strip.corners().get(i % 4))
+            .map(p -> new Coordinate(p.x(), p.y()))
+            .toArray(Coordinate[]::new));
+  }
+
+  @Test
+  void theClothIsAsLongAndAsWideAsTheLayouts() {
+    for (Laid one : sample) {
+      Envelope box = one.edge().getEnvelopeInternal();
+      assertEquals(one.layout().length(), box.getMaxX(), one.near(), one.what());
+      assertEquals(one.layout().width(), box.getMaxY(), one.near(), one.what());
+      double fill = Math.max(box.getMaxX() / 2, box.getMaxY());
+      assertEquals(1, fill / one.scale(), 0, one.what());
+    }
+  }
+
+  @Test
+  void noLineLeavesTheCloth() {
+    for (Laid one : sample) {
+      Envelope box = one.edge().getEnvelopeInternal();
+      box.expandBy(one.near());
+      assertTrue(box.contains(one.drawnLines().getEnvelopeInternal()), one.what());
+    }
+  }
+
+  /**
+   * Pieces shrunk by more than the tolerance, so that only lines through them count. Where only one
+   * line in several is drawn, the way round a corner of the cloth may cut a strip.
+   */
+  @Test
+  void noLineRunsThroughAStripOrADisc() {
+    int compared = 0;
+    for (Laid one : sample) {
+      Geometry lines = one.drawnLines();
+      PreparedGeometry sought = PreparedGeometryFactory.prepare(lines);
+      for (PlacedStrip strip : one.layout().strips()) {
+        if (strip.cut() && one.picture().cutLines().clothEvery() == 1) {
+          Geometry inside = polygon(strip).buffer(-one.near());
+          assertTrue(!sought.intersects(inside), () -> one.what() + ": through " + strip);
+          compared += inside.isEmpty() ? 0 : 1;
+        }
+      }
+      for (var disc : one.layout().discs()) {
+        var centre = new Coordinate(disc.centre().x(), disc.centre().y());
+        double off = lines.distance(GEOMETRY.createPoint(centre));
+        assertTrue(off > disc.diameter() / 2 - one.near(), () -> one.what() + ": through " + disc);
+        compared++;
+      }
+    }
+    assertTrue(compared > 1000, "too few pieces: " + compared);
+  }
+
+  /**
+   * Both long sides lie on drawn lines, on straight grain both ends too, and on the bias the end
+   * beside a disc. Other bias ends are trimmed after cutting.
+   */
+  @Test
+  void everyStripThatIsCutIsDrawn() {
+    int compared = 0;
+    int beside = 0;
+    for (Laid one : sample) {
+      if (one.picture().cutLines().clothEvery() > 1 || one.picture().clothLeft() > 0) {
+        continue;
+      }
+      IndexedFacetDistance lines = new IndexedFacetDistance(one.lines());
+      for (PlacedStrip strip : one.layout().strips()) {
+        if (strip.cut()) {
+          boolean divided = one.isBias() && isBesideDisc(one, strip);
+          Geometry outline = one.isBias() ? longSides(strip) : polygon(strip).getBoundary();
+          assertTrue(
+              !divided || isDrawn(endBesideDisc(one, strip), lines, one),
+              () -> one.what() + ": without its end: " + strip);
+          assertTrue(isDrawn(outline, lines, one), () -> one.what() + ": not drawn: " + strip);
+          compared++;
+          beside += divided ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(compared > 500, "too few strips: " + compared);
+    assertTrue(beside > 20, "too few strips beside discs: " + beside);
+  }
+
+  /** Looked at every tenth of the way along each side. */
+  private static boolean isDrawn(Geometry outline, IndexedFacetDistance lines, Laid one) {
+    double step = outline.getEnvelopeInternal().getDiameter() / 10;
+    return Arrays.stream(Densifier.densify(outline, step).getCoordinates())
+        .allMatch(at -> lines.isWithinDistance(GEOMETRY.createPoint(at), one.near()));
+  }
+
+  /** As many gaps between lines as strips from edge to edge: what stays over is not drawn. */
+  @Test
+  void noStripThatStaysOverIsDrawn() {
+    int over = 0;
+    for (Laid one : sample) {
+      long ordinary =
+          one.layout().strips().stream()
+              .filter(strip -> strip.cut() && !isBesideDisc(one, strip))
+              .count();
+      assertEquals(ordinary, one.picture().cutLines().clothComb(), one.what());
+      over += (int) one.layout().strips().stream().filter(strip -> !strip.cut()).count();
+    }
+    assertTrue(over > 50, "too few strips stay over: " + over);
+  }
+
+  private static Geometry longSides(PlacedStrip strip) {
+    Coordinate[] at = polygon(strip).getCoordinates();
+    return GEOMETRY.createMultiLineString(
+        new LineString[] {
+          GEOMETRY.createLineString(Arrays.copyOfRange(at, 0, 2)),
+          GEOMETRY.createLineString(Arrays.copyOfRange(at, 2, 4))
+        });
+  }
+
+  private static Geometry endBesideDisc(Laid one, PlacedStrip strip) {
+    Coordinate[] at = polygon(strip).getCoordinates();
+    return Stream.of(new int[] {1, 2}, new int[] {3, 4})
+        .map(i -> GEOMETRY.createLineString(new Coordinate[] {at[i[0]], at[i[1]]}))
+        .min(Comparator.comparingDouble(end -> fromDisc(one, end)))
+        .orElseThrow();
+  }
+
+  private static double fromDisc(Laid one, Geometry geometry) {
+    return one.layout().discs().stream()
+        .mapToDouble(
+            disc ->
+                geometry.distance(
+                    GEOMETRY.createPoint(new Coordinate(disc.centre().x(), disc.centre().y()))))
+        .min()
+        .orElseThrow();
+  }
+
+  /** Whether a strip does not reach from edge to edge because a disc is in its way. */
+  private static boolean isBesideDisc(Laid one, PlacedStrip strip) {
+    if (!one.isBias()) {
+      return !strip.full();
+    }
+    var plan = one.drawn().plan().work().orElseThrow().layouts().bias().orElseThrow();
+    var middle = polygon(strip).getCentroid();
+    double width = one.layout().width();
+    boolean lengthwise = one.picture().clothTurn() == 0;
+    double fromNear = middle.getX() + (lengthwise ? middle.getY() : width - middle.getY());
+    return fromNear < plan.near() || fromNear > plan.longer() + plan.shorter() - plan.far();
+  }
+
+  @Test
+  void everyDiscIsInItsPlace() {
+    int compared = 0;
+    for (Laid one : sample) {
+      for (int i = 0; i < Math.min(12, one.layout().discs().size()); i++) {
+        var placed = one.layout().discs().get(i);
+        ClothDisc disc = one.picture().clothDiscs().get(i);
+        assertEquals(placed.centre().x(), disc.clothDiscX() * one.scale(), NEAR, one.what());
+        assertEquals(placed.centre().y(), disc.clothDiscY() * one.scale(), NEAR, one.what());
+        double radius = one.picture().clothDiscRadius() * one.scale();
+        assertEquals(placed.diameter() / 2, radius, NEAR, one.what());
+        compared++;
+      }
+    }
+    assertTrue(compared > 100, "too few discs: " + compared);
+  }
+
+  @Test
+  void whatIsNotDrawnIsTold() {
+    int told = 0;
+    for (Laid one : sample) {
+      String title = one.drawn().titles().clothTitle();
+      boolean thinned = one.picture().cutLines().clothComb() > 99;
+      boolean left = one.picture().clothLeft() > 0;
+      assertEquals(thinned, title.contains("; one cut line in "), title);
+      assertEquals(left, title.endsWith(" more not drawn"), title);
+      assertTrue(left || one.layout().discs().size() <= 12, title);
+      told += thinned || left ? 1 : 0;
+    }
+    assertTrue(told > 5, "too few pictures leave something out: " + told);
+  }
+
+  /** By hand: no overlays, one strip each 2 1/4 in of a cloth 53 in wide between selvages. */
+  @Test
+  void theTitleNamesStripsAndSize() {
+    Drawn drawn = Drawn.of(Briefs.inch().with("base_overlays", 0)).orElseThrow();
+    assertEquals(
+        drawn.plan().work().orElseThrow().cut().orElseThrow().total().stripCount()
+            + " strips across the cloth: bought 36 × 54 in, usable 36 × 53 in",
+        drawn.titles().clothTitle());
+  }
+}

@@ -1,0 +1,174 @@
+package frillbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class FlowerTest {
+  /** Angles and radii are settled to four decimals. */
+  private static final double TRACED = 1e-4;
+
+  /** Places are drawn to three decimals. */
+  private static final double PLACE = 5.1e-4;
+
+  private static List<Drawn> sample;
+
+  @BeforeAll
+  static void drawTheSample() {
+    sample = Drawn.sample(60, 20250401);
+    assertTrue(sample.size() > 60, () -> "too few plans: " + sample.size());
+  }
+
+  private static Flower flower(Briefs briefs) {
+    return Drawn.of(briefs).orElseThrow().set().flower();
+  }
+
+  private record Extent(double least, double most) {
+    static <T> Extent of(List<T> points, ToDoubleFunction<T> place) {
+      var all = points.stream().mapToDouble(place).summaryStatistics();
+      return new Extent(all.getMin(), all.getMax());
+    }
+
+    Extent with(Extent other) {
+      return new Extent(Math.min(least, other.least), Math.max(most, other.most));
+    }
+
+    double size() {
+      return most - least;
+    }
+  }
+
+  private static Extent across(Flower flower) {
+    return Extent.of(flower.flower(), FlowerPoint::flowerX)
+        .with(Extent.of(flower.flowerRims(), RimPoint::flowerRimX))
+        .with(Extent.of(flower.flowerEdges(), EdgePoint::flowerEdgeX));
+  }
+
+  private static Extent upward(Flower flower) {
+    return Extent.of(flower.flower(), FlowerPoint::flowerY)
+        .with(Extent.of(flower.flowerRims(), RimPoint::flowerRimY))
+        .with(Extent.of(flower.flowerEdges(), EdgePoint::flowerEdgeY));
+  }
+
+  @Test
+  void everyFlowerIsAsWideAsHighAndFillsThePicture() {
+    for (Drawn one : sample) {
+      Extent wide = across(one.set().flower());
+      Extent high = upward(one.set().flower());
+      assertEquals(1, wide.size() / high.size(), .03, one.what());
+      assertEquals(1, wide.most(), PLACE, one.what());
+      assertTrue(wide.least() >= -1 - PLACE && high.least() >= -1 - PLACE, one.what());
+      assertTrue(high.most() <= 1 + PLACE, one.what());
+    }
+  }
+
+  /** The ripple of amplitude and wavelength as drawn, integrated along its base line. */
+  @Test
+  void theDrawnRippleIsAsLongAsTheFrillIsFull() {
+    for (Drawn one : sample) {
+      FlowerShape flower = one.set().flower().shape();
+      double length = flower.flowerRun() / flower.flowerWaves();
+      double slope = 2 * Math.PI * flower.flowerSwing() / length;
+      double arc =
+          new IterativeLegendreGaussIntegrator(24, 1e-12, 1e-12)
+              .integrate(
+                  1_000_000, x -> Math.sqrt(1 + Math.pow(slope * Math.cos(x), 2)), 0, Math.PI / 2);
+      double fullness = one.briefs().brief().frill().fullness();
+      assertEquals(fullness, arc / (Math.PI / 2), 2e-6, one.what());
+    }
+  }
+
+  /** Area rule: a spiral between radii h and 1, rows s apart, is π(1 − h²)/s long. */
+  @Test
+  void theDrawnRowsAreAsLongAsTheirAreaSays() {
+    for (Drawn one : sample) {
+      FlowerShape flower = one.set().flower().shape();
+      double hole = flower.flowerHole();
+      double byArea = Math.PI * (1 - hole * hole) / flower.flowerSpacing();
+      double drawn = flower.flowerRun() * flower.flowerSpacing();
+      assertEquals(byArea, drawn, 1e-9 * byArea, one.what());
+    }
+  }
+
+  /** Rows evenly apart pass π(r² − h²) from h to r in a length in proportion to it. */
+  @Test
+  void equalStepsPassEqualAreas() {
+    for (Drawn one : sample) {
+      FlowerShape shape = one.set().flower().shape();
+      double hole = shape.flowerHole();
+      for (int step = 0; step <= shape.flowerPoints(); step++) {
+        double turns = one.set().flower().flower().get(step).flowerAngle() / (2 * Math.PI);
+        double reached = hole + shape.flowerSpacing() * turns;
+        double share = (reached * reached - hole * hole) / (1 - hole * hole);
+        assertEquals((double) step / shape.flowerPoints(), share, TRACED, one.what());
+      }
+    }
+  }
+
+  @Test
+  void everyRippleHasItsCrestAndItsHollow() {
+    for (Drawn one : sample) {
+      FlowerShape shape = one.set().flower().shape();
+      assertEquals(0, shape.flowerPoints() % (4 * shape.flowerWaves()), one.what());
+      assertTrue(shape.flowerPoints() < one.set().flower().flower().size(), one.what());
+      assertTrue(shape.flowerPoints() > 0, one.what());
+    }
+  }
+
+  /** By hand: rows from 0.5 to 8.5 in, 2 in apart, are four turns, each 2 in out of 8.5. */
+  @Test
+  void fewRowsAreDrawnAsTheyAreSewn() {
+    Flower flower = flower(Briefs.inch().with("ring_spacing", 2).with("fullness", 1));
+    assertEquals(4, flower.shape().flowerTurns(), 1e-12);
+    assertFalse(flower.shape().flowerThinned());
+    FlowerPoint last = flower.flower().get(Flower.STEPS);
+    assertEquals(8 * Math.PI, last.flowerAngle(), TRACED);
+    double scale = flower.shape().flowerScale();
+    assertEquals(scale, last.flowerRadius(), TRACED);
+    assertEquals(.5 / 8.5 * scale, flower.flower().get(0).flowerRadius(), TRACED);
+    for (FlowerPoint point : flower.flower()) {
+      double inches = .5 + 2 * point.flowerAngle() / (2 * Math.PI);
+      assertEquals(inches / 8.5 * scale, point.flowerRadius(), TRACED);
+    }
+  }
+
+  /** By hand: rows from 0.5 to 8.5 in, 1/4 in apart, are 32 turns. */
+  @Test
+  void manyRowsAreThinnedAndTheTitleSaysSo() {
+    Drawn drawn = Drawn.of(Briefs.inch().with("ring_spacing", .25)).orElseThrow();
+    assertTrue(drawn.set().flower().shape().flowerThinned());
+    assertEquals(
+        "32 rings, 2.5 times full: ripples about 1.11 times as deep as long; 5 rings drawn",
+        drawn.titles().flowerTitle());
+  }
+
+  /** By hand: the base's radius is 9 in, the rows' 8.5. */
+  @Test
+  void theBaseIsToScaleWithTheRows() {
+    assertEquals(9 / 8.5, flower(Briefs.inch()).shape().flowerEdge(), 1e-12);
+  }
+
+  @Test
+  void separateRingsStayOnTheirRadius() {
+    Flower flower =
+        flower(
+            Briefs.inch()
+                .with("row_style", "rings")
+                .with("ring_spacing", 2)
+                .with("centre_gap", 1)
+                .with("fullness", 1));
+    assertEquals(4, flower.shape().flowerTurns());
+    double scale = flower.shape().flowerScale() / 8;
+    for (FlowerPoint point : flower.flower()) {
+      double ring = point.flowerRadius() / scale;
+      assertEquals(1, Math.abs(ring % 2), 1e-9, () -> "a ring at 1, 3, 5 or 7 in, not " + ring);
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package frillbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.plan.Plan;
+import org.junit.jupiter.api.Test;
+
+class LeaningsTest {
+  private static Drawn drawn(Briefs briefs) {
+    return Drawn.of(briefs).orElseThrow();
+  }
+
+  /** Without overlays the area rule says: cloth grows as fullness over ring spacing. */
+  @Test
+  void clothGrowsWithFullnessOverSpacing() {
+    Leanings leanings =
+        drawn(Briefs.inch().with("base_overlays", 0).with("end_allowance", 0)).set().leanings();
+    for (var point : leanings.fullers()) {
+      assertEquals(point.fullerFullness() / 2.5, point.fullerCloth(), 1e-12);
+    }
+    for (var point : leanings.closers()) {
+      assertEquals(.75 / point.closerSpacing(), point.closerCloth(), 1e-12);
+    }
+  }
+
+  @Test
+  void theMiddleIsThePlanItself() {
+    Leanings leanings = drawn(Briefs.inch()).set().leanings();
+    assertEquals(2.5, leanings.fullers().get(3).fullerFullness());
+    assertEquals(1, leanings.fullers().get(3).fullerCloth(), 1e-12);
+    assertEquals(1, leanings.fullers().get(3).fullerPrice(), 1e-12);
+    assertEquals(.75, leanings.closers().get(3).closerSpacing());
+    assertEquals(1, leanings.closers().get(3).closerPrice(), 1e-12);
+  }
+
+  /** A plan made anew for the other fullness buys whole steps; within a tenth of it. */
+  @Test
+  void theEstimateComesNearAPlanMadeAnew() {
+    Briefs briefs =
+        Briefs.inch().with("quantity", 4).with("charge_as", "used").with("tidy_step", 0);
+    Drawn planned = drawn(briefs);
+    for (var point : planned.set().leanings().fullers()) {
+      double price = price(drawn(briefs.with("fullness", point.fullerFullness())).plan());
+      assertEquals(price / price(planned.plan()), point.fullerPrice(), .1);
+    }
+    for (var point : planned.set().leanings().closers()) {
+      double price = price(drawn(briefs.with("ring_spacing", point.closerSpacing())).plan());
+      assertEquals(price / price(planned.plan()), point.closerPrice(), .1);
+    }
+  }
+
+  private static double price(Plan plan) {
+    return plan.work().orElseThrow().cut().orElseThrow().costing().price().priceTotal();
+  }
+
+  /** The parts are all of what the client pays, as long as there is no loss. */
+  @Test
+  void thePartsAddUpToThePrice() {
+    for (Drawn one : Drawn.sample(30, 20250405)) {
+      double sum = one.set().money().stream().mapToDouble(MoneyShare::moneyAmount).sum();
+      assertEquals(price(one.plan()), sum, 1e-6 * sum, one.what());
+    }
+  }
+
+  @Test
+  void anUngatheredFrillHasNoLessFullness() {
+    Leanings leanings = drawn(Briefs.inch().with("fullness", 1.1)).set().leanings();
+    assertEquals(1, leanings.fullers().get(0).fullerFullness());
+    assertTrue(leanings.fullers().get(0).fullerCloth() < 1);
+  }
+}
