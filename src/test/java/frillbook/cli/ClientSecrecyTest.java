@@ -4,20 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.workbook.WorkbookValues;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.xml.stream.XMLStreamException;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the client's page keeps to the maker: every part of the package is read for it. */
 class ClientSecrecyTest {
@@ -50,6 +57,11 @@ class ClientSecrecyTest {
           "wage|markup|margin|overhead|profit|hour|minute|cost|supplier|labour|rate\\b|bargain"
               + "|lowest|net\\b");
 
+  /** Columns of the plan that the client's picture is drawn from. */
+  private static final List<String> DRAWN =
+      List.of(
+          "flower_edge_x", "flower_edge_y", "flower_rim_x", "flower_rim_y", "flower_x", "flower_y");
+
   @TempDir private static Path folder;
 
   private static Typed plan;
@@ -62,9 +74,84 @@ class ClientSecrecyTest {
     said = PackageText.said(plan.page());
   }
 
+  /**
+   * The points of the picture may come to any number by chance, so each is taken out first, once as
+   * a cell and once as the picture keeps it: whatever else is said must be found.
+   */
   @Test
   void noPriceRateHourOrCostOfTheMakerIsInAnyPart() throws IOException {
-    assertEquals(Set.of(), Secrets.of(plan.plan()).toldIn(said));
+    assertEquals(Set.of(), Secrets.of(plan.plan()).toldIn(saidBesidesThePicture()));
+  }
+
+  private static List<String> saidBesidesThePicture() throws IOException {
+    List<String> others = new ArrayList<>(said);
+    for (double point : points()) {
+      assertTrue(others.remove(String.valueOf(point)), "cell " + point);
+      String kept = BigDecimal.valueOf(point).stripTrailingZeros().toPlainString();
+      assertTrue(others.remove(kept), "point " + kept);
+    }
+    return others;
+  }
+
+  private static List<Double> points() throws IOException {
+    try (XSSFWorkbook workbook = Typed.open(plan.plan())) {
+      WorkbookValues values = new WorkbookValues(workbook);
+      return DRAWN.stream()
+          .flatMap(name -> values.column(name).stream())
+          .map(Double.class::cast)
+          .toList();
+    }
+  }
+
+  @Test
+  void thePictureIsDrawnFromTheMakersPointsOfTheFlowerAlone() throws IOException {
+    // Both coordinates of 33, 97 and 401 points.
+    assertEquals(2 * (33 + 97 + 401), points().size());
+    assertEquals(said.size() - 2 * points().size(), saidBesidesThePicture().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<c r='B7'><v>126.71</v></c>",
+        "<c r='B7'><f>126.71*B7</f></c>",
+        "<c r='B7' t='inlineStr'><is><t>for 126.71</t></is></c>",
+        "<si><t>126.71 EUR</t></si>",
+        "<pt idx='7'><v>126.71</v></pt>",
+        "<pt idx='7' formatCode='126.71'><v>7</v></pt>",
+        "<f>Client!$B$7*126.71</f>",
+        "<comment ref='B7'><text><t>126.71</t></text></comment>",
+        "<definedName name='rate'>126.71</definedName>",
+        "<definedName name='rate_126.71'>Client!$B$7</definedName>",
+        "<title>126.71</title>",
+        "<cNvPr id='7' name='picture' descr='126.71 an hour'/>",
+        "<oddFooter>126.71</oddFooter>",
+        "<numFmt formatCode='&quot;126.71&quot;'/>",
+        "<a><!-- 126.71 --></a>",
+        "<a><?rate 126.71?></a>"
+      })
+  void aSecretIsFoundWhereverItIsWritten(String part) throws XMLStreamException {
+    Secrets secret = new Secrets(Map.of("rate", 126.71));
+    Secrets whole = new Secrets(Map.of("minutes", 126.0));
+    assertFalse(secret.toldIn(PackageText.said(part)).isEmpty());
+    assertFalse(whole.toldIn(PackageText.said(part.replace("126.71", "126"))).isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<row r='126' spans='1:126'/>",
+        "<c r='AB126'><v>7</v></c>",
+        "<c r='B7' t='s'><v>126</v></c>",
+        "<f>Client!$B$126:$C$126</f>",
+        "<definedName name='area'>Client!$B$7:$C$126</definedName>",
+        "<mergeCell ref='A126:B126'/>",
+        "<pt idx='126'><v>7</v></pt>",
+        "<ptCount val='126'/>"
+      })
+  void whereSomethingStandsIsNoNumberThatIsSaid(String part) throws XMLStreamException {
+    Secrets whole = new Secrets(Map.of("minutes", 126.0));
+    assertEquals(Set.of(), whole.toldIn(PackageText.said(part)));
   }
 
   @Test
@@ -122,9 +209,13 @@ class ClientSecrecyTest {
             "docProps/app.xml",
             "docProps/core.xml",
             "xl/_rels/workbook.xml.rels",
+            "xl/charts/chart1.xml",
+            "xl/drawings/_rels/drawing1.xml.rels",
+            "xl/drawings/drawing1.xml",
             "xl/sharedStrings.xml",
             "xl/styles.xml",
             "xl/workbook.xml",
+            "xl/worksheets/_rels/sheet1.xml.rels",
             "xl/worksheets/sheet1.xml"),
         PackageText.parts(plan.page()).keySet());
   }
@@ -133,10 +224,18 @@ class ClientSecrecyTest {
   void thereIsNoFormulaNoNameNoCommentAndNoLink() throws IOException {
     Map<String, String> parts = PackageText.parts(plan.page());
     for (Map.Entry<String, String> part : parts.entrySet()) {
-      for (String element : List.of("<f>", "<f ", "definedName", "comment", "External", "<!--")) {
+      for (String element : List.of("<f>", "<f ", "comment", "External", "<!--")) {
         assertFalse(part.getValue().contains(element), element + " in " + part.getKey());
       }
     }
+    String names = parts.get("xl/workbook.xml");
+    assertEquals(1, names.split("<definedName ", -1).length - 1, names);
+    assertTrue(names.contains("<definedName name=\"_xlnm.Print_Area\""), names);
+    // The picture reads cells of the client's own sheet alone.
+    Matcher cells =
+        Pattern.compile("<c:f>([^<]*)</c:f>").matcher(parts.get("xl/charts/chart1.xml"));
+    assertTrue(cells.results().allMatch(cell -> cell.group(1).startsWith("Client!$")));
+    assertTrue(cells.reset().find());
     assertTrue(PackageText.parts(plan.plan()).get("xl/workbook.xml").contains("<definedName "));
   }
 }

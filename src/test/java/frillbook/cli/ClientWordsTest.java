@@ -8,13 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +49,7 @@ class ClientWordsTest {
       assertEquals(words, typed.getStringCellValue(), WorkbookValues.where(typed));
       // "@" is the number format of a cell whose contents stay text (ISO/IEC 29500-1, 18.8.30).
       assertEquals("@", typed.getCellStyle().getDataFormatString());
-      XSSFCell shown = cell(page, words);
+      XSSFCell shown = PageCells.saying(page, words);
       assertEquals(CellType.STRING, shown.getCellType(), WorkbookValues.where(shown));
       assertEquals("@", shown.getCellStyle().getDataFormatString());
       assertTrue(shown.getCellStyle().getQuotePrefixed(), WorkbookValues.where(shown));
@@ -67,7 +64,7 @@ class ClientWordsTest {
   @Test
   void otherWordsAreNotMarked() throws IOException {
     try (XSSFWorkbook page = made("--set=terms_words=1+1 pillow").pageWritten()) {
-      XSSFCell shown = cell(page, "1+1 pillow");
+      XSSFCell shown = PageCells.saying(page, "1+1 pillow");
       assertEquals("General", shown.getCellStyle().getDataFormatString());
     }
   }
@@ -76,7 +73,7 @@ class ClientWordsTest {
   void aNumberTypedForWordsIsWords() throws IOException {
     Typed plan = made().with(Map.of("terms_words", 24.0));
     try (XSSFWorkbook page = plan.pageWritten()) {
-      assertEquals(CellType.STRING, cell(page, "24").getCellType());
+      assertEquals(CellType.STRING, PageCells.saying(page, "24").getCellType());
     }
   }
 
@@ -94,24 +91,11 @@ class ClientWordsTest {
   void moneyHasThePlacesOfItsCurrency(String code, String format, double price, String deposit)
       throws IOException {
     try (XSSFWorkbook page = made("--currency=" + code).pageWritten()) {
-      XSSFCell each = page.getSheetAt(0).getRow(10).getCell(3);
+      XSSFCell each = PageCells.firstUnder(page, "Price each");
       assertEquals(price, each.getNumericCellValue(), WorkbookValues.where(each));
       assertEquals(format, each.getCellStyle().getDataFormatString());
-      String sentence = page.getSheetAt(0).getRow(14).getCell(0).getStringCellValue();
+      String sentence = PageCells.mentioning(page, "A deposit of").getStringCellValue();
       assertTrue(sentence.endsWith("for choice 1 that is " + deposit + "."), sentence);
     }
-  }
-
-  private static XSSFCell cell(XSSFWorkbook page, String text) {
-    return cells(page).filter(cell -> text.equals(cell.toString())).findFirst().orElseThrow();
-  }
-
-  private static Stream<XSSFCell> cells(XSSFWorkbook page) {
-    XSSFSheet sheet = page.getSheetAt(0);
-    return IntStream.rangeClosed(0, sheet.getLastRowNum())
-        .mapToObj(sheet::getRow)
-        .filter(Objects::nonNull)
-        .flatMap(row -> IntStream.range(0, row.getLastCellNum()).mapToObj(row::getCell))
-        .filter(Objects::nonNull);
   }
 }

@@ -6,10 +6,14 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
@@ -18,6 +22,28 @@ import javax.xml.stream.XMLStreamReader;
 
 /** Every part of an .xlsx file as text. */
 final class PackageText {
+  /** Attributes that say where something stands or how much of it there is, by their elements. */
+  private static final Set<String> ADDRESSES =
+      Set.of(
+          "dimension ref",
+          "row r",
+          "row spans",
+          "c r",
+          "mergeCell ref",
+          "mergeCells count",
+          "sst count",
+          "sst uniqueCount",
+          "ptCount val",
+          "pt idx");
+
+  /** Elements whose text may speak of cells. */
+  private static final Set<String> FORMULAS = Set.of("f", "definedName");
+
+  private static final Pattern CELL = Pattern.compile("\\$?\\b[A-Z]{1,3}\\$?[1-9][0-9]*\\b");
+
+  private final List<String> said = new ArrayList<>();
+  private boolean isShared;
+
   private PackageText() {}
 
   /** The parts as they stand in the package, by name. */
@@ -34,14 +60,17 @@ final class PackageText {
 
   /**
    * All that somebody wrote into the package: part names, texts and attribute values, one a line.
-   * The names of elements and attributes belong to the format; pageMargins is one of them.
+   *
+   * <p>What belongs to the format is left out: the names of elements and attributes, pageMargins
+   * among them; where a cell or a point stands, and how many there are; which of the shared texts a
+   * cell has. The shared texts themselves are a part like any other.
    */
   static List<String> said(Path file) throws IOException {
     List<String> said = new ArrayList<>();
     for (Map.Entry<String, String> part : parts(file).entrySet()) {
       said.add(part.getKey());
       try {
-        addTexts(part.getValue(), said);
+        said.addAll(said(part.getValue()));
       } catch (XMLStreamException e) {
         throw new IOException(part.getKey() + " is no XML", e);
       }
@@ -49,18 +78,46 @@ final class PackageText {
     return said;
   }
 
-  private static void addTexts(String xml, List<String> said) throws XMLStreamException {
-    XMLStreamReader reader =
-        XMLInputFactory.newDefaultFactory().createXMLStreamReader(new StringReader(xml));
+  /** The same for the text of one part. */
+  static List<String> said(String xml) throws XMLStreamException {
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+    XMLStreamReader reader = factory.createXMLStreamReader(new StringReader(xml));
+    PackageText text = new PackageText();
+    Deque<String> elements = new ArrayDeque<>(List.of(""));
     while (reader.hasNext()) {
-      int event = reader.next();
-      if (event == XMLStreamReader.CHARACTERS || event == XMLStreamReader.COMMENT) {
-        said.add(reader.getText());
-      } else if (event == XMLStreamReader.START_ELEMENT) {
-        for (int i = 0; i < reader.getAttributeCount(); i++) {
-          said.add(reader.getAttributeValue(i));
+      switch (reader.next()) {
+        case XMLStreamReader.START_ELEMENT -> {
+          elements.push(reader.getLocalName());
+          text.attributes(reader);
+        }
+        case XMLStreamReader.END_ELEMENT -> elements.pop();
+        case XMLStreamReader.CHARACTERS -> text.words(elements.peek(), reader.getText());
+        case XMLStreamReader.COMMENT, XMLStreamReader.PROCESSING_INSTRUCTION ->
+            text.said.add(reader.hasText() ? reader.getText() : reader.getPIData());
+        default -> {
+          // Nothing else holds words.
         }
       }
+    }
+    return text.said;
+  }
+
+  private void attributes(XMLStreamReader reader) {
+    if (reader.getLocalName().equals("c")) {
+      isShared = "s".equals(reader.getAttributeValue(null, "t"));
+    }
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (!ADDRESSES.contains(reader.getLocalName() + " " + reader.getAttributeLocalName(i))) {
+        said.add(reader.getAttributeValue(i));
+      }
+    }
+  }
+
+  private void words(String element, String text) {
+    boolean isNumberOfText = isShared && element.equals("v");
+    if (!isNumberOfText) {
+      said.add(FORMULAS.contains(element) ? CELL.matcher(text).replaceAll("") : text);
     }
   }
 }

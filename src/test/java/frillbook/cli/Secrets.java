@@ -3,6 +3,7 @@ package frillbook.cli;
 import frillbook.workbook.WorkbookValues;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -17,8 +18,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /**
  * The numbers of a plan that are nobody's but the maker's, and a search for them.
  *
- * <p>A number is looked for as it is, to two and three places, and as per cent. One with fewer than
- * three figures, as 5 or 0.5, is left out: it may stand on the page for another reason.
+ * <p>A number is looked for as it is, as a file holds it, to two and three places, and as per cent.
+ * One with fewer than three figures, as 5 or 0.5, is left out: it may stand on the page for another
+ * reason.
  */
 record Secrets(Map<String, Double> numbers) {
   /** The maker's sheets; what these hold and the page does not show is secret. */
@@ -36,6 +38,9 @@ record Secrets(Map<String, Double> numbers) {
           "choice_price_each",
           "choice_price_total",
           "choice_fullness");
+
+  /** Figures of a number in a file. */
+  private static final MathContext STORED = new MathContext(12);
 
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
 
@@ -91,6 +96,7 @@ record Secrets(Map<String, Double> numbers) {
     Set<String> forms = new TreeSet<>();
     for (double form : new double[] {number, number * 100}) {
       forms.add(key(rounded(form, 9)));
+      forms.add(key(new BigDecimal(form, STORED)));
       for (int places : new int[] {2, 3}) {
         BigDecimal shown = rounded(form, places);
         if (shown.stripTrailingZeros().precision() >= 3) {
