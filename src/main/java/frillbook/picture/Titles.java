@@ -81,14 +81,13 @@ public record Titles(
         + " "
         + grain
         + (discs > 0 ? " and " + counted(discs, "overlay") : "")
-        + ": bought "
-        + size(cloth.plan().buyLength(), brief.cloth().fabricWidth(), brief)
-        + ", usable "
-        + size(picture.clothLength(), cloth.width(), brief)
+        + sizes(
+            size(cloth.plan().buyLength(), brief.cloth().fabricWidth(), brief),
+            size(picture.clothLength(), cloth.width(), brief))
         + (picture.cutLines().clothEvery() > 1
             ? "; one cut line in " + picture.cutLines().clothEvery() + " drawn"
             : "")
-        + (picture.clothLeft() > 0 ? "; " + picture.clothLeft() + " more not drawn" : "");
+        + left(picture.clothLeft());
   }
 
   private static String size(double length, double width, Brief brief) {
@@ -119,14 +118,18 @@ public record Titles(
     return counted(cloth.bases(), "base")
         + " and "
         + counted(cloth.backs(), "back piece")
-        + ": "
-        + number(cloth.length(), 1)
-        + " × "
-        + number(cloth.width(), 1)
-        + " "
-        + brief.unit().symbol()
-        + " usable"
-        + (picture.baseDiscsLeft() + picture.baseBacksLeft() == 0 ? "" : "; not all drawn");
+        + sizes(
+            size(cloth.rows().baseBuyLength(), brief.base().baseFabricWidth(), brief),
+            size(cloth.length(), cloth.width(), brief))
+        + left(picture.baseDiscsLeft() + picture.baseBacksLeft());
+  }
+
+  private static String sizes(String bought, String usable) {
+    return ": bought " + bought + ", usable " + usable;
+  }
+
+  private static String left(int pieces) {
+    return pieces > 0 ? "; " + pieces + " more not drawn" : "";
   }
 
   private static String counted(int count, String what) {

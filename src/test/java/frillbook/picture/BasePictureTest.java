@@ -243,7 +243,7 @@ class BasePictureTest {
       int left = one.picture().baseDiscsLeft() + one.picture().baseBacksLeft();
       assertEquals(pieces, one.pieces().size() + left, one.what());
       String title = one.drawn().titles().baseClothTitle();
-      assertEquals(left > 0, title.endsWith("; not all drawn"), title);
+      assertEquals(left > 0, title.endsWith(" more not drawn"), title);
     }
   }
 
@@ -257,16 +257,19 @@ class BasePictureTest {
    */
   @Test
   void theTitleNamesPiecesAndSize() {
-    assertEquals("1 base and 1 back piece: 22.5 × 43 in usable", title(Briefs.inch()));
+    assertEquals(
+        "1 base and 1 back piece: bought 22.5 × 44 in, usable 22.5 × 43 in", title(Briefs.inch()));
   }
 
   /**
    * By hand: four rows of two bases at 19 7/8 in, one half of 10 1/8 in beside the last, thirteen
-   * more in seven rows: 150 3/8 in, 34 steps of 4 1/2 in.
+   * more in seven rows: 150 3/8 in, 34 steps of 4 1/2 in. The picture has room for twelve.
    */
   @Test
   void theTitleSaysThatNotAllIsDrawn() {
     Briefs zipped = Briefs.inch().with("quantity", 7).with("back_style", "zipped halves");
-    assertEquals("7 bases and 14 back pieces: 153 × 43 in usable; not all drawn", title(zipped));
+    assertEquals(
+        "7 bases and 14 back pieces: bought 153 × 44 in, usable 153 × 43 in; 2 more not drawn",
+        title(zipped));
   }
 }
