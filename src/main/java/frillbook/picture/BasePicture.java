@@ -1,5 +1,7 @@
 package frillbook.picture;
 
+import frillbook.discs.BasePlaces;
+import frillbook.discs.DiscSizes;
 import frillbook.measure.Rounding;
 import frillbook.naming.Prefixed;
 import java.util.List;
@@ -51,36 +53,37 @@ public record BasePicture(
 
   static BasePicture of(CutBase cloth) {
     double scale = Math.max(cloth.length() / WIDE, cloth.width());
-    double radius = cloth.discs().baseCutDiameter() / 2 / scale;
-    List<Spot> discs = places(cloth.bases(), cloth::base, scale);
-    List<Spot> backs = places(cloth.backs(), cloth::back, scale);
+    BasePlaces places = cloth.places();
+    double radius = places.sizes().baseCutDiameter() / 2 / scale;
+    List<Spot> discs = spots(places.bases(), places::base, scale);
+    List<Spot> backs = spots(places.backs(), places::back, scale);
     return new BasePicture(
         cloth.length(),
         scale,
-        cloth.lastWidth(),
-        cloth.backDeep(),
+        places.lastWidth(),
+        places.backDeep(),
         radius,
         discs.size(),
-        cloth.bases() - discs.size(),
+        places.bases() - discs.size(),
         backs.size(),
-        cloth.backs() - backs.size(),
+        places.backs() - backs.size(),
         discs,
         backs,
         RoundPoint.around(discs, radius, discs.size()),
-        backPoints(cloth, backs, scale),
+        backPoints(places.sizes(), backs, scale),
         edge(cloth, scale));
   }
 
-  private static List<Spot> places(int count, IntFunction<Spot> place, double scale) {
+  private static List<Spot> spots(int count, IntFunction<BasePlaces.Place> place, double scale) {
     return IntStream.range(0, Math.min(Twelve.MOST, count))
         .mapToObj(place)
-        .map(spot -> new Spot(spot.x() / scale, spot.y() / scale))
+        .map(at -> new Spot(at.x() / scale, at.y() / scale))
         .toList();
   }
 
-  private static List<BackPoint> backPoints(CutBase cloth, List<Spot> backs, double scale) {
-    double high = cloth.discs().backPieceHeight() / scale;
-    double wide = cloth.discs().backCutDiameter() / scale;
+  private static List<BackPoint> backPoints(DiscSizes sizes, List<Spot> backs, double scale) {
+    double high = sizes.backPieceHeight() / scale;
+    double wide = sizes.backCutDiameter() / scale;
     return corners(high, wide)
         .map(side -> new BackPoint(side, Twelve.from(backs, backs.size(), side)))
         .toList();

@@ -115,11 +115,11 @@ public record Titles(
   }
 
   private static String baseCloth(Brief brief, BasePicture picture, CutBase cloth) {
-    return counted(cloth.bases(), "base")
+    return counted(cloth.places().bases(), "base")
         + " and "
-        + counted(cloth.backs(), "back piece")
+        + counted(cloth.places().backs(), "back piece")
         + sizes(
-            size(cloth.rows().baseBuyLength(), brief.base().baseFabricWidth(), brief),
+            size(cloth.places().rows().baseBuyLength(), brief.base().baseFabricWidth(), brief),
             size(cloth.length(), cloth.width(), brief))
         + left(picture.baseDiscsLeft() + picture.baseBacksLeft());
   }

@@ -46,6 +46,8 @@ public record FrillWork(
                   return JoinPlace.of(n, seam, strip.flatLength(), brief, rings);
                 })
             .toList();
+    List<JoinWorking> workings =
+        joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, rings)).toList();
     Job job =
         new Job(
             room,
@@ -62,8 +64,8 @@ public record FrillWork(
         Shopping.of(brief.unit(), total.buyLength(), base.baseBuyLength()),
         CutPiece.all(sizes, layouts, plan),
         joins,
-        joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, rings)).toList(),
+        workings,
         costing,
-        new PictureSource(job, layouts, plan, costing, joins).draw());
+        new PictureSource(job, layouts, plan, costing, joins, workings).draw());
   }
 }

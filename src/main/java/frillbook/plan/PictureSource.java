@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
 import frillbook.discs.BaseCloth;
+import frillbook.discs.BasePlaces;
 import frillbook.materials.Material;
 import frillbook.picture.CutBase;
 import frillbook.picture.Guide.GuideJoin;
@@ -14,7 +15,12 @@ import java.util.stream.IntStream;
 
 /** Hands the worked-out plan to the pictures. */
 record PictureSource(
-    Job job, FrillLayouts layouts, GrainPlan plan, Costing costing, List<JoinPlace> joins) {
+    Job job,
+    FrillLayouts layouts,
+    GrainPlan plan,
+    Costing costing,
+    List<JoinPlace> joins,
+    List<JoinWorking> workings) {
 
   Pictures draw() {
     Sizes sizes = job.sizes();
@@ -38,21 +44,15 @@ record PictureSource(
     Sizes sizes = job.sizes();
     BaseCloth rows = job.base();
     return new CutBase(
-        job.quantity(),
-        sizes.discs(),
-        rows,
+        new BasePlaces(job.quantity(), sizes.discs(), rows),
         rows.baseBuyLength() * sizes.usableShare(),
         sizes.baseUsableWidth());
   }
 
   private List<GuideJoin> firstJoins() {
-    return joins.stream()
-        .filter(join -> join.joinCushion() == 1)
-        .map(
-            join ->
-                new GuideJoin(
-                    JoinWorking.of(join.joinMark(), job.brief(), job.rings()).joinTurns(),
-                    join.joinMark()))
+    return IntStream.range(0, joins.size())
+        .filter(i -> joins.get(i).joinCushion() == 1)
+        .mapToObj(i -> new GuideJoin(workings.get(i).joinTurns(), joins.get(i).joinMark()))
         .toList();
   }
 
