@@ -65,36 +65,14 @@ public record BiasComb(
     double farSlack = far - cutting.reach(discs >= 2);
     double nearBeside = discs >= 1 ? cutting.besideNet(shorter, nearSlack) : 0;
     double farBeside = discs >= 2 ? cutting.besideNet(shorter, farSlack) : 0;
-    return new BiasComb(
-            longer,
-            shorter,
-            waist,
-            near,
-            laneCount,
-            far,
-            nearSlack,
-            farSlack,
-            nearShort,
-            farShort,
-            nearBeside,
-            farBeside,
-            edge,
-            0)
-        .judged(cutting, discs);
-  }
-
-  private static int shortened(int laneCount, double depth, double step) {
-    return Math.min(laneCount, Math.max(0, Rounding.up(depth / step)));
-  }
-
-  private static double arithmetic(double first, int count, double step) {
-    return count * first + step * count * (count - 1) / 2;
-  }
-
-  private BiasComb judged(BiasCutting cutting, int discs) {
+    double full = ROOT2 * waist;
     Join join = cutting.join();
     double net = ROOT2 * edge * join.gain() - laneCount * join.takeup() + nearBeside + farBeside;
-    double need = join.netNeeded(cutting.pieces(), fullStrip());
+    boolean fits =
+        farSlack >= -Rounding.TINY
+            && full >= cutting.least() - Rounding.TINY
+            && (discs < 1 || fits(nearSlack, shorter, cutting))
+            && (discs < 2 || fits(farSlack, shorter, cutting));
     return new BiasComb(
         longer,
         shorter,
@@ -109,15 +87,20 @@ public record BiasComb(
         nearBeside,
         farBeside,
         edge,
-        (fits(cutting, discs) ? net : 0) - need);
+        (fits ? net : 0) - join.netNeeded(cutting.pieces(), full));
   }
 
-  private boolean fits(BiasCutting cutting, int discs) {
-    double room = shorter - cutting.pieces().discDiameter() + Rounding.TINY;
-    return farSlack >= -Rounding.TINY
-        && fullStrip() >= cutting.least() - Rounding.TINY
-        && (discs < 1 || nearSlack / 2 <= room)
-        && (discs < 2 || farSlack / 2 <= room);
+  /** Whether a disc pushed {@code slack} out of its corner still lies on the cloth. */
+  private static boolean fits(double slack, double shorter, BiasCutting cutting) {
+    return slack / 2 <= shorter - cutting.pieces().discDiameter() + Rounding.TINY;
+  }
+
+  private static int shortened(int laneCount, double depth, double step) {
+    return Math.min(laneCount, Math.max(0, Rounding.up(depth / step)));
+  }
+
+  private static double arithmetic(double first, int count, double step) {
+    return count * first + step * count * (count - 1) / 2;
   }
 
   double fullStrip() {

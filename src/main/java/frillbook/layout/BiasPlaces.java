@@ -25,7 +25,7 @@ record BiasPlaces(
     List<PlacedStrip> strips = new ArrayList<>();
     for (int i = 0; i < plan.full(); i++) {
       double depth = plan.near() / ROOT2 + (plan.nearShort() + i) * stripWidth;
-      add(strips, near(), depth, plan.stripLength(), true);
+      add(strips, near(), depth, near().firstStart(depth), plan.stripLength(), true);
     }
     addLanes(strips, near(), plan.near(), corners, CornerStrips::nearLane);
     addLanes(strips, far(), plan.far(), corners, CornerStrips::farLane);
@@ -52,14 +52,29 @@ record BiasPlaces(
       ToDoubleFunction<CornerStrips> lane) {
     for (CornerStrips row : rows) {
       double depth = first / ROOT2 + (row.cornerNo() - 1) * stripWidth;
-      add(strips, corner, depth, lane.applyAsDouble(row), false);
+      add(strips, corner, depth, corner.firstStart(depth), lane.applyAsDouble(row), false);
     }
   }
 
+  private static void addRight(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    add(strips, corner, depth, depth - length, length, false);
+  }
+
+  private static void addLeft(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    add(strips, corner, depth, -depth, length, false);
+  }
+
   private static void add(
-      List<PlacedStrip> strips, BiasCorner corner, double depth, double length, boolean full) {
+      List<PlacedStrip> strips,
+      BiasCorner corner,
+      double depth,
+      double start,
+      double length,
+      boolean full) {
     if (length > 0) {
-      strips.add(corner.strip(depth, corner.firstStart(depth), length, full));
+      strips.add(corner.strip(depth, start, length, full));
     }
   }
 
@@ -70,20 +85,6 @@ record BiasPlaces(
   /** How deep the side nearer to the corner lies. */
   private double depth(BesideDisc row, double slack) {
     return (row.besideLine() + slack) / ROOT2 - stripWidth;
-  }
-
-  private static void addRight(
-      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
-    if (length > 0) {
-      strips.add(corner.strip(depth, depth - length, length, false));
-    }
-  }
-
-  private static void addLeft(
-      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
-    if (length > 0) {
-      strips.add(corner.strip(depth, -depth, length, false));
-    }
   }
 
   List<PlacedDisc> discs(DiscSizes sizes) {

@@ -45,7 +45,11 @@ public record CutLines(
    */
   public record CutPoint(double clothCutMark, double clothCutX, double clothCutY) {}
 
-  private record Ends(LineEnd head, LineEnd tail) {}
+  private record Ends(LineEnd head, LineEnd tail) {
+    double at(boolean isHead, double mark) {
+      return (isHead ? head : tail).at(mark);
+    }
+  }
 
   static CutLines of(CutCloth cloth, List<ClothSide> sides) {
     double scale = cloth.scale();
@@ -60,20 +64,16 @@ public record CutLines(
     Ends stack = stack(cloth);
     Ends x = cloth.turn() == 0 ? run : stack;
     Ends y = cloth.turn() == 0 ? stack : run;
+    double step = apart * every / 2 / scale;
+    double last = from + apart * comb / scale;
+    double yFrom = cloth.turn() == 2 ? cloth.width() / scale : 0;
+    List<CutPoint> points =
+        IntStream.range(0, 2 * MOST)
+            .mapToObj(i -> point(i, Math.min(last, from + step * (i - i % 2)), x, y, yFrom))
+            .toList();
     return new CutLines(
-            first,
-            comb,
-            every,
-            from,
-            apart * every / 2 / scale,
-            from + apart * comb / scale,
-            x.head(),
-            x.tail(),
-            y.head(),
-            y.tail(),
-            cloth.turn() == 2 ? cloth.width() / scale : 0,
-            List.of())
-        .drawn();
+        first, comb, every, from, step, last, x.head(), x.tail(), y.head(), y.tail(), yFrom,
+        points);
   }
 
   /** Along the strips, or on the bias along the longer side. */
@@ -97,27 +97,9 @@ public record CutLines(
         : new Ends(LineEnd.MARK, LineEnd.MARK);
   }
 
-  private CutLines drawn() {
-    return new CutLines(
-        clothFirst,
-        clothComb,
-        clothEvery,
-        clothFrom,
-        clothStep,
-        clothLast,
-        xHead,
-        xTail,
-        yHead,
-        yTail,
-        clothYFrom,
-        IntStream.range(0, 2 * MOST).mapToObj(this::point).toList());
-  }
-
-  private CutPoint point(int index) {
-    double mark = Math.min(clothLast, clothFrom + clothStep * (index - index % 2));
+  private static CutPoint point(int index, double mark, Ends x, Ends y, double yFrom) {
     boolean head = (index + 1) / 2 % 2 == 0;
-    double x = (head ? xHead : xTail).at(mark);
-    double y = Math.abs(clothYFrom - (head ? yHead : yTail).at(mark));
-    return new CutPoint(mark, Rounding.drawn(x), Rounding.drawn(y));
+    return new CutPoint(
+        mark, Rounding.drawn(x.at(head, mark)), Rounding.drawn(Math.abs(yFrom - y.at(head, mark))));
   }
 }
