@@ -10,27 +10,26 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 
 /** A cell as the evaluator sees it: a parsed formula, or a value. */
 final class ParsedCell implements EvaluationCell {
-  private final EvaluationSheet sheet;
+  private final ParsedSheet sheet;
   private final XSSFCell cell;
   private final int row;
   private final int column;
-  private final int number;
+  private final int hash;
   private final Function<XSSFCell, Ptg[]> parser;
   private Ptg[] formula;
   private CellType type;
   private Object value;
 
   /**
-   * @param number of the cell in the workbook
    * @param parser gives the pieces of its formula; asked when they are needed, since a person may
    *     have added formulas that the library does not know
    */
-  ParsedCell(EvaluationSheet sheet, XSSFCell cell, int number, Function<XSSFCell, Ptg[]> parser) {
+  ParsedCell(ParsedSheet sheet, XSSFCell cell, Function<XSSFCell, Ptg[]> parser) {
     this.sheet = sheet;
     this.cell = cell;
     this.row = cell.getRowIndex();
     this.column = cell.getColumnIndex();
-    this.number = number;
+    this.hash = (sheet.index() << 16) + (row << 5) + column;
     this.parser = parser;
     refresh();
   }
@@ -59,7 +58,7 @@ final class ParsedCell implements EvaluationCell {
    */
   @Override
   public int hashCode() {
-    return number;
+    return hash;
   }
 
   @Override

@@ -16,17 +16,14 @@ final class ParsedSheet implements EvaluationSheet {
   private final XSSFSheet sheet;
   private final int index;
   private final ParsedCell[][] rows;
-  private int cellsSoFar;
 
   /**
    * @param index of the sheet in its workbook, from 0
-   * @param cellsBefore on the sheets before it
    * @param parser gives the pieces of a cell's formula
    */
-  ParsedSheet(XSSFSheet sheet, int index, int cellsBefore, Function<XSSFCell, Ptg[]> parser) {
+  ParsedSheet(XSSFSheet sheet, int index, Function<XSSFCell, Ptg[]> parser) {
     this.sheet = sheet;
     this.index = index;
-    this.cellsSoFar = cellsBefore;
     this.rows = new ParsedCell[sheet.getLastRowNum() + 1][];
     for (int row = 0; row < rows.length; row++) {
       rows[row] = sheet.getRow(row) == null ? NO_CELLS : cells(sheet.getRow(row), parser);
@@ -37,18 +34,13 @@ final class ParsedSheet implements EvaluationSheet {
     ParsedCell[] cells = new ParsedCell[Math.max(0, row.getLastCellNum())];
     for (Cell cell : row) {
       XSSFCell written = (XSSFCell) cell;
-      cells[cell.getColumnIndex()] = new ParsedCell(this, written, cellsSoFar++, parser);
+      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser);
     }
     return cells;
   }
 
   int index() {
     return index;
-  }
-
-  /** Cells of this sheet and of those before it. */
-  int cellsSoFar() {
-    return cellsSoFar;
   }
 
   @Override

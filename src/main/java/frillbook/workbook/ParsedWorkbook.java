@@ -37,12 +37,9 @@ final class ParsedWorkbook implements EvaluationWorkbook {
   ParsedWorkbook(XSSFWorkbook written) {
     this.workbook = XSSFEvaluationWorkbook.create(written);
     this.formulaNames = new FormulaNames(workbook);
-    int cells = 0;
     for (int index = 0; index < written.getNumberOfSheets(); index++) {
       int sheet = index;
-      sheets.add(
-          new ParsedSheet(written.getSheetAt(index), index, cells, cell -> parsed(sheet, cell)));
-      cells = sheets.get(index).cellsSoFar();
+      sheets.add(new ParsedSheet(written.getSheetAt(index), index, cell -> parsed(sheet, cell)));
     }
   }
 
