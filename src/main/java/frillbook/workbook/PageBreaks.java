@@ -1,6 +1,8 @@
 package frillbook.workbook;
 
 import frillbook.template.ChartTemplate;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -10,21 +12,42 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * Begins a new printed page before a chart that would be cut in two, its sentence with it.
  *
  * <p>How much a page holds follows from paper, margins and the scale that makes the sheet one page
- * wide. Programs and typefaces differ a little; a twentieth of the page is left as room for that.
+ * wide. Programs and typefaces differ a little, so it is reckoned for a page that holds a twentieth
+ * less and for one that holds a twentieth more: where either would cut the chart, a page begins.
  */
 final class PageBreaks {
   private static final double POINTS_PER_INCH = 72;
-  private static final double SURE = 0.95;
+  private static final double UNSURE = 0.05;
 
   private final Page page;
-  private final double most;
-
-  /** How much of the page being filled is taken, in points. */
-  private double taken;
+  private final List<Leaf> leaves;
 
   private PageBreaks(Page page) {
     this.page = page;
-    this.most = room(page);
+    this.leaves = List.of(new Leaf(room(page) * (1 - UNSURE)), new Leaf(room(page) * (1 + UNSURE)));
+  }
+
+  /** A page being filled; heights in points. */
+  private static final class Leaf {
+    private final double room;
+    private double taken;
+
+    Leaf(double room) {
+      this.room = room;
+    }
+
+    /** A row that does not fit begins the next page. */
+    void put(double height) {
+      taken = taken + height > room ? height : taken + height;
+    }
+
+    boolean cuts(double height) {
+      return taken > 0 && taken + height > room && height <= room;
+    }
+
+    void begin() {
+      taken = 0;
+    }
   }
 
   /** Sets the breaks of a sheet whose rows have their heights. */
@@ -50,21 +73,19 @@ final class PageBreaks {
   private void fill(int from, int to) {
     for (int row = from; row < to; row++) {
       double height = height(row);
-      taken = taken + height > most ? height : taken + height;
+      leaves.forEach(leaf -> leaf.put(height));
     }
   }
 
   /** The free row under a chart may fall on the next page. */
   private void chart(int from, int free) {
-    double height = 0;
-    for (int row = from; row < free; row++) {
-      height += height(row);
-    }
-    if (taken > 0 && taken + height > most && height <= most) {
+    double height = IntStream.range(from, free).mapToDouble(this::height).sum();
+    if (leaves.stream().anyMatch(leaf -> leaf.cuts(height))) {
       page.sheet().setRowBreak(from - 1);
-      taken = 0;
+      leaves.forEach(Leaf::begin);
     }
-    taken += height + height(free);
+    leaves.forEach(leaf -> leaf.put(height));
+    leaves.forEach(leaf -> leaf.put(height(free)));
   }
 
   private double height(int row) {
@@ -81,7 +102,7 @@ final class PageBreaks {
     double upwards = print.getLandscape() ? paper.width() : paper.height();
     double wide = across - margin(sheet, PageMargin.LEFT) - margin(sheet, PageMargin.RIGHT);
     double high = upwards - margin(sheet, PageMargin.TOP) - margin(sheet, PageMargin.BOTTOM);
-    return SURE * high / Math.min(1, wide / page.width());
+    return high / Math.min(1, wide / page.width());
   }
 
   private static double margin(XSSFSheet sheet, PageMargin side) {

@@ -75,4 +75,10 @@ final class ChartPrintTest {
     assertArrayEquals(new int[0], under(5).getSheetAt(0).getRowBreaks());
     assertArrayEquals(new int[] {20}, under(20).getSheetAt(0).getRowBreaks());
   }
+
+  /** Rows of 729 points: more than 704, less than the 778 a roomier program may print. */
+  @Test
+  void aChartThatOnlyARoomierPageWouldCutBeginsANewPageToo() {
+    assertArrayEquals(new int[] {28}, under(28).getSheetAt(0).getRowBreaks());
+  }
 }
