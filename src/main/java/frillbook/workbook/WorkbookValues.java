@@ -3,6 +3,7 @@ package frillbook.workbook;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,6 +51,10 @@ public final class WorkbookValues {
   private final Map<String, AreaReference> names = new LinkedHashMap<>();
   private final List<XSSFCell> formulaCells = new ArrayList<>();
   private final List<ParsedCell> formulas;
+
+  /** Of every formula since the last recalculation; asking the evaluator again takes longer. */
+  private final Map<XSSFCell, Object> results = new IdentityHashMap<>();
+
   private boolean calculated;
 
   public WorkbookValues(XSSFWorkbook workbook) {
@@ -112,6 +117,10 @@ public final class WorkbookValues {
 
   /** The value of a cell; {@code null} stands for a cell that is not there. */
   public Object value(XSSFCell cell) {
+    Object result = results.get(cell);
+    if (result != null) {
+      return result;
+    }
     boolean formula = cell != null && cell.getCellType() == CellType.FORMULA;
     return calculated && formula ? plain(evaluator.evaluate(evaluationCell(cell))) : stored(cell);
   }
@@ -129,6 +138,7 @@ public final class WorkbookValues {
   /** Gives calculated values from now on, each when it is asked for. */
   void forgetStored() {
     calculated = true;
+    results.clear();
     evaluator.clearAllCachedResultValues();
   }
 
@@ -137,7 +147,9 @@ public final class WorkbookValues {
     forgetStored();
     LocaleUtil.setUserLocale(Locale.ROOT);
     try {
-      formulas.forEach(evaluator::evaluate);
+      for (int i = 0; i < formulas.size(); i++) {
+        results.put(formulaCells.get(i), plain(evaluator.evaluate(formulas.get(i))));
+      }
     } finally {
       LocaleUtil.resetUserLocale();
     }
