@@ -102,11 +102,12 @@ public final class WorkbookPackage {
    * Writes a file beside {@code target} and moves it into place, so that there is never half a
    * workbook. Without {@code overwrite} a file that is already there stays as it is.
    *
-   * @throws WorkbookFileException when the file is there or the place cannot be written to
+   * @throws WorkbookFileException when the file is there, is none, or cannot be written
    */
   public static void save(byte[] bytes, Path target, boolean overwrite) {
     Path place = target.toAbsolutePath();
-    if (Files.isDirectory(place)) {
+    // Not a folder, and no device either: moving a file into its place would destroy it.
+    if (Files.exists(place) && !Files.isRegularFile(place)) {
       throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, null);
     } else if (Files.exists(place) && !overwrite) {
       throw new WorkbookFileException(WorkbookFileException.Reason.EXISTS, target, null);
