@@ -19,6 +19,14 @@ public final class SampleBriefs {
   }
 
   /**
+   * How many briefs to lay out in JTS: {@code usual}, or what {@code -Dfrillbook.layout.briefs}
+   * says where the same tests are run over and over.
+   */
+  public static int layouts(int usual) {
+    return Integer.getInteger("frillbook.layout.briefs", usual);
+  }
+
+  /**
    * Briefs with prices, rates and habits drawn at random too: free materials, 100 % overhead, 1 and
    * 50 cushions, currencies with 0, 2 and 3 decimals.
    */

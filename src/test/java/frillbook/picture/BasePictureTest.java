@@ -80,18 +80,20 @@ class BasePictureTest {
     }
   }
 
+  private static final int BRIEFS = SampleBriefs.layouts(120);
+
   private static List<Laid> sample;
 
   /** Each brief with its own few cushions and with more than can be drawn. */
   @BeforeAll
   static void drawTheSample() {
     sample =
-        SampleBriefs.of(120, 20250611).stream()
+        SampleBriefs.of(BRIEFS, 20250611).stream()
             .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 19)))
             .flatMap(briefs -> Drawn.of(briefs).stream())
             .map(BasePictureTest::laid)
             .toList();
-    assertTrue(sample.size() > 90, () -> "too few plans: " + sample.size());
+    assertTrue(sample.size() > BRIEFS * 3 / 4, () -> "too few plans: " + sample.size());
     assertTrue(sample.stream().anyMatch(l -> besides(l) > 0), "no back beside a base");
     assertTrue(sample.stream().anyMatch(l -> l.layout().length() > 3 * l.layout().width()));
   }
@@ -158,7 +160,7 @@ class BasePictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 500, "too few bases: " + compared);
+    assertTrue(compared > BRIEFS * 25 / 6, "too few bases: " + compared);
   }
 
   @Test
@@ -176,7 +178,7 @@ class BasePictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 500, "too few back pieces: " + compared);
+    assertTrue(compared > BRIEFS * 25 / 6, "too few back pieces: " + compared);
   }
 
   /** A polygon of 20 sides has 10 sin(π/10)/π = .98363 of its circle's area. */
@@ -219,7 +221,7 @@ class BasePictureTest {
         }
       }
     }
-    assertTrue(compared > 5000, "too few pairs compared: " + compared);
+    assertTrue(compared > BRIEFS * 125 / 3, "too few pairs compared: " + compared);
   }
 
   @Test
@@ -233,7 +235,7 @@ class BasePictureTest {
         assertEquals(new Envelope(0, 0, 0, 0), one.back(i).getEnvelopeInternal(), one.what());
       }
     }
-    assertTrue(absent > 500, "too few: " + absent);
+    assertTrue(absent > BRIEFS * 25 / 6, "too few: " + absent);
   }
 
   @Test
