@@ -205,9 +205,27 @@ class BiasCuttingTest {
     BiasCutting cutting = cutting(94, 1);
     List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(4, 0));
     assertEquals(3.150009, rows.get(0).nearRight(), 1e-6);
+    assertEquals(3.029437, rows.get(0).nearLeft(), 1e-6);
     assertEquals(0, rows.get(0).farRight());
     assertEquals(0, rows.get(0).farLeft());
     assertEquals(2 * ROOT2, rows.get(0).farLane(), 1e-9);
+  }
+
+  /**
+   * Strips 1 wide beside a disc of 12, whose centre is 6√2 from the corner: the inner line of the
+   * sixth runs through it and is cut to 6√2 − 6. Its other piece clears the rim at half a chord of
+   * √35, 1 past the centre: 6√2 − 1 − √35 = 1.57 is shorter than 2.
+   */
+  @Test
+  void sixStripsMayLieBesideADisc() {
+    Pieces pieces = new Pieces(1, 94, 0, 2, 1, 12, .125);
+    Join join = new Join(true, .5, 1);
+    BiasCutting cutting =
+        new BiasCutting(new Cloth(30, 1, 40), pieces, join, BesideDisc.all(pieces, join));
+    List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(1, 0));
+    assertEquals(6 * ROOT2 - 6, rows.get(5).nearRight(), 1e-8);
+    assertEquals(0, rows.get(5).nearLeft());
+    assertEquals(0, rows.get(6).nearRight());
   }
 
   /**
