@@ -5,12 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
 import frillbook.plan.Plan;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -25,12 +26,20 @@ class BaseLayoutTest {
     }
   }
 
-  private static List<Laid> laid;
+  private static final int BRIEFS = SampleBriefs.layouts(400);
 
-  @BeforeAll
-  static void layOutTheSample() {
-    laid = SampleBriefs.of(400, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
-    assertTrue(laid.size() >= 150, () -> "too few plans: " + laid.size());
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(BaseLayoutTest::layOut);
+
+  private List<Laid> laid;
+
+  @BeforeEach
+  void layOutTheSample() {
+    laid = SHARED.get();
+    assertTrue(laid.size() >= BRIEFS * 3 / 8, () -> "too few plans: " + laid.size());
+  }
+
+  private static List<Laid> layOut() {
+    return SampleBriefs.of(BRIEFS, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
   }
 
   private static Stream<Laid> laid(Briefs briefs) {
@@ -52,7 +61,7 @@ class BaseLayoutTest {
     for (Laid one : laid) {
       compared += OnCloth.assertApart(one.polygons(), 0, one.what());
     }
-    assertTrue(compared > 1000, "too few neighbours compared: " + compared);
+    assertTrue(compared > BRIEFS * 5 / 2, "too few neighbours compared: " + compared);
   }
 
   @Test

@@ -3,6 +3,7 @@ package frillbook.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.SharedSample;
 import frillbook.brief.LengthUnit;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,7 +13,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
@@ -44,11 +45,14 @@ class ChalkTest {
     }
   }
 
-  private static List<Chalked> chalked;
+  private static final SharedSample<List<Chalked>> SAMPLE =
+      new SharedSample<>(() -> Laid.sample().stream().map(Chalked::of).toList());
 
-  @BeforeAll
-  static void chalkTheSample() {
-    chalked = Laid.sample().stream().map(Chalked::of).toList();
+  private List<Chalked> chalked;
+
+  @BeforeEach
+  void chalkTheSample() {
+    chalked = SAMPLE.get();
   }
 
   @Test

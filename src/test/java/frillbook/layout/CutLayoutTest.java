@@ -10,6 +10,7 @@ import frillbook.plan.FrillCut;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,22 +21,27 @@ import org.locationtech.jts.geom.Polygon;
 class CutLayoutTest {
   private static final double CLOSE = 1e-6;
 
-  private static final List<Laid> LAID = Laid.sample();
+  private List<Laid> sample;
+
+  @BeforeEach
+  void layOutTheSample() {
+    sample = Laid.sample();
+  }
 
   @Test
   void theSampleHoldsEveryWayOfLayingOut() {
     Map<Grain, Integer> counts = new EnumMap<>(Grain.class);
-    LAID.forEach(laid -> counts.merge(laid.brief().cloth().grain(), 1, Integer::sum));
+    sample.forEach(laid -> counts.merge(laid.brief().cloth().grain(), 1, Integer::sum));
     for (Grain grain : Grain.values()) {
       assertTrue(counts.get(grain) >= Laid.share(200), () -> grain + ": " + counts);
     }
-    assertTrue(LAID.stream().filter(Laid::slanting).count() >= Laid.share(100));
-    assertTrue(LAID.stream().mapToInt(laid -> laid.polygons().size()).sum() >= Laid.share(10_000));
+    assertTrue(sample.stream().filter(Laid::slanting).count() >= Laid.share(100));
+    assertTrue(sample.stream().mapToInt(laid -> laid.polygons().size()).sum() >= Laid.share(10_000));
   }
 
   @Test
   void everyPieceLiesOnTheCloth() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       CutLayout layout = laid.layout();
       OnCloth.assertInside(layout.length(), layout.width(), laid.polygons(), laid.what());
       for (PlacedDisc disc : layout.discs()) {
@@ -54,7 +60,7 @@ class CutLayoutTest {
   @Test
   void noTwoPiecesOverlap() {
     int compared = 0;
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       compared += OnCloth.assertApart(laid.polygons(), laid.angle(), laid.what());
     }
     assertTrue(compared > Laid.share(10_000), "too few neighbours compared: " + compared);
@@ -62,7 +68,7 @@ class CutLayoutTest {
 
   @Test
   void discsKeepTheirWholeRadiusFreeOfOthers() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       List<PlacedDisc> discs = laid.layout().discs();
       for (int i = 0; i < discs.size(); i++) {
         assertFree(laid, discs.get(i), discs.subList(i + 1, discs.size()));
@@ -84,7 +90,7 @@ class CutLayoutTest {
 
   @Test
   void everyStripHasTheCutWidthAndItsStatedLength() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       for (PlacedStrip strip : laid.layout().strips()) {
         assertStated(laid, strip);
       }
@@ -108,7 +114,7 @@ class CutLayoutTest {
   @Test
   void allSlantingStripsSlantTheSameWay() {
     int seen = 0;
-    for (Laid laid : LAID.stream().filter(Laid::slanting).toList()) {
+    for (Laid laid : sample.stream().filter(Laid::slanting).toList()) {
       for (PlacedStrip strip : laid.layout().strips()) {
         assertEquals(1, slant(strip), () -> laid.what() + strip);
         seen++;
@@ -140,7 +146,7 @@ class CutLayoutTest {
 
   @Test
   void cutStripsAreAsManyAndAsLongAsThePlanStates() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       FrillCut cut = laid.cut();
       double gain = laid.plan().sizes().joinGain();
       List<PlacedStrip> strips = laid.layout().strips().stream().filter(PlacedStrip::cut).toList();
@@ -157,7 +163,7 @@ class CutLayoutTest {
 
   @Test
   void theJoinedRunIsLongEnough() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       double need = laid.plan().work().orElseThrow().strip().orderFlatLength();
       assertTrue(laid.cut().joinedLength() >= need - CLOSE, laid.what());
     }
@@ -165,7 +171,7 @@ class CutLayoutTest {
 
   @Test
   void everyOverlayOfTheOrderIsPlaced() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       var base = laid.brief().base();
       int each = base.baseOverlays() + base.backOverlays();
       assertEquals(
@@ -175,7 +181,7 @@ class CutLayoutTest {
 
   @Test
   void thePiecesCoverNoMoreThanTheCloth() {
-    for (Laid laid : LAID) {
+    for (Laid laid : sample) {
       double cloth = laid.layout().length() * laid.layout().width();
       double pieces = laid.polygons().stream().mapToDouble(Polygon::getArea).sum();
       assertTrue(pieces <= cloth + CLOSE, laid.what());

@@ -2,6 +2,7 @@ package frillbook.layout;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.plan.FrillCut;
@@ -17,20 +18,18 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
   private static final int USUAL_BRIEFS = 300;
 
   /** Fewer only where speed counts for more, as in mutation testing. */
-  private static final int BRIEFS = Integer.getInteger("frillbook.layout.briefs", USUAL_BRIEFS);
+  private static final int BRIEFS = SampleBriefs.layouts(USUAL_BRIEFS);
 
   private static final long SEED = 20250101;
 
   /** Larger orders repeat what smaller ones show. */
   private static final int MOST_PIECES = 500;
 
-  private static final class Sample {
-    static final List<Laid> LAID = draw();
-  }
+  private static final SharedSample<List<Laid>> SAMPLE = new SharedSample<>(Laid::draw);
 
   /** All briefs in inches and every third in centimetres too, in all three grains. */
   static List<Laid> sample() {
-    return Sample.LAID;
+    return SAMPLE.get();
   }
 
   /** {@code count}, or its share where fewer briefs than usual are drawn. */

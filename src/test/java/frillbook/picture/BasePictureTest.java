@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.layout.BaseLayout;
 import frillbook.layout.PlacedDisc;
 import frillbook.layout.PlacedRectangle;
@@ -12,7 +13,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
@@ -80,18 +81,25 @@ class BasePictureTest {
     }
   }
 
-  private static List<Laid> sample;
+  private static final int BRIEFS = SampleBriefs.layouts(120);
+
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(BasePictureTest::draw);
+
+  private List<Laid> sample;
 
   /** Each brief with its own few cushions and with more than can be drawn. */
-  @BeforeAll
-  static void drawTheSample() {
-    sample =
-        SampleBriefs.of(120, 20250611).stream()
-            .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 19)))
-            .flatMap(briefs -> Drawn.of(briefs).stream())
-            .map(BasePictureTest::laid)
-            .toList();
-    assertTrue(sample.size() > 90, () -> "too few plans: " + sample.size());
+  private static List<Laid> draw() {
+    return SampleBriefs.of(BRIEFS, 20250611).stream()
+        .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 19)))
+        .flatMap(briefs -> Drawn.of(briefs).stream())
+        .map(BasePictureTest::laid)
+        .toList();
+  }
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
+    assertTrue(sample.size() > BRIEFS * 3 / 4, () -> "too few plans: " + sample.size());
     assertTrue(sample.stream().anyMatch(l -> besides(l) > 0), "no back beside a base");
     assertTrue(sample.stream().anyMatch(l -> l.layout().length() > 3 * l.layout().width()));
   }
@@ -158,7 +166,7 @@ class BasePictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 500, "too few bases: " + compared);
+    assertTrue(compared > BRIEFS * 25 / 6, "too few bases: " + compared);
   }
 
   @Test
@@ -176,7 +184,7 @@ class BasePictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 500, "too few back pieces: " + compared);
+    assertTrue(compared > BRIEFS * 25 / 6, "too few back pieces: " + compared);
   }
 
   /** A polygon of 20 sides has 10 sin(π/10)/π = .98363 of its circle's area. */
@@ -219,7 +227,7 @@ class BasePictureTest {
         }
       }
     }
-    assertTrue(compared > 5000, "too few pairs compared: " + compared);
+    assertTrue(compared > BRIEFS * 125 / 3, "too few pairs compared: " + compared);
   }
 
   @Test
@@ -233,7 +241,7 @@ class BasePictureTest {
         assertEquals(new Envelope(0, 0, 0, 0), one.back(i).getEnvelopeInternal(), one.what());
       }
     }
-    assertTrue(absent > 500, "too few: " + absent);
+    assertTrue(absent > BRIEFS * 25 / 6, "too few: " + absent);
   }
 
   @Test

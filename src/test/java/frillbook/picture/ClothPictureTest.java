@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.Grain;
 import frillbook.layout.CutLayout;
 import frillbook.layout.PlacedStrip;
@@ -12,7 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
@@ -81,12 +83,20 @@ class ClothPictureTest {
     }
   }
 
-  private static List<Laid> sample;
+  private static final int BRIEFS = SampleBriefs.layouts(80);
 
-  @BeforeAll
-  static void drawTheSample() {
-    sample = Drawn.sample(80, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
-    assertTrue(sample.size() > 90, () -> "too few plans: " + sample.size());
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(ClothPictureTest::draw);
+
+  private List<Laid> sample;
+
+  private static List<Laid> draw() {
+    return Drawn.sample(BRIEFS, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
+  }
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
+    assertTrue(sample.size() > BRIEFS * 9 / 8, () -> "too few plans: " + sample.size());
     for (Grain grain : Grain.values()) {
       assertTrue(
           sample.stream().anyMatch(l -> l.drawn().briefs().brief().cloth().grain() == grain));
@@ -155,7 +165,7 @@ class ClothPictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 1000, "too few pieces: " + compared);
+    assertTrue(compared > BRIEFS * 25 / 2, "too few pieces: " + compared);
   }
 
   /**
@@ -184,8 +194,8 @@ class ClothPictureTest {
         }
       }
     }
-    assertTrue(compared > 500, "too few strips: " + compared);
-    assertTrue(beside > 20, "too few strips beside discs: " + beside);
+    assertTrue(compared > BRIEFS * 25 / 4, "too few strips: " + compared);
+    assertTrue(beside > BRIEFS / 4, "too few strips beside discs: " + beside);
   }
 
   /** Looked at every tenth of the way along each side. */
@@ -207,7 +217,7 @@ class ClothPictureTest {
       assertEquals(ordinary, one.picture().cutLines().clothComb(), one.what());
       over += (int) one.layout().strips().stream().filter(strip -> !strip.cut()).count();
     }
-    assertTrue(over > 50, "too few strips stay over: " + over);
+    assertTrue(over > BRIEFS * 5 / 8, "too few strips stay over: " + over);
   }
 
   private static Geometry longSides(PlacedStrip strip) {
@@ -264,7 +274,7 @@ class ClothPictureTest {
         compared++;
       }
     }
-    assertTrue(compared > 100, "too few discs: " + compared);
+    assertTrue(compared > BRIEFS * 5 / 4, "too few discs: " + compared);
   }
 
   @Test
@@ -279,7 +289,7 @@ class ClothPictureTest {
       assertTrue(left || one.layout().discs().size() <= 12, title);
       told += thinned || left ? 1 : 0;
     }
-    assertTrue(told > 5, "too few pictures leave something out: " + told);
+    assertTrue(told > BRIEFS / 16, "too few pictures leave something out: " + told);
   }
 
   /** By hand: no overlays, one strip each 2 1/4 in of a cloth 53 in wide between selvages. */
