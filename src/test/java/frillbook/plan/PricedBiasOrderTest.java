@@ -1,0 +1,123 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import frillbook.materials.Material;
+import frillbook.money.Bargain;
+import frillbook.money.Costs;
+import frillbook.money.Price;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What {@link WorkedOrders#pricedBias} costs and asks, worked by hand. */
+class PricedBiasOrderTest {
+  private static final Briefs ORDER = WorkedOrders.pricedBias();
+
+  private static final FrillWork WORK = WorkedOrders.work(ORDER);
+
+  private static final FrillWork AS_BOUGHT = WorkedOrders.work(ORDER.with("charge_as", "bought"));
+
+  /** Amounts as {@link WashedBiasOrderTest} has them, times the minutes for one, and the set-up. */
+  @ParameterizedTest
+  @CsvSource({
+    "cut the strips, 40", // 20 × 1.5 + 10
+    "cut discs and backs, 68", // 21 × 3 + 5
+    "join the strips, 78", // 18 × 4 + 6
+    "finish the edge, 44.810044", // 37.810044 × 1 + 7
+    "gather, 143.335155", // 37.810044 × 3.5 + 11
+    "mark the rings, 19", // 30 × 0.5 + 4
+    "sew the rows, 125.250133", // 18.875022 × 6 + 12
+    "make up the back, 38", // 6 × 5 + 8
+    "sew the edge seam, 10.539822", // 3.769911 × 2 + 3
+    "fill and close, 54", // 3 × 15 + 9
+    "'press, clip threads, inspect', 32" // 3 × 10 + 2
+  })
+  void everyTaskTakesItsOwnMinutes(String name, double minutes) {
+    assertEquals(minutes, WorkedOrders.task(WORK, name).taskMinutes(), 6e-7);
+  }
+
+  /** The sum of those: 652.935155 minutes. */
+  @Test
+  void theyAddUpToTenHoursAndFiftyThreeMinutes() {
+    assertEquals(10.882253, WORK.costing().hours().hoursTotal(), 5e-7);
+    assertEquals(10, WORK.costing().hours().wholeHours());
+    assertEquals(53, WORK.costing().hours().leftMinutes());
+  }
+
+  /**
+   * What is needed and what is bought, as {@link WashedBiasOrderTest} has them, times the price.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "frill cloth and overlays, 25.12, 48", // 2.093207 × 12, 4 × 12
+    "base and back cloth, 10.37, 12", // 1.727778 × 6, 2 × 6
+    "interfacing, 5.28, 8", // 1.32 × 4, 2 × 4
+    "zips, 9.60, 9.60", // 3 × 3.20
+    "filling, 7.31, 10", // 1.462229 × 5, 2 × 5
+    "thread, 5.37, 7.50", // 2.148417 × 2.50, 3 × 2.50
+    "extra one, 2.53, 2.75", // 2.3 × 1.10, 2.5 × 1.10
+    "extra two, 1.40, 2.40", // 7 × 0.20, 12 × 0.20
+    "extra three, 2.80, 7" // 0.4 × 7, 1 × 7
+  })
+  void everyMaterialIsChargedAsUsedOrAsBought(String name, double used, double bought) {
+    Material charged = WorkedOrders.material(WORK, name);
+    assertEquals(used, charged.materialCharged(), 1e-9);
+    assertEquals(used, charged.materialAsUsed(), .005);
+    assertEquals(bought, charged.materialAsBought(), 1e-9);
+    assertEquals(bought, WorkedOrders.material(AS_BOUGHT, name).materialCharged(), 1e-9);
+  }
+
+  /** 69.78 of material; 10.882253 × 15 = 163.23 wages; 15 % of both 34.95. */
+  @Test
+  void materialAndWagesAndOverheadAreTheCost() {
+    Costs costs = WORK.costing().costs();
+    assertEquals(69.78, WORK.costing().materials().materialsTotal(), 1e-9);
+    assertEquals(163.23, costs.labourTotal(), 1e-9);
+    assertEquals(34.95, costs.overheadTotal(), 1e-9);
+    assertEquals(267.96, costs.costTotal(), 1e-9);
+  }
+
+  /** 107.25 of material and the same wages; 15 % of both 40.57. */
+  @Test
+  void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
+    assertEquals(107.25, AS_BOUGHT.costing().materials().materialsTotal(), 1e-9);
+    assertEquals(311.05, AS_BOUGHT.costing().costs().costTotal(), 1e-9);
+  }
+
+  /** 267.96 × 1.3 ÷ 3 = 116.12, by half euros 116.50; a fifth of it tax. */
+  @Test
+  void thePriceOfOneIsTidyBeforeTax() {
+    Price price = WORK.costing().price();
+    assertEquals(348.348, price.wantedNet(), 1e-9);
+    assertEquals(116.50, price.netEach(), 1e-9);
+    assertEquals(23.30, price.taxEach(), 1e-9);
+    assertEquals(139.80, price.priceEach(), 1e-9);
+  }
+
+  /** Three of them; 349.50 − 267.96 = 81.54 profit; 419.40 ÷ 4 beforehand. */
+  @Test
+  void thePriceOfAllIsThreeTimesThat() {
+    Price price = WORK.costing().price();
+    assertEquals(349.50, price.netTotal(), 1e-9);
+    assertEquals(69.90, price.taxTotal(), 1e-9);
+    assertEquals(419.40, price.priceTotal(), 1e-9);
+    assertEquals(81.54, price.profitTotal(), 1e-9);
+    assertEquals(104.85, price.deposit(), 1e-9);
+    assertEquals(314.55, price.balance(), 1e-9);
+  }
+
+  /**
+   * 267.96 ÷ 3 = 89.32 and a fifth. An hour is left (349.50 − 69.78 − 34.95) ÷ 10.882253 = 22.49,
+   * of the offer, 3 × 100 before tax, (300 − 104.73) ÷ 10.882253 = 17.94.
+   */
+  @Test
+  void theMakerCanComeDownToTheCost() {
+    Bargain bargain = WORK.costing().bargain();
+    assertEquals(89.32, bargain.lowestNet(), 1e-9);
+    assertEquals(107.18, bargain.lowestPrice(), 1e-9);
+    assertEquals(22.4926, bargain.hourlyLeft(), 5e-5);
+    assertEquals(17.9439, bargain.offerHourly(), 5e-5);
+  }
+}
