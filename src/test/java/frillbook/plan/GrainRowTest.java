@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.WorkedOrders;
 import frillbook.brief.Grain;
 import java.util.List;
 import org.junit.jupiter.api.Test;

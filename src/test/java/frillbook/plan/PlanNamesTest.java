@@ -3,6 +3,7 @@ package frillbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
+import frillbook.WorkedOrders;
 import frillbook.naming.NamedValues;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,6 +3,7 @@ package frillbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
+import frillbook.WorkedOrders;
 import frillbook.materials.Material;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;

@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.WorkedOrders;
 import frillbook.materials.Mass;
 import frillbook.materials.Material;
 import frillbook.thread.Seam;

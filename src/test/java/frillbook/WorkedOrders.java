@@ -1,8 +1,9 @@
-package frillbook.plan;
+package frillbook;
 
-import frillbook.Briefs;
 import frillbook.brief.LengthUnit;
 import frillbook.materials.Material;
+import frillbook.plan.FrillWork;
+import frillbook.plan.Plan;
 import frillbook.thread.Seam;
 import frillbook.time.Task;
 import java.util.Currency;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Two orders small enough to be worked through with pen and paper, under the house's habits. */
-final class WorkedOrders {
+public final class WorkedOrders {
   private WorkedOrders() {}
 
   /**
@@ -40,7 +41,7 @@ final class WorkedOrders {
    * 4.242641 = 205.757359, 198.312842 adds 203.985843: 3972.712851. So 19 strips and 18 joins. The
    * spare one, another 209.586450, asks for 190 too: 20 strips.
    */
-  static Briefs washedBias() {
+  public static Briefs washedBias() {
     return new Briefs(LengthUnit.CM, Currency.getInstance("EUR"), cushions().inputs());
   }
 
@@ -49,7 +50,7 @@ final class WorkedOrders {
    * 2.50 a spool; 2.3 of something at 1.10 in halves, 7 at 0.20 in sixes, 0.4 at 7. The hour costs
    * 15, and 15 % on top; 30 % markup, 20 % tax, by half euros, a quarter beforehand; 120 offered.
    */
-  static Briefs pricedBias() {
+  public static Briefs pricedBias() {
     return times(washedBias())
         .with("charge_as", "used")
         .with("price_zip", 3.2)
@@ -141,7 +142,7 @@ final class WorkedOrders {
    * <p>Strips of 45 − 1 = 44 in, of which a join takes 1/2: (485.738898 − 0.5) ÷ 43.5 = 11.2, so 12
    * strips and 11 joins, 27 in of cloth, which is six eighths of a yard.
    */
-  static Briefs ringsAcross() {
+  public static Briefs ringsAcross() {
     return Briefs.inch()
         .with("quantity", 2)
         .with("diameter", 12)
@@ -155,19 +156,19 @@ final class WorkedOrders {
         .with("interfacing_width", 20);
   }
 
-  static FrillWork work(Briefs briefs) {
+  public static FrillWork work(Briefs briefs) {
     return Plan.of(briefs.brief()).work().orElseThrow().cut().orElseThrow();
   }
 
-  static Task task(FrillWork work, String name) {
+  public static Task task(FrillWork work, String name) {
     return named(work.costing().hours().tasks(), Task::taskName, name);
   }
 
-  static Seam seam(FrillWork work, String name) {
+  public static Seam seam(FrillWork work, String name) {
     return named(work.costing().thread().seams(), Seam::seamName, name);
   }
 
-  static Material material(FrillWork work, String name) {
+  public static Material material(FrillWork work, String name) {
     return named(work.costing().materials().materials(), Material::materialName, name);
   }
 
