@@ -29,7 +29,7 @@ class PlanNamesTest {
     "price_each, 139.80",
     "price_total, 419.40",
     "lowest_price, 107.18",
-    "finished_mass, 235.544193",
+    "finished_mass, 233.143555",
     "frill_used_length, 188.388667",
     "two_order_flat, 5668.506654",
     "two_used_length, 250.806069",
