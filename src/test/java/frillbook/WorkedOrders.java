@@ -15,7 +15,7 @@ public final class WorkedOrders {
   private WorkedOrders() {}
 
   /**
-   * Three cushions of 40 cm, on the bias of a cloth that is washed first and sold by two metres, an
+   * Three cushions of 40 cm, on the bias of a cloth that is washed first and sold by the metre, an
    * overlay on front and back, a hemmed frill, French joins, zipped backs. By hand, in cm:
    *
    * <p>Rows 2 apart from the centre to the edge are 10 turns, 629.167406 long (computed from the
@@ -29,17 +29,20 @@ public final class WorkedOrders {
    * 203.646753, stretches by 5 % and adds 213.829091 − 4.242641 = 209.586450 to the run.
    *
    * <p>Two metres are too little: strips 3781.004436 × 5 ÷ 1.05 = 18 004.783 cm² and overlays 6 ×
-   * π/4 × 44² = 9123.185 cm², over 144 that is 188.388667, and washed two metres are 180. Four are
-   * 360: two bands of three overlays take 88, the strips come from 272 × 144. (Two overlays in the
+   * π/4 × 44² = 9123.185 cm², over 144 that is 188.388667, and washed two metres are 180. Three are
+   * 270: two bands of three overlays take 88, the strips come from 182 × 144. (Two overlays in the
    * corners would leave four, which take two bands as well.) The first cut line runs 20 ÷ √2 from
-   * the near corner, since shorter strips are not cut, the next ones 5√2 apart: 54 strips, since
-   * (272 + 144 − 2 × 20 ÷ √2) ÷ 5√2 = 54.83. From the near corner they are 20, 30 … 200 long; from
-   * the far one, where 0.83 × 10 is left, 28.312842, 38.312842 … 198.312842; the other 54 − 19 − 18
-   * = 17 run from edge to edge.
+   * the near corner, since shorter strips are not cut, the next ones 5√2 apart: 42 strips, since
+   * (182 + 144 − 2 × 20 ÷ √2) ÷ 5√2 = 42.103362. From the near corner they are 20, 30 … 200 long;
+   * from the far one, where .103362 × 10 is left over, 21.033621, 31.033621 … 201.033621; the other
+   * 42 − 19 − 19 = 4 run from edge to edge.
    *
-   * <p>The run asks 3781.004436 − 4.242641 = 3776.761796. The 17 add 3562.969649, 200 adds 210 −
-   * 4.242641 = 205.757359, 198.312842 adds 203.985843: 3972.712851. So 19 strips and 18 joins. The
-   * spare one, another 209.586450, asks for 190 too: 20 strips.
+   * <p>The run asks 3781.004436 − 4.242641 = 3776.761796. The four add 838.345800 and leave
+   * 2938.415996. The longest of the others, 201.033621 and 200, add 1.05 × 401.033621 − 2 ×
+   * 4.242641 = 412.600021, the next two 21 less, and so on: nine pairs add 2957.400189, without the
+   * last strip, of 120, 2835.642830. So 22 strips and 21 joins. The spare, as good as another
+   * 209.586450, asks for 3148.002446: ten pairs add 3181.000210, without the last, of 110,
+   * 3069.742851. 24 strips.
    */
   public static Briefs washedBias() {
     return new Briefs(LengthUnit.CM, Currency.getInstance("EUR"), cushions().inputs());
@@ -125,7 +128,7 @@ public final class WorkedOrders {
         .with("bias_stretch", .05)
         .with("shortest_piece", 20)
         .with("spare_strips", 1)
-        .with("buy_step", 200)
+        .with("buy_step", 100)
         .with("marking_step", .5)
         .with("join_allowance", .5)
         .with("join_second_allowance", 1);

@@ -23,9 +23,9 @@ class PricedBiasOrderTest {
   /** Amounts as {@link WashedBiasOrderTest} has them, times the minutes for one, and the set-up. */
   @ParameterizedTest
   @CsvSource({
-    "cut the strips, 40", // 20 × 1.5 + 10
+    "cut the strips, 46", // 24 × 1.5 + 10
     "cut discs and backs, 68", // 21 × 3 + 5
-    "join the strips, 78", // 18 × 4 + 6
+    "join the strips, 90", // 21 × 4 + 6
     "finish the edge, 44.810044", // 37.810044 × 1 + 7
     "gather, 143.335155", // 37.810044 × 3.5 + 11
     "mark the rings, 19", // 30 × 0.5 + 4
@@ -39,12 +39,12 @@ class PricedBiasOrderTest {
     assertEquals(minutes, WorkedOrders.task(WORK, name).taskMinutes(), 6e-7);
   }
 
-  /** The sum of those: 652.935155 minutes. */
+  /** The sum of those: 670.935155 minutes. */
   @Test
-  void theyAddUpToTenHoursAndFiftyThreeMinutes() {
-    assertEquals(10.882253, WORK.costing().hours().hoursTotal(), 5e-7);
-    assertEquals(10, WORK.costing().hours().wholeHours());
-    assertEquals(53, WORK.costing().hours().leftMinutes());
+  void theyAddUpToElevenHoursAndElevenMinutes() {
+    assertEquals(11.182253, WORK.costing().hours().hoursTotal(), 5e-7);
+    assertEquals(11, WORK.costing().hours().wholeHours());
+    assertEquals(11, WORK.costing().hours().leftMinutes());
   }
 
   /**
@@ -52,12 +52,12 @@ class PricedBiasOrderTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "frill cloth and overlays, 25.12, 48", // 2.093207 × 12, 4 × 12
+    "frill cloth and overlays, 25.12, 36", // 2.093207 × 12, 3 × 12
     "base and back cloth, 10.37, 12", // 1.727778 × 6, 2 × 6
     "interfacing, 5.28, 8", // 1.32 × 4, 2 × 4
     "zips, 9.60, 9.60", // 3 × 3.20
     "filling, 7.31, 10", // 1.462229 × 5, 2 × 5
-    "thread, 5.37, 7.50", // 2.148417 × 2.50, 3 × 2.50
+    "thread, 5.38, 7.50", // 2.152729 × 2.50, 3 × 2.50
     "extra one, 2.53, 2.75", // 2.3 × 1.10, 2.5 × 1.10
     "extra two, 1.40, 2.40", // 7 × 0.20, 12 × 0.20
     "extra three, 2.80, 7" // 0.4 × 7, 1 × 7
@@ -70,55 +70,55 @@ class PricedBiasOrderTest {
     assertEquals(bought, WorkedOrders.material(AS_BOUGHT, name).materialCharged(), 1e-9);
   }
 
-  /** 69.78 of material; 10.882253 × 15 = 163.23 wages; 15 % of both 34.95. */
+  /** 69.79 of material; 11.182253 × 15 = 167.73 wages; 15 % of both 35.63. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
     Costs costs = WORK.costing().costs();
-    assertEquals(69.78, WORK.costing().materials().materialsTotal(), 1e-9);
-    assertEquals(163.23, costs.labourTotal(), 1e-9);
-    assertEquals(34.95, costs.overheadTotal(), 1e-9);
-    assertEquals(267.96, costs.costTotal(), 1e-9);
+    assertEquals(69.79, WORK.costing().materials().materialsTotal(), 1e-9);
+    assertEquals(167.73, costs.labourTotal(), 1e-9);
+    assertEquals(35.63, costs.overheadTotal(), 1e-9);
+    assertEquals(273.15, costs.costTotal(), 1e-9);
   }
 
-  /** 107.25 of material and the same wages; 15 % of both 40.57. */
+  /** 95.25 of material and the same wages; 15 % of both 39.45. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
-    assertEquals(107.25, AS_BOUGHT.costing().materials().materialsTotal(), 1e-9);
-    assertEquals(311.05, AS_BOUGHT.costing().costs().costTotal(), 1e-9);
+    assertEquals(95.25, AS_BOUGHT.costing().materials().materialsTotal(), 1e-9);
+    assertEquals(302.43, AS_BOUGHT.costing().costs().costTotal(), 1e-9);
   }
 
-  /** 267.96 × 1.3 ÷ 3 = 116.12, by half euros 116.50; a fifth of it tax. */
+  /** 273.15 × 1.3 ÷ 3 = 118.37, by half euros 118.50; a fifth of it tax. */
   @Test
   void thePriceOfOneIsTidyBeforeTax() {
     Price price = WORK.costing().price();
-    assertEquals(348.348, price.wantedNet(), 1e-9);
-    assertEquals(116.50, price.netEach(), 1e-9);
-    assertEquals(23.30, price.taxEach(), 1e-9);
-    assertEquals(139.80, price.priceEach(), 1e-9);
+    assertEquals(355.095, price.wantedNet(), 1e-9);
+    assertEquals(118.50, price.netEach(), 1e-9);
+    assertEquals(23.70, price.taxEach(), 1e-9);
+    assertEquals(142.20, price.priceEach(), 1e-9);
   }
 
-  /** Three of them; 349.50 − 267.96 = 81.54 profit; 419.40 ÷ 4 beforehand. */
+  /** Three of them; 355.50 − 273.15 = 82.35 profit; 426.60 ÷ 4 beforehand. */
   @Test
   void thePriceOfAllIsThreeTimesThat() {
     Price price = WORK.costing().price();
-    assertEquals(349.50, price.netTotal(), 1e-9);
-    assertEquals(69.90, price.taxTotal(), 1e-9);
-    assertEquals(419.40, price.priceTotal(), 1e-9);
-    assertEquals(81.54, price.profitTotal(), 1e-9);
-    assertEquals(104.85, price.deposit(), 1e-9);
-    assertEquals(314.55, price.balance(), 1e-9);
+    assertEquals(355.50, price.netTotal(), 1e-9);
+    assertEquals(71.10, price.taxTotal(), 1e-9);
+    assertEquals(426.60, price.priceTotal(), 1e-9);
+    assertEquals(82.35, price.profitTotal(), 1e-9);
+    assertEquals(106.65, price.deposit(), 1e-9);
+    assertEquals(319.95, price.balance(), 1e-9);
   }
 
   /**
-   * 267.96 ÷ 3 = 89.32 and a fifth. An hour is left (349.50 − 69.78 − 34.95) ÷ 10.882253 = 22.49,
-   * of the offer, 3 × 100 before tax, (300 − 104.73) ÷ 10.882253 = 17.94.
+   * 273.15 ÷ 3 = 91.05 and a fifth. An hour is left (355.50 − 69.79 − 35.63) ÷ 11.182253 = 22.36,
+   * of the offer, 3 × 100 before tax, (300 − 105.42) ÷ 11.182253 = 17.40.
    */
   @Test
   void theMakerCanComeDownToTheCost() {
     Bargain bargain = WORK.costing().bargain();
-    assertEquals(89.32, bargain.lowestNet(), 1e-9);
-    assertEquals(107.18, bargain.lowestPrice(), 1e-9);
-    assertEquals(22.4926, bargain.hourlyLeft(), 5e-5);
-    assertEquals(17.9439, bargain.offerHourly(), 5e-5);
+    assertEquals(91.05, bargain.lowestNet(), 1e-9);
+    assertEquals(109.26, bargain.lowestPrice(), 1e-9);
+    assertEquals(22.3640, bargain.hourlyLeft(), 5e-5);
+    assertEquals(17.4008, bargain.offerHourly(), 5e-5);
   }
 }
