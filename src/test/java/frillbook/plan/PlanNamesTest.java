@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import frillbook.naming.NamedValues;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,7 +15,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  * WashedBiasOrderTest}, {@link PricedBiasOrderTest} and {@link PricedBiasChoicesTest}.
  */
 class PlanNamesTest {
-  private static final NamedValues BIAS = named(WorkedOrders.pricedBias());
+  private static NamedValues bias;
+
+  @BeforeAll
+  static void planTheOrder() {
+    bias = named(WorkedOrders.pricedBias());
+  }
 
   private static NamedValues named(Briefs briefs) {
     return NamedValues.of(Plan.of(briefs.brief()));
@@ -39,7 +45,7 @@ class PlanNamesTest {
     "three_buy_length, 300"
   })
   void aLineHasItsFigure(String name, double figure) {
-    assertEquals(figure, (Double) BIAS.lines().get(name), 5e-6, name);
+    assertEquals(figure, (Double) bias.lines().get(name), 5e-6, name);
   }
 
   @ParameterizedTest
@@ -50,7 +56,7 @@ class PlanNamesTest {
     "choice_price_total, 3, 381.60"
   })
   void aRowOfATableHasItsFigure(String name, int row, double figure) {
-    assertEquals(figure, (Double) BIAS.columns().get(name).get(row - 1), 6e-7, name);
+    assertEquals(figure, (Double) bias.columns().get(name).get(row - 1), 6e-7, name);
   }
 
   /** 44 in wide, no overlay: each length is tried with one line that holds none. */

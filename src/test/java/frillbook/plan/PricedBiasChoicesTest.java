@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -14,10 +15,15 @@ import org.junit.jupiter.api.Test;
 class PricedBiasChoicesTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private static final Costing COSTING = WorkedOrders.work(ORDER).costing();
+  private static Costing costing;
+
+  @BeforeAll
+  static void planTheOrder() {
+    costing = WorkedOrders.work(ORDER).costing();
+  }
 
   private static ChoiceRow.Figures figures(int number) {
-    return COSTING.choices().get(number - 1).figures().orElseThrow();
+    return costing.choices().get(number - 1).figures().orElseThrow();
   }
 
   /**
@@ -159,10 +165,10 @@ class PricedBiasChoicesTest {
   /** A frill of 3.4 over rows 2 and 2.5 apart. */
   @Test
   void aLookCoversAsMuchAsItsFrillIsHigherThanItsRowsAreApart() {
-    assertEquals(1.7, COSTING.choices().get(1).choiceCover(), 1e-9);
-    assertEquals(1.36, COSTING.choices().get(2).choiceCover(), 1e-9);
-    assertEquals(2.5, COSTING.choices().get(2).choiceSpacing());
-    assertEquals(3, COSTING.choices().get(1).choiceFullness());
+    assertEquals(1.7, costing.choices().get(1).choiceCover(), 1e-9);
+    assertEquals(1.36, costing.choices().get(2).choiceCover(), 1e-9);
+    assertEquals(2.5, costing.choices().get(2).choiceSpacing());
+    assertEquals(3, costing.choices().get(1).choiceFullness());
   }
 
   @Test

@@ -8,6 +8,7 @@ import frillbook.materials.Material;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
 import frillbook.money.Price;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,9 +17,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PricedBiasOrderTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private static final FrillWork WORK = WorkedOrders.work(ORDER);
+  private static FrillWork work;
 
-  private static final FrillWork AS_BOUGHT = WorkedOrders.work(ORDER.with("charge_as", "bought"));
+  private static FrillWork asBought;
+
+  @BeforeAll
+  static void planTheOrder() {
+    work = WorkedOrders.work(ORDER);
+    asBought = WorkedOrders.work(ORDER.with("charge_as", "bought"));
+  }
 
   /** Amounts as {@link WashedBiasOrderTest} has them, times the minutes for one, and the set-up. */
   @ParameterizedTest
@@ -36,15 +43,15 @@ class PricedBiasOrderTest {
     "'press, clip threads, inspect', 32" // 3 × 10 + 2
   })
   void everyTaskTakesItsOwnMinutes(String name, double minutes) {
-    assertEquals(minutes, WorkedOrders.task(WORK, name).taskMinutes(), 6e-7);
+    assertEquals(minutes, WorkedOrders.task(work, name).taskMinutes(), 6e-7);
   }
 
   /** The sum of those: 670.935155 minutes. */
   @Test
   void theyAddUpToElevenHoursAndElevenMinutes() {
-    assertEquals(11.182253, WORK.costing().hours().hoursTotal(), 5e-7);
-    assertEquals(11, WORK.costing().hours().wholeHours());
-    assertEquals(11, WORK.costing().hours().leftMinutes());
+    assertEquals(11.182253, work.costing().hours().hoursTotal(), 5e-7);
+    assertEquals(11, work.costing().hours().wholeHours());
+    assertEquals(11, work.costing().hours().leftMinutes());
   }
 
   /**
@@ -63,18 +70,18 @@ class PricedBiasOrderTest {
     "extra three, 2.80, 7" // 0.4 × 7, 1 × 7
   })
   void everyMaterialIsChargedAsUsedOrAsBought(String name, double used, double bought) {
-    Material charged = WorkedOrders.material(WORK, name);
+    Material charged = WorkedOrders.material(work, name);
     assertEquals(used, charged.materialCharged(), 1e-9);
     assertEquals(used, charged.materialAsUsed(), .005);
     assertEquals(bought, charged.materialAsBought(), 1e-9);
-    assertEquals(bought, WorkedOrders.material(AS_BOUGHT, name).materialCharged(), 1e-9);
+    assertEquals(bought, WorkedOrders.material(asBought, name).materialCharged(), 1e-9);
   }
 
   /** 69.79 of material; 11.182253 × 15 = 167.73 wages; 15 % of both 35.63. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
-    Costs costs = WORK.costing().costs();
-    assertEquals(69.79, WORK.costing().materials().materialsTotal(), 1e-9);
+    Costs costs = work.costing().costs();
+    assertEquals(69.79, work.costing().materials().materialsTotal(), 1e-9);
     assertEquals(167.73, costs.labourTotal(), 1e-9);
     assertEquals(35.63, costs.overheadTotal(), 1e-9);
     assertEquals(273.15, costs.costTotal(), 1e-9);
@@ -83,14 +90,14 @@ class PricedBiasOrderTest {
   /** 95.25 of material and the same wages; 15 % of both 39.45. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
-    assertEquals(95.25, AS_BOUGHT.costing().materials().materialsTotal(), 1e-9);
-    assertEquals(302.43, AS_BOUGHT.costing().costs().costTotal(), 1e-9);
+    assertEquals(95.25, asBought.costing().materials().materialsTotal(), 1e-9);
+    assertEquals(302.43, asBought.costing().costs().costTotal(), 1e-9);
   }
 
   /** 273.15 × 1.3 ÷ 3 = 118.37, by half euros 118.50; a fifth of it tax. */
   @Test
   void thePriceOfOneIsTidyBeforeTax() {
-    Price price = WORK.costing().price();
+    Price price = work.costing().price();
     assertEquals(355.095, price.wantedNet(), 1e-9);
     assertEquals(118.50, price.netEach(), 1e-9);
     assertEquals(23.70, price.taxEach(), 1e-9);
@@ -100,7 +107,7 @@ class PricedBiasOrderTest {
   /** Three of them; 355.50 − 273.15 = 82.35 profit; 426.60 ÷ 4 beforehand. */
   @Test
   void thePriceOfAllIsThreeTimesThat() {
-    Price price = WORK.costing().price();
+    Price price = work.costing().price();
     assertEquals(355.50, price.netTotal(), 1e-9);
     assertEquals(71.10, price.taxTotal(), 1e-9);
     assertEquals(426.60, price.priceTotal(), 1e-9);
@@ -115,7 +122,7 @@ class PricedBiasOrderTest {
    */
   @Test
   void theMakerCanComeDownToTheCost() {
-    Bargain bargain = WORK.costing().bargain();
+    Bargain bargain = work.costing().bargain();
     assertEquals(91.05, bargain.lowestNet(), 1e-9);
     assertEquals(109.26, bargain.lowestPrice(), 1e-9);
     assertEquals(22.3640, bargain.hourlyLeft(), 5e-5);
