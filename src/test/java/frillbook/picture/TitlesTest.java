@@ -1,9 +1,11 @@
 package frillbook.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
+import frillbook.brief.Grain;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +73,30 @@ class TitlesTest {
     assertEquals(
         "12 strips across the cloth: bought 27 × 45 in, usable 27 × 44 in",
         titles(WorkedOrders.ringsAcross()).clothTitle());
+  }
+
+  /**
+   * Strips of 1/2 + 1/4 in: seven frills of 755.404 in (301.7616 in of rows, computed from the
+   * exact spiral), 5286.58 ÷ 51.75 = 102.2, so 103 strips, 77 1/4 in, 18 eighths of a yard. A
+   * hundred lines have room for 99 strips.
+   */
+  @Test
+  void moreLinesThanCanBeDrawnAreThinned() {
+    Briefs narrow =
+        Briefs.inch().with("frill_height", .5).with("quantity", 7).with("base_overlays", 0);
+    assertEquals(
+        "103 strips across the cloth: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
+        titles(narrow).clothTitle());
+  }
+
+  /** A dozen overlays can be drawn. */
+  @ParameterizedTest
+  @CsvSource({"12, false", "13, true"})
+  void moreOverlaysThanCanBeDrawnAreTold(int overlays, boolean told) {
+    Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", overlays);
+    String title = titles(bias).clothTitle();
+    assertTrue(title.contains(" and " + overlays + " overlays: bought "), title);
+    assertEquals(told, title.endsWith("; 1 more not drawn"), title);
   }
 
   @Test
