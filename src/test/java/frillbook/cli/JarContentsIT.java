@@ -91,7 +91,9 @@ class JarContentsIT {
   @Test
   void ourLicenceAndNoticeAreThere() throws IOException {
     assertArrayEquals(Files.readAllBytes(Path.of("LICENSE")), bytes("META-INF/LICENSE"));
-    assertArrayEquals(Files.readAllBytes(Path.of("src/main/resources/META-INF/NOTICE")), bytes("META-INF/NOTICE"));
+    assertArrayEquals(
+        Files.readAllBytes(Path.of("src/main/resources/META-INF/NOTICE")),
+        bytes("META-INF/NOTICE"));
   }
 
   @Test

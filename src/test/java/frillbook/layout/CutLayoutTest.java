@@ -36,7 +36,8 @@ class CutLayoutTest {
       assertTrue(counts.get(grain) >= Laid.share(200), () -> grain + ": " + counts);
     }
     assertTrue(sample.stream().filter(Laid::slanting).count() >= Laid.share(100));
-    assertTrue(sample.stream().mapToInt(laid -> laid.polygons().size()).sum() >= Laid.share(10_000));
+    assertTrue(
+        sample.stream().mapToInt(laid -> laid.polygons().size()).sum() >= Laid.share(10_000));
   }
 
   @Test
