@@ -50,6 +50,14 @@ public final class WorkbookPackage {
   public static byte[] bytes(XSSFWorkbook workbook) {
     new WorkbookValues(workbook).store();
     PrintAreas.set(workbook);
+    return asItIs(workbook);
+  }
+
+  /**
+   * The file of {@code workbook} as it is: formulas that nobody has calculated have no value, and
+   * whoever opens it must calculate.
+   */
+  public static byte[] asItIs(XSSFWorkbook workbook) {
     workbook.setForceFormulaRecalculation(true);
     fixProperties(workbook.getProperties());
     try (ByteArrayOutputStream written = new ByteArrayOutputStream()) {

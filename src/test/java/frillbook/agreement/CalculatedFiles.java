@@ -76,7 +76,7 @@ final class CalculatedFiles {
   /** One workbook as it is, calculated. */
   XSSFWorkbook of(XSSFWorkbook workbook)
       throws IOException, InterruptedException, XMLStreamException {
-    return read(calculated(List.of(WorkbookPackage.bytes(workbook))).get(0));
+    return read(calculated(List.of(WorkbookPackage.asItIs(workbook))).get(0));
   }
 
   static XSSFWorkbook read(Path file) throws IOException {
@@ -92,7 +92,7 @@ final class CalculatedFiles {
             brief.units(), units -> TrialWorkbook.compiled(Trials.TEMPLATE, units));
     SheetValues sheet = SheetValues.stored(workbook);
     brief.inputs().forEach((name, value) -> type(sheet.cells(name).get(0), value));
-    return WorkbookPackage.bytes(workbook);
+    return WorkbookPackage.asItIs(workbook);
   }
 
   private static void type(XSSFCell cell, Object value) {
@@ -106,14 +106,13 @@ final class CalculatedFiles {
 
   private List<Path> calculated(List<byte[]> files)
       throws IOException, InterruptedException, XMLStreamException {
-    Path in = Files.createTempDirectory(folder, "stripped");
+    Path in = Files.createTempDirectory(folder, "written");
     Path out = Files.createTempDirectory(folder, "calculated");
     List<Path> written = new ArrayList<>();
     for (byte[] file : files) {
-      byte[] stripped = StrippedFile.of(file);
-      FormulaCells cells = FormulaCells.of(stripped);
+      FormulaCells cells = FormulaCells.of(file);
       assertTrue(cells.formulas() > 1000 && cells.values() == 0, cells.toString());
-      written.add(Files.write(in.resolve("brief" + written.size() + ".xlsx"), stripped));
+      written.add(Files.write(in.resolve("brief" + written.size() + ".xlsx"), file));
     }
     calculator.calculate(written, out);
     return written.stream().map(file -> out.resolve(file.getFileName())).toList();
