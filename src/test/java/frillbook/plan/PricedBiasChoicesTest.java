@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,14 +15,14 @@ import org.junit.jupiter.api.Test;
 class PricedBiasChoicesTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private static Costing costing;
+  private Costing costing;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     costing = WorkedOrders.work(ORDER).costing();
   }
 
-  private static ChoiceRow.Figures figures(int number) {
+  private ChoiceRow.Figures figures(int number) {
     return costing.choices().get(number - 1).figures().orElseThrow();
   }
 
