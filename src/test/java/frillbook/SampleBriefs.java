@@ -6,6 +6,8 @@ import java.util.stream.Stream;
 
 /** Briefs drawn at random with a fixed seed, wide enough that every way of laying out comes up. */
 public final class SampleBriefs {
+  private static final String LAYOUTS = "frillbook.layout.briefs";
+
   private final Random random;
 
   private SampleBriefs(long seed) {
@@ -23,7 +25,12 @@ public final class SampleBriefs {
    * says where the same tests are run over and over.
    */
   public static int layouts(int usual) {
-    return Integer.getInteger("frillbook.layout.briefs", usual);
+    return Integer.getInteger(LAYOUTS, usual);
+  }
+
+  /** Whether the same tests are run over and over, on fewer briefs. */
+  static boolean areScaled() {
+    return Integer.getInteger(LAYOUTS) != null;
   }
 
   /**

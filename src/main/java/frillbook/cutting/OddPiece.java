@@ -16,8 +16,7 @@ public record OddPiece(double odd, double oddJoined) {
   public static final int MOST = 72;
 
   static List<OddPiece> sorted(DoubleStream lengths, Join join) {
-    List<Double> longestFirst =
-        lengths.filter(l -> l > 0).boxed().sorted(Comparator.reverseOrder()).toList();
+    List<Double> longestFirst = lengths.boxed().sorted(Comparator.reverseOrder()).toList();
     List<OddPiece> pieces = new ArrayList<>();
     double joined = 0;
     for (int i = 0; i < MOST; i++) {

@@ -61,7 +61,9 @@ public final class NamedRecords {
     if (value instanceof Number number && type == double.class) {
       return number.doubleValue();
     }
-    if (value instanceof Number number && number.doubleValue() == number.intValue()) {
+    if (value instanceof Number number
+        && type == int.class
+        && number.doubleValue() == number.intValue()) {
       return number.intValue();
     }
     throw new IllegalArgumentException(name + " has no usable value: " + value);

@@ -5,12 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
 import frillbook.plan.Plan;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -27,12 +28,18 @@ class BaseLayoutTest {
 
   private static final int BRIEFS = SampleBriefs.layouts(400);
 
-  private static List<Laid> laid;
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(BaseLayoutTest::layOut);
 
-  @BeforeAll
-  static void layOutTheSample() {
-    laid = SampleBriefs.of(BRIEFS, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
+  private List<Laid> laid;
+
+  @BeforeEach
+  void layOutTheSample() {
+    laid = SHARED.get();
     assertTrue(laid.size() >= BRIEFS * 3 / 8, () -> "too few plans: " + laid.size());
+  }
+
+  private static List<Laid> layOut() {
+    return SampleBriefs.of(BRIEFS, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
   }
 
   private static Stream<Laid> laid(Briefs briefs) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.plan.FrillCut;
@@ -14,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -68,12 +69,17 @@ class CutLayoutTest {
     }
   }
 
-  private static List<Laid> sample;
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(CutLayoutTest::layOut);
 
-  /** Laid anew each time, so that a mutant meets no layout made before it. */
-  @BeforeAll
-  static void layOutTheSample() {
-    sample = SampleBriefs.of(BRIEFS, SEED).stream().flatMap(CutLayoutTest::inEveryGrain).toList();
+  private List<Laid> sample;
+
+  @BeforeEach
+  void layOutTheSample() {
+    sample = SHARED.get();
+  }
+
+  private static List<Laid> layOut() {
+    return SampleBriefs.of(BRIEFS, SEED).stream().flatMap(CutLayoutTest::inEveryGrain).toList();
   }
 
   private static Stream<Laid> inEveryGrain(Briefs briefs) {

@@ -62,6 +62,26 @@ class MaterialsTest {
     assertEquals(37.25, materials(Briefs.inch()).materialsTotal());
   }
 
+  /** By hand: 18 of the 22 1/2 in of base cloth are used, half a yard, at 6 a yard 3. */
+  @Test
+  void baseClothIsChargedAsUsedByTheYard() {
+    Material used = line("base and back cloth", Briefs.inch().with("charge_as", "used"));
+    assertEquals(.5, used.materialNeeded(), 1e-12);
+    assertEquals(3, used.materialCharged());
+  }
+
+  /** By hand: 18 for frill cloth and 5 for two spools; base, fill and zip stay the same. */
+  @Test
+  void anotherLookChangesFrillClothAndThread() {
+    assertEquals(23, materials(Briefs.inch()).chargedForLook());
+  }
+
+  @Test
+  void whatIsNotOnTheListCostsNothing() {
+    assertEquals(5, materials(Briefs.inch()).charged("filling"));
+    assertEquals(0, materials(Briefs.inch()).charged("feathers"));
+  }
+
   /**
    * By hand: 3.75 for base cloth is 4 yen, 2.5 for interfacing 3, 5 for thread 5: 18 + 4 + 3 + 3 +
    * 5 + 5.

@@ -1,6 +1,7 @@
 package frillbook.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
@@ -32,6 +33,40 @@ class RoundingTest {
       double expected = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).doubleValue();
       assertEquals(expected, Rounding.settle(value), 1e-11, () -> "settle " + value);
     }
+  }
+
+  /**
+   * At the rim of a disc the square of half the chord is 0 but for the last bits: 0.3² − 0.3² by
+   * way of 0.1 + 0.2 is 3e-17, whose root would be a strip's hair of 6e-9.
+   */
+  @Test
+  void aChordAtTheRimIsNothing() {
+    double offset = 0.1 + 0.2;
+    double square = offset * offset - 0.3 * 0.3;
+    assertNotEquals(0, square);
+    assertEquals(0, Rounding.settleSquare(square));
+  }
+
+  /** Half a thousandth of a millionth settles up; 6.25 is the square of 2 1/2. */
+  @ParameterizedTest
+  @CsvSource({
+    "6.25,6.25",
+    "6.2500000004,6.25",
+    "6.2499999996,6.25",
+    "6.2500000006,6.250000001",
+    "0.0000000005,0.000000001",
+    "0.00000000049,0",
+    "0,0"
+  })
+  void squaresSettleAtNinePlaces(double square, double expected) {
+    assertEquals(expected, Rounding.settleSquare(square));
+  }
+
+  /** 0.81245 is half-way between 0.8124 and 0.8125. */
+  @ParameterizedTest
+  @CsvSource({"0.81245,0.8125", "-0.81245,-0.8124", "0.123456,0.1235", "-0.99996,-1"})
+  void tracedPlacesHaveOneDecimalMoreThanDrawnOnes(double place, double expected) {
+    assertEquals(expected, Rounding.traced(place), 1e-15);
   }
 
   /** 13/16 is half-way between 0.812 and 0.813; the others are it but for the last digits. */

@@ -45,6 +45,33 @@ class NamedRecordsTest {
     assertEquals(Edge.NARROW_HEM, made.frill().edgeFinish());
   }
 
+  record Label(String clientWords, int copies) {}
+
+  @Test
+  void textIsTakenAsItStands() {
+    assertEquals(
+        new Label("For Ada, narrow hem", 2),
+        NamedRecords.build(
+            Label.class, Map.of(), Map.of("client_words", "For Ada, narrow hem", "copies", 2)));
+  }
+
+  @Test
+  void aNumberInPlaceOfTextIsRefusedByName() {
+    var refusal =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                NamedRecords.build(Label.class, Map.of(), Map.of("client_words", 12, "copies", 2)));
+    assertEquals("client_words has no usable value: 12", refusal.getMessage());
+  }
+
+  @Test
+  void halfACushionIsRefusedByName() {
+    assertRefused(
+        "quantity has no usable value: 2.5",
+        Map.of("frill_height", 2, "edge_finish", "raw", "quantity", 2.5));
+  }
+
   @Test
   void aMissingValueIsRefusedByName() {
     assertRefused(

@@ -54,6 +54,12 @@ class NamedValuesTest {
   }
 
   @Test
+  void whatIsThereIsLaidFlatLikeAnyRecord() {
+    var values = NamedValues.of(new Sewn(Optional.of(new Hem(.5, 2)), List.of()));
+    assertEquals(Map.of("hem_depth", .5, "turn_count", 2.0), values.lines());
+  }
+
+  @Test
   void whatIsMissingKeepsItsNames() {
     var values = NamedValues.of(new Sewn(Optional.empty(), List.of()));
     assertEquals(Map.of("hem_depth", "", "turn_count", ""), values.lines());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.layout.BaseLayout;
 import frillbook.layout.PlacedDisc;
 import frillbook.layout.PlacedRectangle;
@@ -12,7 +13,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
@@ -82,17 +83,22 @@ class BasePictureTest {
 
   private static final int BRIEFS = SampleBriefs.layouts(120);
 
-  private static List<Laid> sample;
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(BasePictureTest::draw);
+
+  private List<Laid> sample;
 
   /** Each brief with its own few cushions and with more than can be drawn. */
-  @BeforeAll
-  static void drawTheSample() {
-    sample =
-        SampleBriefs.of(BRIEFS, 20250611).stream()
-            .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 19)))
-            .flatMap(briefs -> Drawn.of(briefs).stream())
-            .map(BasePictureTest::laid)
-            .toList();
+  private static List<Laid> draw() {
+    return SampleBriefs.of(BRIEFS, 20250611).stream()
+        .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 19)))
+        .flatMap(briefs -> Drawn.of(briefs).stream())
+        .map(BasePictureTest::laid)
+        .toList();
+  }
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
     assertTrue(sample.size() > BRIEFS * 3 / 4, () -> "too few plans: " + sample.size());
     assertTrue(sample.stream().anyMatch(l -> besides(l) > 0), "no back beside a base");
     assertTrue(sample.stream().anyMatch(l -> l.layout().length() > 3 * l.layout().width()));

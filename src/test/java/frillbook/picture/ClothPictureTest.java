@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.brief.Grain;
 import frillbook.layout.CutLayout;
 import frillbook.layout.PlacedStrip;
@@ -13,7 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
@@ -84,11 +85,17 @@ class ClothPictureTest {
 
   private static final int BRIEFS = SampleBriefs.layouts(80);
 
-  private static List<Laid> sample;
+  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(ClothPictureTest::draw);
 
-  @BeforeAll
-  static void drawTheSample() {
-    sample = Drawn.sample(BRIEFS, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
+  private List<Laid> sample;
+
+  private static List<Laid> draw() {
+    return Drawn.sample(BRIEFS, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
+  }
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
     assertTrue(sample.size() > BRIEFS * 9 / 8, () -> "too few plans: " + sample.size());
     for (Grain grain : Grain.values()) {
       assertTrue(

@@ -63,6 +63,14 @@ class RingsTest {
     assertEquals(8.5, rings.rings().get(10).ringRadius());
   }
 
+  /** By hand: from the gap of 1/2 outward by 3/4, the last turn cut short at 8 1/2. */
+  @Test
+  void everyTurnBringsTheSpiralOneSpacingOut() {
+    assertEquals(
+        List.of(1.25, 2.0, 2.75, 3.5, 4.25, 5.0, 5.75, 6.5, 7.25, 8.0, 8.5),
+        rings(Briefs.inch()).rings().stream().map(Ring::ringRadius).toList());
+  }
+
   /** 0.1 + 0.2 kinds: 2.1 ÷ 0.7 is 3.0000000000000004 in binary, and three turns all the same. */
   @Test
   void aWholeNumberOfTurnsBeginsNoFurtherOne() {

@@ -1,0 +1,28 @@
+package frillbook.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import org.junit.jupiter.api.Test;
+
+class BriefTest {
+  private static final Briefs BRIEFS = Briefs.inch();
+
+  @Test
+  void theLookIsFullnessAndSpacing() {
+    assertEquals(new LookSpec(2.5, .75), BRIEFS.brief().look());
+  }
+
+  @Test
+  void anotherLookChangesNothingElse() {
+    Brief typed = BRIEFS.with("fullness", 2).with("ring_spacing", 1).brief();
+    assertEquals(typed, BRIEFS.brief().with(new LookSpec(2, 1)));
+  }
+
+  /** By hand: two on the base and one on the back. */
+  @Test
+  void aCushionHasTheOverlaysOfItsBaseAndItsBack() {
+    Brief brief = BRIEFS.with("base_overlays", 2).with("back_overlays", 1).brief();
+    assertEquals(3, brief.base().overlays());
+  }
+}

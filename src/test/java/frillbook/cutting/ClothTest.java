@@ -1,0 +1,42 @@
+package frillbook.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.brief.ClothSpec;
+import frillbook.brief.Grain;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ClothTest {
+  private static final Cloth CLOTH = new Cloth(40, .8, 4.5);
+
+  private static final Join STRETCHING = new Join(false, 1, 1.25);
+
+  /** By hand: 54 less two selvages of 1/2 is 53, of which washing leaves 0.96: 50.88. */
+  @Test
+  void selvagesAreLostBeforeTheClothIsWashed() {
+    Cloth cloth = Cloth.of(new ClothSpec(54, Grain.ACROSS, .5, .2, .04, 0, 12, 0, 4.5), 54);
+    assertEquals(50.88, cloth.usableWidth(), 1e-12);
+    assertEquals(.8, cloth.usableShare(), 1e-12);
+    assertEquals(4.5, cloth.buyStep());
+  }
+
+  /** By hand: 36 ÷ 0.8 = 45 is ten steps of 4 1/2; a hair more is eleven. */
+  @ParameterizedTest
+  @CsvSource({"36,45", "36.01,49.5"})
+  void clothIsBoughtForWhatIsLeftOfItAfterWashing(double used, double bought) {
+    assertEquals(bought, CLOTH.buyLengthFor(used));
+  }
+
+  /**
+   * By hand: 900 in of strips 2 in wide stretch from 720, so 1440 in² over 40 are 36 in after
+   * washing, ten steps. Had they to be cut 900 long, 45 in would be 56.25 before washing, thirteen.
+   */
+  @Test
+  void noPlanCanDoWithLessThanTheAreaOfItsPieces() {
+    Pieces strips = new Pieces(2, 900, 0, 12, 0, 10, .125);
+    assertEquals(45, CLOTH.lowerBound(strips, STRETCHING));
+    assertEquals(58.5, CLOTH.lowerBound(strips, new Join(false, 1, 1)));
+  }
+}
