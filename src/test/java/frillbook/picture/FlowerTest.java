@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class FlowerTest {
@@ -19,12 +20,17 @@ class FlowerTest {
   /** Places are drawn to three decimals. */
   private static final double PLACE = 5.1e-4;
 
-  private static List<Drawn> sample;
+  private static final int BRIEFS = SampleBriefs.layouts(60);
 
-  @BeforeAll
-  static void drawTheSample() {
-    sample = Drawn.sample(SampleBriefs.layouts(60), 20250401);
-    assertTrue(sample.size() > SampleBriefs.layouts(60), () -> "too few plans: " + sample.size());
+  private static final SharedSample<List<Drawn>> SHARED =
+      new SharedSample<>(() -> Drawn.sample(BRIEFS, 20250401));
+
+  private List<Drawn> sample;
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
+    assertTrue(sample.size() > BRIEFS, () -> "too few plans: " + sample.size());
   }
 
   private static Flower flower(Briefs briefs) {
