@@ -3,7 +3,7 @@ package frillbook.picture;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.WorkedOrders;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,10 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Twice 144 is more than 270, so 144 is the height of the picture.
  */
 class BiasClothByHandTest {
-  private static ClothPicture picture;
+  private ClothPicture picture;
 
-  @BeforeAll
-  static void drawTheCloth() {
+  @BeforeEach
+  void drawTheCloth() {
     picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().set().cloth();
   }
 

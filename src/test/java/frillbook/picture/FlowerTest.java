@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class FlowerTest {
   /** Angles and radii are settled to four decimals. */
@@ -19,12 +22,17 @@ class FlowerTest {
   /** Places are drawn to three decimals. */
   private static final double PLACE = 5.1e-4;
 
-  private static List<Drawn> sample;
+  private static final int BRIEFS = SampleBriefs.layouts(60);
 
-  @BeforeAll
-  static void drawTheSample() {
-    sample = Drawn.sample(SampleBriefs.layouts(60), 20250401);
-    assertTrue(sample.size() > SampleBriefs.layouts(60), () -> "too few plans: " + sample.size());
+  private static final SharedSample<List<Drawn>> SHARED =
+      new SharedSample<>(() -> Drawn.sample(BRIEFS, 20250401));
+
+  private List<Drawn> sample;
+
+  @BeforeEach
+  void drawTheSample() {
+    sample = SHARED.get();
+    assertTrue(sample.size() > BRIEFS, () -> "too few plans: " + sample.size());
   }
 
   private static Flower flower(Briefs briefs) {
@@ -170,6 +178,53 @@ class FlowerTest {
     for (FlowerPoint point : flower.flower()) {
       double ring = point.flowerRadius() / scale;
       assertEquals(1, Math.abs(ring % 2), 1e-9, () -> "a ring at 1, 3, 5 or 7 in, not " + ring);
+    }
+  }
+
+  /**
+   * By hand: at fullness 2 the ripple is .413895 as high as long (computed from the elliptic
+   * integral), a 24th of the rim 2π × .413895 ÷ 24 = .108358 of its radius; the tips touch the
+   * picture's edge, 1 ÷ 1.108358 = .902236 is the middle and .804471 the hollows.
+   */
+  @ParameterizedTest
+  @CsvSource({"0,1", "1,.902236", "2,.804471", "3,.902236", "4,1", "46,.804471", "96,1"})
+  void theFreeEdgeHasTwentyFourTips(int point, double radius) {
+    RimPoint at = flower(Briefs.inch().with("fullness", 2)).flowerRims().get(point);
+    double angle = 2 * Math.PI * point / 96;
+    assertEquals(radius * Math.cos(angle), at.flowerRimX(), PLACE);
+    assertEquals(radius * Math.sin(angle), at.flowerRimY(), PLACE);
+  }
+
+  /**
+   * By hand: from 1/2 to 8 1/2 in, five rows are drawn 1.6 in apart. At fullness 2 the tips of the
+   * free edge, one row beyond 8 1/2, are 1.108358 × 10.1 in out; the base is 9.
+   */
+  @Test
+  void theEdgeOfTheBaseIsRound() {
+    Flower flower = flower(Briefs.inch().with("fullness", 2).with("ring_spacing", .5));
+    double radius = 9 / (1.108358 * 10.1);
+    assertEquals(33, flower.flowerEdges().size());
+    for (int i = 0; i <= 32; i++) {
+      EdgePoint at = flower.flowerEdges().get(i);
+      assertEquals(radius * Math.cos(2 * Math.PI * i / 32), at.flowerEdgeX(), PLACE);
+      assertEquals(radius * Math.sin(2 * Math.PI * i / 32), at.flowerEdgeY(), PLACE);
+    }
+  }
+
+  /** On the row, at a crest, on the row, in a trough; every point is as far out as it says. */
+  @Test
+  void theRipplesSwingToEitherSideOfTheRows() {
+    Flower flower = flower(Briefs.inch().with("fullness", 2));
+    FlowerShape shape = flower.shape();
+    double swing = shape.flowerScale() * shape.flowerSpacing() * shape.flowerSwing();
+    double[] sway = {0, swing, 0, -swing};
+    for (int step = 0; step <= shape.flowerPoints(); step++) {
+      FlowerPoint at = flower.flower().get(step);
+      double turns = at.flowerAngle() / (2 * Math.PI);
+      double row = shape.flowerScale() * (shape.flowerHole() + turns * shape.flowerSpacing());
+      assertEquals(row + sway[step % 4], at.flowerRadius(), 2 * TRACED);
+      assertEquals(at.flowerRadius() * Math.cos(at.flowerAngle()), at.flowerX(), PLACE);
+      assertEquals(at.flowerRadius() * Math.sin(at.flowerAngle()), at.flowerY(), PLACE);
     }
   }
 }

@@ -92,4 +92,47 @@ class GuideTest {
     assertEquals(0, guide.guideJoinCount());
     assertTrue(guide.guideJoins().stream().allMatch(j -> j.guideJoinTurn() == 0));
   }
+
+  /**
+   * G = (b/4π)(φ√(1 + φ²) + asinh φ), the length of a spiral from its middle, is what a sheet has.
+   */
+  @Test
+  void aMarkIsTheSpiralsOwnLengthScaledAndMoved() {
+    Guide guide = drawn(Briefs.inch()).set().guide();
+    for (var point : guide.guides()) {
+      double angle = point.guideAngle();
+      double root = Math.sqrt(1 + angle * angle);
+      double arc = angle * root + Math.log(angle + root);
+      assertEquals(point.guideMark(), guide.guideZero() + guide.guideScale() * arc, 1e-9);
+      assertEquals(2 * Math.PI * (.5 / .75 + point.guideTurn()), angle, 1e-9);
+    }
+  }
+
+  /** By hand: five rings in thirty steps, six for each; the last point still lies in the fifth. */
+  @ParameterizedTest
+  @CsvSource({"0,1", "5,1", "6,2", "23,4", "24,5", "29,5", "30,5"})
+  void everyPointLiesInItsRing(int point, int ring) {
+    Briefs rings = Briefs.inch().with("row_style", "rings").with("ring_spacing", 2);
+    assertEquals(ring, drawn(rings).set().guide().guides().get(point).guideRing());
+  }
+
+  /** 15 strips, 14 joins (worked at the title of the cloth): the last six are the fourteenth. */
+  @Test
+  void whereJoinsAreFewTheLastIsMarkedAgain() {
+    Guide guide = drawn(Briefs.inch().with("base_overlays", 0)).set().guide();
+    assertEquals(14, guide.guideJoinCount());
+    assertEquals(20, guide.guideJoins().size());
+    // 53 − 5/8 to the middle of the first seam, 51 3/4 to the next.
+    assertEquals(52.375, guide.guideJoins().get(0).guideJoinMark(), 1e-9);
+    assertEquals(52.375 + 51.75, guide.guideJoins().get(1).guideJoinMark(), 1e-9);
+    assertEquals(52.375 + 13 * 51.75, guide.guideJoins().get(13).guideJoinMark(), 1e-9);
+    assertEquals(guide.guideJoins().get(13), guide.guideJoins().get(19));
+  }
+
+  /** The second of two frills has its own guide. */
+  @Test
+  void onlyTheFirstCushionsJoinsAreMarked() {
+    Guide guide = drawn(Briefs.inch().with("base_overlays", 0).with("quantity", 2)).set().guide();
+    assertEquals(14, guide.guideJoinCount());
+  }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * without the fourth besides only 235.663; wanted are 723.978 − 465.75 = 258.228.
  */
 class LanesByHandTest {
-  private static ClothPicture picture;
+  private ClothPicture picture;
 
-  @BeforeAll
-  static void drawTheCloth() {
+  @BeforeEach
+  void drawTheCloth() {
     picture = Drawn.of(Briefs.inch().with("fullness", 2.4)).orElseThrow().set().cloth();
   }
 

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
  * 9123.185 ÷ 144 ÷ 188.388667 = .336302 are overlays.
  */
 class LeaningsByHandTest {
-  private static Leanings leanings;
+  private Leanings leanings;
 
-  @BeforeAll
-  static void drawTheOrder() {
+  @BeforeEach
+  void drawTheOrder() {
     leanings = leanings(WorkedOrders.pricedBias());
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 
@@ -79,6 +80,52 @@ class SideTest {
       for (var point : one.set().side().sides()) {
         assertTrue(point.sideZ() >= -.5, one.what());
       }
+    }
+  }
+
+  /** 18 in across and 2 in of frill on either side: 22 in are 2. */
+  @Test
+  void theFlatCushionIsALineAcross() {
+    List<Side.SideFlatPoint> flats = side(Briefs.inch()).sideFlats();
+    assertEquals(22, side(Briefs.inch()).sideScale());
+    assertEquals(18 / 22.0, side(Briefs.inch()).sideFlat(), 1e-12);
+    double[][] corners = {{.818, .01}, {-.818, .01}, {-.818, -.01}, {.818, -.01}, {.818, .01}};
+    for (int i = 0; i < 5; i++) {
+      assertEquals(corners[i][0], flats.get(i).sideFlatX(), 1e-9);
+      assertEquals(corners[i][1], flats.get(i).sideFlatZ(), 1e-9);
+    }
+  }
+
+  /** The frill begins and ends on the outline's own ends. */
+  @Test
+  void theFrillGrowsOutOfTheEdge() {
+    Side side = side(Briefs.inch());
+    assertEquals(25, side.sideFrills().size());
+    assertEquals(0, side.sideFrills().get(0).sideFrillZ(), 1e-12);
+    assertEquals(0, side.sideFrills().get(24).sideFrillZ(), 1e-12);
+    assertEquals(side.sideWide(), side.sideFrills().get(0).sideFrillX(), 5.1e-4);
+    assertEquals(-side.sideWide(), side.sideFrills().get(24).sideFrillX(), 5.1e-4);
+    assertEquals(0, side.sideFrills().get(12).sideFrillX(), 5.1e-4);
+  }
+
+  /** Every point of the outline is as far out as its angle says, a twelfth of a quarter each. */
+  @Test
+  void theOutlineGoesOnceRound() {
+    Side side = side(Briefs.inch());
+    assertEquals(Math.PI / 24, side.balloonStep(), 1e-12);
+    for (int i = 0; i <= 48; i++) {
+      double out = side.sideWide() * Math.cos(Math.PI * i / 24);
+      assertEquals(out, side.sides().get(i).sideX(), 5.1e-4);
+    }
+  }
+
+  /** Places are drawn to three decimals, halves upwards. */
+  @Test
+  void theLowerHalfMirrorsTheUpper() {
+    List<Side.SidePoint> outline = side(Briefs.inch()).sides();
+    for (int i = 1; i < 24; i++) {
+      assertTrue(outline.get(i).sideZ() > 0);
+      assertEquals(-outline.get(i).sideZ(), outline.get(48 - i).sideZ(), 1.1e-3);
     }
   }
 }

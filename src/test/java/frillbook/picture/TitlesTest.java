@@ -6,17 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import frillbook.brief.Grain;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the pictures of {@link WorkedOrders#pricedBias} say, worked by hand from what it takes. */
 class TitlesTest {
-  private static Titles titles;
+  private Titles titles;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     titles = titles(WorkedOrders.pricedBias());
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.SharedSample;
 import frillbook.materials.Material;
 import frillbook.money.Price;
 import java.math.BigDecimal;
@@ -12,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,11 +23,17 @@ class CostingTest {
 
   private static final int BRIEFS = SampleBriefs.layouts(300);
 
-  private static List<Costed> sample;
+  private static final SharedSample<List<Costed>> SHARED = new SharedSample<>(CostingTest::cost);
 
-  @BeforeAll
-  static void costTheSample() {
-    sample = SampleBriefs.priced(BRIEFS, 31).stream().flatMap(CostingTest::costed).toList();
+  private List<Costed> sample;
+
+  private static List<Costed> cost() {
+    return SampleBriefs.priced(BRIEFS, 31).stream().flatMap(CostingTest::costed).toList();
+  }
+
+  @BeforeEach
+  void costTheSample() {
+    sample = SHARED.get();
   }
 
   private static Costing costing(Briefs briefs) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import frillbook.naming.NamedValues;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,10 +15,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * WashedBiasOrderTest}, {@link PricedBiasOrderTest} and {@link PricedBiasChoicesTest}.
  */
 class PlanNamesTest {
-  private static NamedValues bias;
+  private NamedValues bias;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     bias = named(WorkedOrders.pricedBias());
   }
 

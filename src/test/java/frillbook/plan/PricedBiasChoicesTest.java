@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The looks beside {@link WorkedOrders#pricedBias}, worked by hand as differences from it. A strip
@@ -15,14 +17,14 @@ import org.junit.jupiter.api.Test;
 class PricedBiasChoicesTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private static Costing costing;
+  private Costing costing;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     costing = WorkedOrders.work(ORDER).costing();
   }
 
-  private static ChoiceRow.Figures figures(int number) {
+  private ChoiceRow.Figures figures(int number) {
     return costing.choices().get(number - 1).figures().orElseThrow();
   }
 
@@ -94,14 +96,26 @@ class PricedBiasChoicesTest {
   }
 
   /**
-   * 2.924 times full: 3 × (629.167406 × 2.924 + 2) = 5525.056485, of which one seam takes nothing:
-   * 5520.813845 ÷ 172.533909 = 31.998. With it, 32.02, another strip would be asked for.
+   * Of the run one seam takes nothing. 2.924 times full: 3 × (629.167406 × 2.924 + 2) − 4.242641 =
+   * 5520.813845, ÷ 172.533909 = 31.998; with that seam 32.02, another strip. 2.926 times full:
+   * 5524.588849, ÷ 172.533909 = 32.02, asks for that strip.
    */
-  @Test
-  void aRunHasOneJoinLessThanStrips() {
-    Briefs scarce = ORDER.with("choice_two_fullness", 2.924);
+  @ParameterizedTest
+  @CsvSource({"2.924, 31", "2.926, 32"})
+  void aRunHasOneJoinLessThanStrips(double fullness, int joins) {
+    Briefs scarce = ORDER.with("choice_two_fullness", fullness);
     ChoiceRow fuller = WorkedOrders.work(scarce).costing().choices().get(1);
-    assertEquals(31, fuller.figures().orElseThrow().choiceJoins());
+    assertEquals(joins, fuller.figures().orElseThrow().choiceJoins());
+  }
+
+  /** 10 strips at 1.5, 11 joins at 4, 18.875022 m at 3.5 and now 2: 162.812621 minutes more. */
+  @Test
+  void aFullerFrillHasMoreEdgeToFinish() {
+    Briefs slower = ORDER.with("finish_edge_rate", 2);
+    List<ChoiceRow> rows = WorkedOrders.work(slower).costing().choices();
+    double own = rows.get(0).figures().orElseThrow().choiceHours();
+    double fuller = rows.get(1).figures().orElseThrow().choiceHours();
+    assertEquals(2.713544, fuller - own, 5e-7);
   }
 
   /**

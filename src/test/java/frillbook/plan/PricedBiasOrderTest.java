@@ -8,7 +8,7 @@ import frillbook.materials.Material;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
 import frillbook.money.Price;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,12 +17,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PricedBiasOrderTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private static FrillWork work;
+  private FrillWork work;
 
-  private static FrillWork asBought;
+  private FrillWork asBought;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     work = WorkedOrders.work(ORDER);
     asBought = WorkedOrders.work(ORDER.with("charge_as", "bought"));
   }

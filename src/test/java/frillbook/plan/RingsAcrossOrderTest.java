@@ -8,17 +8,17 @@ import frillbook.materials.Material;
 import frillbook.thread.Seam;
 import frillbook.time.Task;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@link WorkedOrders#ringsAcross} takes, worked by hand from what stands there. */
 class RingsAcrossOrderTest {
-  private static FrillWork work;
+  private FrillWork work;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     work = WorkedOrders.work(WorkedOrders.ringsAcross());
   }
 

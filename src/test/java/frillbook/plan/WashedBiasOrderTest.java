@@ -5,17 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.WorkedOrders;
 import frillbook.materials.Mass;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@link WorkedOrders#washedBias} takes, worked by hand from what stands there. */
 class WashedBiasOrderTest {
-  private static FrillWork work;
+  private FrillWork work;
 
-  @BeforeAll
-  static void planTheOrder() {
+  @BeforeEach
+  void planTheOrder() {
     work = WorkedOrders.work(WorkedOrders.washedBias());
   }
 

@@ -1,0 +1,55 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SizesTest {
+  private static Sizes sizes(Briefs briefs) {
+    return Plan.of(briefs.brief()).sizes();
+  }
+
+  /**
+   * By hand: (152 − 2) × 0.96 of frill cloth, (100 − 2) × 0.96 of base cloth, 0.9 of the length.
+   */
+  @Test
+  void washingLeavesLessOfEitherCloth() {
+    Sizes sizes = sizes(WorkedOrders.washedBias());
+    assertEquals(144, sizes.usableWidth(), 1e-9);
+    assertEquals(94.08, sizes.baseUsableWidth(), 1e-9);
+    assertEquals(.9, sizes.usableShare(), 1e-12);
+  }
+
+  /**
+   * By hand: strips stretch by 5 %, lines lie 5√2 apart, and both passes of a French join count.
+   */
+  @Test
+  void biasStretchesAndFrenchJoinsAreSewnTwice() {
+    Sizes sizes = sizes(WorkedOrders.washedBias());
+    assertEquals(1.05, sizes.joinGain(), 1e-12);
+    assertEquals(7.071068, sizes.cutLineStep(), 5e-7);
+    assertEquals(20, sizes.chosenShortestUseful(), 1e-9);
+    assertEquals(2, sizes.joinPasses());
+    assertTrue(sizes.edgeSewn());
+  }
+
+  @Test
+  void straightStripsKeepTheirLengthAndPlainJoinsAreSewnOnce() {
+    Sizes sizes = sizes(WorkedOrders.ringsAcross());
+    assertEquals(1, sizes.joinGain());
+    assertEquals(1, sizes.joinPasses());
+    assertFalse(sizes.edgeSewn());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"across,1", "along,2", "bias,3"})
+  void grainsAreNumberedInTheOrderOfTheirRows(String grain, int number) {
+    assertEquals(number, sizes(Briefs.inch().with("grain", grain)).grainNo());
+  }
+}
