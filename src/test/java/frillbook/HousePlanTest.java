@@ -46,6 +46,7 @@ class HousePlanTest {
           "picture",
           "plan",
           "layout",
+          "wording",
           "template",
           "workbook",
           "cli");

@@ -55,8 +55,8 @@ final class DemoCommand implements Runnable {
     Map<String, Object> inputs = new LinkedHashMap<>();
     template.inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
     inputs.putAll(SCENARIO);
-    PlanWorkbook.save(template, UNITS, inputs, Paper.A4, output, true);
-    PlanReport report = PlanReport.of(template, UNITS, inputs);
-    spec.commandLine().getOut().print(report.headline(output));
+    MadeWorkbook made = MadeWorkbook.of(template, UNITS, inputs, Paper.A4);
+    made.save(output, true);
+    spec.commandLine().getOut().print(made.file().headline(output));
   }
 }

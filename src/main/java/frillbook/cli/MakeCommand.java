@@ -37,9 +37,10 @@ final class MakeCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(template);
-    PlanReport report = PlanReport.of(template, options.units(), inputs);
-    PlanWorkbook.save(template, options.units(), inputs, paper, output, force);
-    report.problems().forEach(spec.commandLine().getErr()::println);
-    spec.commandLine().getOut().print(report.headline(output));
+    MadeWorkbook made = MadeWorkbook.of(template, options.units(), inputs, paper);
+    made.save(output, force);
+    made.file().problems().forEach(spec.commandLine().getErr()::println);
+    made.disagreements().forEach(spec.commandLine().getErr()::println);
+    spec.commandLine().getOut().print(made.file().headline(output));
   }
 }

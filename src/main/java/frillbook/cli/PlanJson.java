@@ -24,10 +24,7 @@ final class PlanJson {
     plan.put("currency", report.units().currency().getCurrencyCode());
     plan.put("inputs", report.inputs());
     Map<String, Object> lines = new LinkedHashMap<>();
-    report
-        .template()
-        .lines()
-        .forEach(line -> lines.put(line.name(), value(report.value(line.name()))));
+    report.template().lines().forEach(line -> lines.put(line.name(), value(report.value(line))));
     plan.put("lines", lines);
     Map<String, Object> tables = new LinkedHashMap<>();
     report.template().tables().forEach(table -> tables.put(table.name(), rows(report, table)));

@@ -9,6 +9,7 @@ import frillbook.template.CheckLevel;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.PlanWords;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -25,7 +26,9 @@ record PlanReport(
     WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues values) {
 
   static PlanReport of(WorkbookTemplate template, Units units, Map<String, Object> inputs) {
-    return new PlanReport(template, units, inputs, NamedValues.of(Plan.of(brief(units, inputs))));
+    NamedValues plan = NamedValues.of(Plan.of(brief(units, inputs)));
+    NamedValues values = PlanWords.complete(template, units, inputs, plan);
+    return new PlanReport(template, units, inputs, values);
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
@@ -40,8 +43,8 @@ record PlanReport(
   }
 
   /** A line's value; nothing for a line that only these templates have. */
-  Object value(String line) {
-    return values.lines().getOrDefault(line, NamedValues.NOTHING);
+  Object value(LineTemplate line) {
+    return values.lines().getOrDefault(line.name(), NamedValues.NOTHING);
   }
 
   /** How many rows of a table the plan has. */
@@ -99,12 +102,14 @@ record PlanReport(
       }
     }
     text.append(lines.text().stripLeading());
-    sheet.rows(TableTemplate.class).forEach(table -> text.append(tableText(table)));
+    sheet.rows(TableTemplate.class).stream()
+        .filter(table -> !table.paper())
+        .forEach(table -> text.append(tableText(table)));
     return text.toString();
   }
 
   private void add(TextTable table, LineTemplate line) {
-    Object value = value(line.name());
+    Object value = value(line);
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),

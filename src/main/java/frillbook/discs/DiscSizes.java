@@ -11,6 +11,7 @@ import frillbook.measure.Rounding;
  * @param baseCutDiameter wide enough that the disc still measures diameter + 2 seam allowances
  *     after the rows have drawn it in; trimmed then. 12 in, 1/2 in seams, 4 %: 13 5/8 in
  * @param backCutDiameter diameter + 2 seam allowances, until the sewn base has been measured
+ * @param trimmedDiameter of the base once sewn: diameter + 2 seam allowances, as they are
  * @param overlayCount discs of frill cloth, all cut at the base's size
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
@@ -18,6 +19,7 @@ import frillbook.measure.Rounding;
 public record DiscSizes(
     double baseCutDiameter,
     double backCutDiameter,
+    double trimmedDiameter,
     int overlayCount,
     int backPieceCount,
     double backPieceHeight) {
@@ -31,6 +33,7 @@ public record DiscSizes(
     return new DiscSizes(
         Rounding.upTo(step, sewn / (1 - base.sewingTakeup())),
         back,
+        sewn,
         quantity * base.overlays(),
         quantity * base.backStyle().pieces(),
         Rounding.upTo(step, pieceHeight(base, back)));

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param baseDiscsLeft bases that are not
  * @param baseBacksDrawn back pieces that are drawn
  * @param baseBacksLeft back pieces that are not
+ * @param basePiecesLeft both together
  * @param baseDiscs centres of the drawn bases
  * @param baseBacks corners of the drawn rectangles, those nearest to x = y = 0
  */
@@ -35,6 +36,7 @@ public record BasePicture(
     int baseDiscsLeft,
     int baseBacksDrawn,
     int baseBacksLeft,
+    int basePiecesLeft,
     @Prefixed("base_disc") List<Spot> baseDiscs,
     @Prefixed("back") List<Spot> baseBacks,
     @Prefixed("base") List<RoundPoint> baseDiscPoints,
@@ -67,6 +69,7 @@ public record BasePicture(
         places.bases() - discs.size(),
         backs.size(),
         places.backs() - backs.size(),
+        places.bases() - discs.size() + places.backs() - backs.size(),
         discs,
         backs,
         RoundPoint.around(discs, radius, discs.size()),

@@ -11,11 +11,13 @@ import java.util.stream.IntStream;
  * @param discShare share of the cloth in use that is overlays
  * @param stripCost what grows with the flat length beside cloth: wages and thread
  * @param rowCost what grows with the rows alone: wages
+ * @param more how much more half a time fuller, and rings a fifth closer
  */
 public record Leanings(
     double discShare,
     double stripCost,
     double rowCost,
+    More more,
     List<Fuller> fullers,
     List<Closer> closers) {
   private static final int POINTS = 7;
@@ -27,6 +29,26 @@ public record Leanings(
   /** Another ring spacing; 1 is the plan's cloth and price. */
   public record Closer(
       double closerSpacing, double closerFlat, double closerCloth, double closerPrice) {}
+
+  /** As shares of the plan, 0 for no more than it. */
+  public record More(
+      double fullerMoreCloth,
+      double fullerMorePrice,
+      double closerMoreCloth,
+      double closerMorePrice) {
+    private static final int HALF_A_TIME_FULLER = 5;
+    private static final int A_FIFTH_CLOSER = 1;
+
+    static More of(List<Fuller> fullers, List<Closer> closers) {
+      Fuller fuller = fullers.get(HALF_A_TIME_FULLER);
+      Closer closer = closers.get(A_FIFTH_CLOSER);
+      return new More(
+          fuller.fullerCloth() - 1,
+          fuller.fullerPrice() - 1,
+          closer.closerCloth() - 1,
+          closer.closerPrice() - 1);
+    }
+  }
 
   /**
    * What the estimate starts from.
@@ -47,12 +69,15 @@ public record Leanings(
 
   static Leanings of(Brief brief, Base base) {
     var scaled = new Scaled(brief, base, base.discCloth() / base.usedCloth());
+    List<Fuller> fullers = IntStream.rangeClosed(1, POINTS).mapToObj(scaled::fuller).toList();
+    List<Closer> closers = IntStream.rangeClosed(1, POINTS).mapToObj(scaled::closer).toList();
     return new Leanings(
         scaled.discShare(),
         base.stripCost(),
         base.rowCost(),
-        IntStream.rangeClosed(1, POINTS).mapToObj(scaled::fuller).toList(),
-        IntStream.rangeClosed(1, POINTS).mapToObj(scaled::closer).toList());
+        More.of(fullers, closers),
+        fullers,
+        closers);
   }
 
   private record Scaled(Brief brief, Base base, double discShare) {

@@ -11,6 +11,22 @@ import java.util.List;
  */
 public record MoneyShare(String moneyPart, double moneyAmount) {
 
+  /**
+   * Where most of the price goes.
+   *
+   * @param largestPart the first of the largest parts
+   * @param largestShare its share of the price; 0 where nothing is charged
+   */
+  public record Largest(String largestPart, double largestShare) {
+    static Largest of(List<MoneyShare> parts) {
+      double most = parts.stream().mapToDouble(MoneyShare::moneyAmount).max().orElseThrow();
+      double all = parts.stream().mapToDouble(MoneyShare::moneyAmount).sum();
+      String part =
+          parts.stream().filter(p -> p.moneyAmount() == most).findFirst().orElseThrow().moneyPart();
+      return new Largest(part, all > 0 ? most / all : 0);
+    }
+  }
+
   static List<MoneyShare> all(double materials, Costs costs, Price price) {
     return List.of(
         new MoneyShare("materials", materials),

@@ -10,5 +10,6 @@ public record PictureSet(
     ClothPicture cloth,
     Guide guide,
     List<MoneyShare> money,
+    MoneyShare.Largest largest,
     Leanings leanings,
     BasePicture base) {}

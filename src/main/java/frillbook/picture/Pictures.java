@@ -11,12 +11,8 @@ import frillbook.rows.Rings;
 import frillbook.rows.RowSizes;
 import java.util.List;
 
-/**
- * The points all pictures of the plan are drawn from, and their titles.
- *
- * @param titles what each picture shows
- */
-public record Pictures(PictureSet set, Titles titles) {
+/** The points all pictures of the plan are drawn from. */
+public record Pictures(PictureSet set) {
 
   /** The planned cushion. */
   public record Cushion(
@@ -53,16 +49,17 @@ public record Pictures(PictureSet set, Titles titles) {
             cutting.stripWidth(),
             cutting.lineStep());
     Ripple ripple = Ripple.of(brief.frill().fullness());
-    var set =
+    List<MoneyShare> money = MoneyShare.all(account.materials(), account.costs(), account.price());
+    return new Pictures(
         new PictureSet(
             ripple,
             Flower.of(brief, cushion.sizes(), ringCount, ripple.rippleDepth()),
             Side.of(brief, cushion.filling()),
             ClothPicture.of(cloth),
             Guide.of(brief, cushion.sizes(), cushion.rings(), cushion.flatLength(), joins),
-            MoneyShare.all(account.materials(), account.costs(), account.price()),
+            money,
+            MoneyShare.Largest.of(money),
             Leanings.of(brief, account.base()),
-            BasePicture.of(base));
-    return new Pictures(set, Titles.of(brief, cushion.filling(), set, ringCount, cloth, base));
+            BasePicture.of(base)));
   }
 }

@@ -9,8 +9,11 @@ import java.util.List;
  *
  * @param ripples Newton steps from 2√(fullness − 1), which holds for shallow ripples
  * @param rippleDepth amplitude over wavelength: 0 at fullness 1, .413895 at 2, .553776 at 2.5
+ * @param rippleHeight from trough to crest over wavelength
+ * @param ripplesShow whether they are at least a hundredth as high as long
  */
-public record Ripple(List<RippleStep> ripples, double rippleDepth) {
+public record Ripple(
+    List<RippleStep> ripples, double rippleDepth, double rippleHeight, boolean ripplesShow) {
   private static final int STEPS = 6;
 
   static Ripple of(double fullness) {
@@ -20,6 +23,8 @@ public record Ripple(List<RippleStep> ripples, double rippleDepth) {
       steps.add(RippleStep.of(q, fullness));
       q = steps.get(i).rippleNext();
     }
-    return new Ripple(List.copyOf(steps), q / (2 * Math.PI));
+    double depth = q / (2 * Math.PI);
+    boolean show = Rounding.toPlaces(2, 2 * depth) > 0;
+    return new Ripple(List.copyOf(steps), depth, 2 * depth, show);
   }
 }

@@ -25,6 +25,10 @@ import frillbook.cutting.StraightPlan;
  * @param buyLength cloth to buy
  * @param clothLowerBound area of the pieces over the usable width, rounded up to the buy step
  * @param clothRatio bought over lower bound
+ * @param firstStripLength cut length of the longest strip that is cut
+ * @param joinsUnlisted joins beyond those that are listed
+ * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
+ * @param discLines lines of discs, on straight grain; 0 on the bias
  * @param firstMark where the first cut line meets the edge
  * @param markStep from one cut line to the next along the edge
  * @param nearDiscPush how far a disc in the near corner is moved in along each edge
@@ -45,6 +49,10 @@ public record FrillCut(
     double buyLength,
     double clothLowerBound,
     double clothRatio,
+    double firstStripLength,
+    int joinsUnlisted,
+    int discsPerLine,
+    int discLines,
     double firstMark,
     double markStep,
     double nearDiscPush,
@@ -71,6 +79,10 @@ public record FrillCut(
         plan.buyLength(),
         plan.lowerBound(),
         plan.ratio(),
+        cut.all().full() > 0 ? plan.stripLength() : layouts.odds().get(0).oddPiece(),
+        Math.max(0, cut.joinCount() - JoinPlace.MOST),
+        plan instanceof StraightPlan straight ? straight.perLine() : 0,
+        plan instanceof StraightPlan straight ? straight.lines() : 0,
         isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
         isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
         plan instanceof BiasPlan bias && bias.cornerDiscs() >= 1 ? bias.nearSlack() / 2 : 0,

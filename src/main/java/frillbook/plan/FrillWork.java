@@ -21,7 +21,9 @@ public record FrillWork(
     FrillCut total,
     Shopping shopping,
     List<CutPiece> cutList,
+    List<ShortStrips> shortStrips,
     List<JoinPlace> joins,
+    List<JoinsOnPaper> joinsOnPaper,
     List<JoinWorking> joinWorkings,
     Costing costing,
     Pictures pictures) {
@@ -63,7 +65,9 @@ public record FrillWork(
         total,
         Shopping.of(brief.unit(), total.buyLength(), base.baseBuyLength()),
         CutPiece.all(sizes, layouts, plan),
+        ShortStrips.all(layouts.oddLengths(plan).boxed().toList()),
         joins,
+        JoinsOnPaper.all(joins),
         workings,
         costing,
         new PictureSource(job, layouts, plan, costing, joins, workings).draw());

@@ -14,6 +14,7 @@ import frillbook.strip.StripSizes;
  *
  * @param usableWidth of the frill cloth, between selvages, after washing
  * @param usableShare of a bought length left after washing
+ * @param isWashed whether the cloth is meant to shrink before it is cut
  * @param baseUsableWidth of the cloth for bases and backs
  * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
  * @param cutLineStep distance of bias cut lines along the cloth's edge
@@ -28,6 +29,7 @@ public record Sizes(
     DiscSizes discs,
     double usableWidth,
     double usableShare,
+    boolean isWashed,
     double baseUsableWidth,
     double joinGain,
     double cutLineStep,
@@ -50,6 +52,7 @@ public record Sizes(
         room.discs(),
         cloth.usableWidth(),
         cloth.usableShare(),
+        brief.cloth().washShrinkLength() + brief.cloth().washShrinkWidth() > 0,
         room.baseCloth().usableWidth(),
         cutting.join(grain).gain(),
         cutting.bias().lineStep(),

@@ -5,6 +5,7 @@ import frillbook.cutting.FrillCutting;
 import frillbook.cutting.FrillLayouts;
 import frillbook.discs.BaseCloth;
 import frillbook.rows.Rings;
+import frillbook.rows.RingsOnPaper;
 import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import java.util.Optional;
 public record Work(
     Rings rings,
     StripLength strip,
+    SewingMarks marks,
+    RingsOnPaper paper,
     BaseCloth base,
     FrillLayouts layouts,
     List<GrainRow> grains,
@@ -36,6 +39,15 @@ public record Work(
         layouts
             .plan(brief.cloth().grain())
             .map(plan -> FrillWork.of(room, sizes, rings, strip, base, cutting, layouts, plan));
-    return new Work(rings, strip, base, layouts, GrainRow.all(layouts), cut.isPresent(), cut);
+    return new Work(
+        rings,
+        strip,
+        SewingMarks.of(rings, strip),
+        RingsOnPaper.of(rings),
+        base,
+        layouts,
+        GrainRow.all(layouts),
+        cut.isPresent(),
+        cut);
   }
 }

@@ -77,6 +77,11 @@ final class Block {
     return keys.keySet();
   }
 
+  /** Whether the key is there; it is not asked for by this. */
+  boolean has(String key) {
+    return values.containsKey(key);
+  }
+
   /** The node of a key that may be absent. */
   Optional<Node> node(String key) {
     asked.add(key);

@@ -21,7 +21,7 @@ final class ChartReader {
             name.value(),
             block.requiredText("label"),
             kind,
-            RowReader.formula(block, "title"),
+            RowReader.wording(block, "title"),
             RowReader.guard(block, "plan_ok"),
             block.requiredText("alt"),
             height(block),

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param name of the drawn object, in the program's list of objects
  * @param label what the chart is, for those who cannot see it
- * @param title formula of the sentence above it
+ * @param title the sentence above it
  * @param guard name of the line that must be 1 for the sentence to be shown; empty for always
  * @param alt what can be seen in it, for those who cannot
  * @param height in rows of the sheet, the sentence left out
@@ -22,7 +22,7 @@ public record ChartTemplate(
     String name,
     String label,
     ChartKind kind,
-    FormulaText title,
+    WordingText title,
     Optional<String> guard,
     String alt,
     int height,

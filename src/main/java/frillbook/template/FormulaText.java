@@ -12,6 +12,10 @@ import java.util.stream.Stream;
  * cell of that column in the same row, {@code [column^]} for the one above it.
  */
 public final class FormulaText {
+  /** Stands where a text says what the value is. */
+  static final FormulaText NONE =
+      new FormulaText(SourceText.at(new Position("", 1, 1), ""), List.of());
+
   private final SourceText source;
   private final List<FormulaToken> tokens;
 

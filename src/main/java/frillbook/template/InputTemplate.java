@@ -53,10 +53,13 @@ public record InputTemplate(
     return kind == InputKind.CHOICE || kind == InputKind.TEXT;
   }
 
-  /** Whether {@code value} is a Double or String that the input may have. */
+  /**
+   * Whether {@code value} is a Double or String that the input may have; the words of a choice in
+   * any case, as in a spreadsheet.
+   */
   public boolean accepts(Object value, LengthUnit unit) {
     if (kind == InputKind.CHOICE) {
-      return value instanceof String && choices.contains(value);
+      return value instanceof String word && choices.stream().anyMatch(word::equalsIgnoreCase);
     }
     if (kind == InputKind.TEXT) {
       return value instanceof String text && text.length() <= LONGEST_TEXT;

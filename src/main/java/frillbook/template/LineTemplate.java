@@ -7,6 +7,8 @@ import java.util.Optional;
  *
  * @param name in the workbook, in snake case
  * @param unit as written: {@code {unit}} for a length, {@code -} for none
+ * @param formula gives the value; empty where {@code text} says it
+ * @param text what the line says, of format text; empty for a formula
  * @param guard name of the line that must be 1 for this one to be calculated; empty for always
  * @param also whether the other length unit stands beside it
  * @param headline whether it is one of the sheet's main results
@@ -17,6 +19,7 @@ public record LineTemplate(
     String unit,
     ValueFormat format,
     FormulaText formula,
+    Optional<WordingText> text,
     String note,
     Optional<String> guard,
     boolean also,

@@ -34,7 +34,12 @@ final class Needs {
 
   private void line(LineTemplate line) {
     formula(line.name(), line.formula());
+    line.text().ifPresent(text -> wording(line.name(), text));
     guard(line.name(), line.guard(), line.position());
+  }
+
+  private void wording(String from, WordingText text) {
+    text.names().forEach((name, at) -> add(from, name, Need.Kind.CELL, at));
   }
 
   private void check(CheckTemplate check) {

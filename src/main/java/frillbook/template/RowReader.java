@@ -7,8 +7,8 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads the entries of a sheet; the first key of an entry says what it is. */
 final class RowReader {
   private static final String KINDS =
-      "section, note, caution, sentence, input, line, check, table, chart, each, input_checks or"
-          + " glossary";
+      "section, note, caution, sentence, input, line, check, table, chart, each, input_checks,"
+          + " verdict, new_page or glossary";
 
   private RowReader() {}
 
@@ -27,6 +27,8 @@ final class RowReader {
       case "chart" -> rows.add(ChartReader.read(block));
       case "input_checks" -> rows.add(inputChecks(block));
       case "glossary" -> rows.add(glossary(block));
+      case "verdict" -> rows.add(verdict(block));
+      case "new_page" -> rows.add(newPage(block));
       case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));
       case "" -> {
         // Not a mapping, or an empty one: told already or nothing to read.
@@ -60,7 +62,7 @@ final class RowReader {
 
   private static SentenceTemplate sentence(Block block) {
     SentenceTemplate sentence =
-        new SentenceTemplate(formula(block, "sentence"), guard(block, "plan_ok"), block.position());
+        new SentenceTemplate(wording(block, "sentence"), guard(block, "plan_ok"), block.position());
     block.done();
     return sentence;
   }
@@ -77,6 +79,18 @@ final class RowReader {
     return new RowTemplate.Glossary(block.position());
   }
 
+  private static RowTemplate verdict(Block block) {
+    block.flag("verdict");
+    block.done();
+    return new RowTemplate.Verdict(block.position());
+  }
+
+  private static RowTemplate newPage(Block block) {
+    block.flag("new_page");
+    block.done();
+    return new RowTemplate.NewPage(block.position());
+  }
+
   private static LineTemplate line(Block block) {
     String name = name(block, "line");
     LineTemplate line =
@@ -85,7 +99,8 @@ final class RowReader {
             block.requiredText("label"),
             block.requiredText("unit"),
             block.word("format", ValueFormat.NUMBER),
-            formula(block, "formula"),
+            block.has("text") ? FormulaText.NONE : formula(block, "formula"),
+            block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
             block.requiredText("note"),
             guard(block, "plan_ok"),
             block.flag("also"),
@@ -143,6 +158,10 @@ final class RowReader {
 
   static FormulaText formula(Block block, String key) {
     return FormulaLexer.lex(block.requiredRawText(key), block.scope().mistakes());
+  }
+
+  static WordingText wording(Block block, String key) {
+    return WordingReader.read(block.requiredRawText(key), block.scope().mistakes());
   }
 
   static Optional<String> guard(Block block, String preset) {

@@ -7,6 +7,8 @@ public sealed interface RowTemplate
         RowTemplate.Caution,
         RowTemplate.InputChecks,
         RowTemplate.Glossary,
+        RowTemplate.Verdict,
+        RowTemplate.NewPage,
         InputTemplate,
         LineTemplate,
         SentenceTemplate,
@@ -27,6 +29,12 @@ public sealed interface RowTemplate
 
   /** One check for each input of the whole workbook. */
   record InputChecks(Position position) implements RowTemplate {}
+
+  /** What the checks say: the first sentence of one that stops, else of one to mind. */
+  record Verdict(Position position) implements RowTemplate {}
+
+  /** A new printed page begins with the next row; no row of the sheet. */
+  record NewPage(Position position) implements RowTemplate {}
 
   /** Every name of the workbook with label, unit, meaning and sheet. */
   record Glossary(Position position) implements RowTemplate {}

@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * A sentence across the sheet that the workbook puts together itself.
  *
- * @param formula gives a text
+ * @param text what it says
  * @param guard name of the line that must be 1 for the sentence to be shown; empty for always
  */
-public record SentenceTemplate(FormulaText formula, Optional<String> guard, Position position)
+public record SentenceTemplate(WordingText text, Optional<String> guard, Position position)
     implements RowTemplate {}

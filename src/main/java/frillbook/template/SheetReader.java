@@ -21,6 +21,7 @@ final class SheetReader {
             rows(block),
             block.flag("plan"),
             block.flag("one_page"),
+            !block.flag("background"),
             block.flag("client"),
             name.position());
     block.done();

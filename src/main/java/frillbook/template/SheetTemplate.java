@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param rows from top to bottom, repeated rows written out
  * @param plan whether the sheet is part of a printed plan, not only of the workbook
  * @param onePage whether it is printed on one page, however small
+ * @param printed whether it is printed; the background is only looked at
  * @param client whether the sheet is the page a client is given
  */
 public record SheetTemplate(
@@ -24,6 +25,7 @@ public record SheetTemplate(
     List<RowTemplate> rows,
     boolean plan,
     boolean onePage,
+    boolean printed,
     boolean client,
     Position position) {
   public SheetTemplate {

@@ -22,6 +22,7 @@ final class TableReader {
             rows(block),
             block.rawText("show").map(show -> FormulaLexer.lex(show, block.scope().mistakes())),
             RowReader.guard(block, "plan_ok"),
+            block.flag("paper"),
             blocks(block, columns),
             columns,
             block.position());

@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param rows how many rows the formulas are filled down
  * @param show condition for a row to show anything; empty for always
  * @param guard name of the line that must be 1 for the table to be calculated; empty for always
+ * @param paper whether it is a copy for paper of what stands elsewhere; a printed plan leaves it
+ *     out
  * @param blocks names over several columns
  * @param columns from left to right; at least one
  */
@@ -20,6 +22,7 @@ public record TableTemplate(
     int rows,
     Optional<FormulaText> show,
     Optional<String> guard,
+    boolean paper,
     List<BlockTemplate> blocks,
     List<ColumnTemplate> columns,
     Position position)

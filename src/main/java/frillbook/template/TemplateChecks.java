@@ -6,11 +6,13 @@ import java.util.Optional;
 final class TemplateChecks {
   private final Declarations declarations;
   private final FormulaCheck formulas;
+  private final WordingCheck wordings;
   private final Mistakes mistakes;
 
   private TemplateChecks(WorkbookTemplate template, Mistakes mistakes) {
     this.declarations = new Declarations(template, mistakes);
     this.formulas = new FormulaCheck(declarations, mistakes);
+    this.wordings = new WordingCheck(template, declarations, mistakes);
     this.mistakes = mistakes;
   }
 
@@ -30,6 +32,7 @@ final class TemplateChecks {
 
   private void line(LineTemplate line) {
     formulas.check(line.formula(), Optional.empty());
+    line.text().ifPresent(wordings::check);
     guard(line.guard(), line.position());
   }
 
@@ -39,7 +42,7 @@ final class TemplateChecks {
   }
 
   private void sentence(SentenceTemplate sentence) {
-    formulas.check(sentence.formula(), Optional.empty());
+    wordings.check(sentence.text());
     guard(sentence.guard(), sentence.position());
   }
 

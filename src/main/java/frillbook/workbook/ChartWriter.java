@@ -20,7 +20,8 @@ final class ChartWriter {
   }
 
   void chart(int row, ChartTemplate chart) {
-    texts.chartTitle(row, formulas.sentence(chart.sentence()), LongestText.of(chart.title()));
+    texts.chartTitle(
+        row, formulas.sentence(chart.sentence()), LongestText.of(chart.title().wording()));
     for (int under = 1; under < chart.height() + MORE_ROWS; under++) {
       page.cell(row + under, 0, page.styles().of(Look.NOTE));
       page.heighten(row + under, ChartFrame.ROW_HEIGHT);

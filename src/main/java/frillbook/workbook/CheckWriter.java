@@ -31,7 +31,7 @@ final class CheckWriter {
     for (InputTemplate input : inputs) {
       String fault = formulas.fault(input, input.name());
       Span place = layout.fault(input).orElseThrow();
-      String sentence = formulas.remark(input, place, "fine");
+      String sentence = formulas.remark(input, place, FormulaTranslation.FINE);
       row(
           next++,
           input.label(),

@@ -9,6 +9,7 @@ import frillbook.template.LineTemplate;
 import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.WordingText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,15 @@ final class FormulaTranslation {
   /** Excel takes 255 characters between two quotation marks; kept well under. */
   private static final int LONGEST_TEXT = 240;
 
+  /** Said of what has been checked and is well. */
+  static final String FINE = "fine";
+
+  /** Said of what cannot be judged yet. */
+  static final String NOT_CHECKED = "not checked yet";
+
+  /** Said where nothing is wrong anywhere. */
+  static final String ALL_WELL = "Every check passes.";
+
   private static final String CM_PER_INCH = "2.54";
 
   private final WorkbookSetting setting;
@@ -33,11 +43,24 @@ final class FormulaTranslation {
   }
 
   String line(LineTemplate line) {
-    return guarded(line.guard(), render(line.formula()), "\"\"");
+    String said = line.text().map(this::worded).orElseGet(() -> render(line.formula()));
+    return guarded(line.guard(), said, "\"\"");
   }
 
   String sentence(SentenceTemplate sentence) {
-    return guarded(sentence.guard(), render(sentence.formula()), "\"\"");
+    return guarded(sentence.guard(), worded(sentence.text()), "\"\"");
+  }
+
+  private String worded(WordingText text) {
+    return new WordingFormula(setting).of(text.wording());
+  }
+
+  /** The first sentence of a check that stops, else of one to mind. */
+  static String verdict() {
+    return "IF(COUNTIF(check_fault,1)>0,INDEX(check_sentence,MATCH(1,check_fault,0)),"
+        + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"
+        + text(ALL_WELL)
+        + "))";
   }
 
   /** A line's value in the other length unit. */
@@ -55,7 +78,7 @@ final class FormulaTranslation {
 
   String sentence(CheckTemplate check) {
     String message = text(setting.say(check.message()));
-    String fine = guarded(check.guard(), text("fine"), text("not checked yet"));
+    String fine = guarded(check.guard(), text(FINE), text(NOT_CHECKED));
     return "IF(" + check.name() + "=0," + fine + "," + message + ")";
   }
 

@@ -82,6 +82,8 @@ final class Layout {
     } else if (entry instanceof RowTemplate.Caution) {
       // A narrow free row above and below its frame.
       return 3;
+    } else if (entry instanceof RowTemplate.NewPage) {
+      return 0;
     } else if (entry instanceof RowTemplate.InputChecks) {
       return template.inputs().size();
     } else if (entry instanceof RowTemplate.Glossary) {

@@ -1,16 +1,10 @@
 package frillbook.workbook;
 
-import frillbook.template.FormulaText;
-import frillbook.template.FormulaToken;
-import java.util.Iterator;
-import java.util.List;
+import frillbook.wording.Wording;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/**
- * Guesses the longest text a formula can give, so that its row has room for it.
- *
- * <p>Texts joined by {@code &} add up; of a function's arguments, such as the branches of IF, the
- * longest counts. For {@code IF(a=1,"one","three "&b)} that is "three " and room for a number.
- */
+/** The longest text a sentence can become, so that its row has room for it. */
 final class LongestText {
   /** Room for a number or a word whose length is not known. */
   private static final String SOME_VALUE = "00000000";
@@ -19,50 +13,25 @@ final class LongestText {
   private static final String SOME_WORDS = "A word or so. ".repeat(8);
 
   /** Room for the sentence of any check. */
-  private static final String SOME_SENTENCE = "A word or so. ".repeat(10);
+  static final String SOME_SENTENCE = "A word or so. ".repeat(10);
 
-  private final Iterator<FormulaToken> tokens;
+  private LongestText() {}
 
-  private LongestText(List<FormulaToken> tokens) {
-    this.tokens = tokens.iterator();
+  static String of(Wording wording) {
+    return wording.parts().stream().map(LongestText::of).collect(Collectors.joining());
   }
 
-  static String of(FormulaText formula) {
-    return new LongestText(formula.tokens()).upToBracket();
-  }
-
-  /** Reads up to the closing bracket, or to the formula's end. */
-  private String upToBracket() {
-    String longest = "";
-    StringBuilder argument = new StringBuilder();
-    while (tokens.hasNext()) {
-      FormulaToken token = tokens.next();
-      if (token.text().equals(")")) {
-        break;
-      } else if (token.text().equals(",")) {
-        longest = longer(longest, argument.toString());
-        argument.setLength(0);
-      } else {
-        argument.append(part(token));
-      }
+  private static String of(Wording.Part part) {
+    if (part instanceof Wording.Words words) {
+      return words.text();
+    } else if (part instanceof Wording.Choice choice) {
+      return Stream.concat(
+              choice.cases().stream().map(each -> of(each.wording())),
+              Stream.of(of(choice.other())))
+          .reduce("", LongestText::longer);
     }
-    return longer(longest, argument.toString());
-  }
-
-  private String part(FormulaToken token) {
-    return switch (token.kind()) {
-      case STRING -> token.text().substring(1, token.text().length() - 1);
-      case NAME -> value(token.text());
-      case SYMBOL -> token.text().equals("(") ? upToBracket() : "";
-      default -> "";
-    };
-  }
-
-  private static String value(String name) {
-    if (name.equals("check_sentence")) {
-      return SOME_SENTENCE;
-    }
-    return name.endsWith("_words") ? SOME_WORDS : SOME_VALUE;
+    boolean words = part instanceof Wording.Text text && text.name().endsWith("_words");
+    return words ? SOME_WORDS : SOME_VALUE;
   }
 
   private static String longer(String one, String two) {

@@ -1,19 +1,24 @@
 package frillbook.workbook;
 
 import frillbook.template.ChartTemplate;
+import frillbook.template.RowTemplate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
- * Begins a new printed page before a chart that would be cut in two, its sentence with it.
+ * Begins a new printed page where a template says so, and before a chart that would be cut in two,
+ * its sentence with it.
  *
  * <p>How much a page holds follows from paper, margins and the scale that makes the sheet one page
- * wide. Programs and typefaces differ a little, so it is reckoned for a page that holds a twentieth
- * less and for one that holds a twentieth more: where either would cut the chart, a page begins.
+ * wide. A maker may print on either paper, and programs and typefaces differ a little, so it is
+ * reckoned for both, for a page that holds a twentieth less and for one that holds a twentieth
+ * more: where any of them would cut the chart, a page begins.
  */
 final class PageBreaks {
   private static final double POINTS_PER_INCH = 72;
@@ -24,7 +29,12 @@ final class PageBreaks {
 
   private PageBreaks(Page page) {
     this.page = page;
-    this.leaves = List.of(new Leaf(room(page) * (1 - UNSURE)), new Leaf(room(page) * (1 + UNSURE)));
+    this.leaves =
+        Arrays.stream(Paper.values())
+            .map(paper -> room(page, paper))
+            .flatMap(
+                room -> Stream.of(new Leaf(room * (1 - UNSURE)), new Leaf(room * (1 + UNSURE))))
+            .toList();
   }
 
   /** A page being filled; heights in points. */
@@ -52,8 +62,7 @@ final class PageBreaks {
 
   /** Sets the breaks of a sheet whose rows have their heights. */
   static void set(Page page, Layout layout) {
-    boolean charts = !page.template().rows(ChartTemplate.class).isEmpty();
-    if (charts && !page.template().onePage()) {
+    if (page.template().printed() && !page.template().onePage()) {
       new PageBreaks(page).set(layout);
     }
   }
@@ -61,7 +70,11 @@ final class PageBreaks {
   private void set(Layout layout) {
     int next = 0;
     for (Layout.Placed placed : layout.entries(page.template())) {
-      if (placed.entry() instanceof ChartTemplate chart) {
+      if (placed.entry() instanceof RowTemplate.NewPage) {
+        page.sheet().setRowBreak(placed.row() - 1);
+        leaves.forEach(Leaf::begin);
+        next = placed.row();
+      } else if (placed.entry() instanceof ChartTemplate chart) {
         fill(next, placed.row());
         next = placed.row() + chart.height() + ChartWriter.MORE_ROWS;
         chart(placed.row(), next - 1);
@@ -94,10 +107,9 @@ final class PageBreaks {
   }
 
   /** Points of rows that one page holds. */
-  private static double room(Page page) {
+  private static double room(Page page, Paper paper) {
     XSSFSheet sheet = page.sheet();
     XSSFPrintSetup print = sheet.getPrintSetup();
-    Paper paper = page.setting().paper();
     double across = print.getLandscape() ? paper.height() : paper.width();
     double upwards = print.getLandscape() ? paper.width() : paper.height();
     double wide = across - margin(sheet, PageMargin.LEFT) - margin(sheet, PageMargin.RIGHT);

@@ -10,6 +10,7 @@ import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** How a sheet is printed, scrolled and protected. */
 final class PrintSetup {
@@ -31,7 +32,11 @@ final class PrintSetup {
     sheet.setDisplayGridlines(false);
     paper(page);
     sheet.getFooter().setCenter("&A — page &P of &N");
-    repeatHead(page, layout);
+    if (page.template().printed()) {
+      repeatHead(page, layout);
+    } else {
+      printNothing(page);
+    }
     protect(sheet);
   }
 
@@ -49,6 +54,13 @@ final class PrintSetup {
     sheet.setMargin(PageMargin.TOP, TOP_MARGIN);
     sheet.setMargin(PageMargin.BOTTOM, BOTTOM_MARGIN);
     sheet.setMargin(PageMargin.FOOTER, FOOTER_MARGIN);
+  }
+
+  /** Its area is a blank cell beside what is written; a sheet without an area is printed whole. */
+  private static void printNothing(Page page) {
+    XSSFWorkbook workbook = page.sheet().getWorkbook();
+    int beside = page.lastColumn() + 2;
+    workbook.setPrintArea(workbook.getSheetIndex(page.sheet()), beside, beside, 0, 0);
   }
 
   /** Only where one table is all the sheet is about can its head stand on every page. */

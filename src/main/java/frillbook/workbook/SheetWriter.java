@@ -51,7 +51,9 @@ final class SheetWriter {
     } else if (entry instanceof RowTemplate.Caution caution) {
       texts.caution(row, caution.text());
     } else if (entry instanceof SentenceTemplate sentence) {
-      texts.sentence(row, formulas.sentence(sentence), LongestText.of(sentence.formula()));
+      texts.sentence(row, formulas.sentence(sentence), LongestText.of(sentence.text().wording()));
+    } else if (entry instanceof RowTemplate.Verdict) {
+      texts.sentence(row, FormulaTranslation.verdict(), LongestText.SOME_SENTENCE);
     } else if (entry instanceof InputTemplate input) {
       lines.input(row, input);
     } else if (entry instanceof LineTemplate line) {

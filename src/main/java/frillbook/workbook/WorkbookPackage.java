@@ -49,7 +49,6 @@ public final class WorkbookPackage {
    */
   public static byte[] bytes(XSSFWorkbook workbook) {
     new WorkbookValues(workbook).store();
-    PrintAreas.set(workbook);
     return asItIs(workbook);
   }
 

@@ -29,60 +29,45 @@ final class CalculatedFiles {
     this.calculator = calculator;
   }
 
-  /**
-   * Compares every name and table cell with the engine, and every calculated cell with Apache POI;
-   * an error anywhere is a difference too.
-   */
+  /** Compares every calculated cell with the engine; an error anywhere is a difference too. */
   Findings compare(List<TrialBrief> briefs)
       throws IOException, InterruptedException, XMLStreamException {
     long start = System.nanoTime();
-    List<Path> files = of(briefs);
-    long calculated = System.nanoTime();
-    Findings engine = Findings.NONE;
-    Findings cells = Findings.NONE;
-    for (int i = 0; i < files.size(); i++) {
+    List<SheetValues> sheets = of(briefs);
+    Findings findings = Findings.NONE;
+    for (int i = 0; i < sheets.size(); i++) {
       TrialBrief brief = briefs.get(i);
-      XSSFWorkbook workbook = read(files.get(i));
-      engine =
-          engine
-              .and(Comparison.of(Trials.TEMPLATE, brief, SheetValues.stored(workbook)))
-              .and(Findings.errors(brief, SheetValues.storedErrors(workbook)));
-      cells = cells.and(EveryCell.of(brief, workbook));
+      findings =
+          findings
+              .and(Comparison.of(Trials.TEMPLATE, brief, sheets.get(i)))
+              .and(Findings.errors(brief, sheets.get(i).errors()));
     }
     long seconds = Math.round((System.nanoTime() - start) / 1e9);
-    System.out.println(calculator.program().command() + ", engine: " + engine);
-    System.out.println(
-        calculator.program().command()
-            + ", POI: "
-            + cells
-            + ", "
-            + seconds
-            + " s, of these "
-            + Math.round((calculated - start) / 1e9)
-            + " s to calculate");
-    return engine.and(cells);
+    System.out.println(calculator.program().command() + ": " + findings + ", " + seconds + " s");
+    return findings;
   }
 
-  /** The workbook of every brief, calculated, in their order. */
-  List<Path> of(List<TrialBrief> briefs)
+  /** What the workbook of every brief comes to, in their order. */
+  List<SheetValues> of(List<TrialBrief> briefs)
       throws IOException, InterruptedException, XMLStreamException {
     List<byte[]> files = new ArrayList<>();
     for (TrialBrief brief : briefs) {
       files.add(file(brief));
     }
-    return calculated(files);
-  }
-
-  /** One workbook as it is, calculated. */
-  XSSFWorkbook of(XSSFWorkbook workbook)
-      throws IOException, InterruptedException, XMLStreamException {
-    return read(calculated(List.of(WorkbookPackage.asItIs(workbook))).get(0));
-  }
-
-  static XSSFWorkbook read(Path file) throws IOException {
-    try (var in = Files.newInputStream(file)) {
-      return new XSSFWorkbook(in);
+    List<Path> calculated = calculated(files);
+    List<SheetValues> values = new ArrayList<>();
+    for (int i = 0; i < briefs.size(); i++) {
+      XSSFWorkbook written = workbooks.get(briefs.get(i).units());
+      values.add(calculator.values(written, calculated.get(i)));
     }
+    return values;
+  }
+
+  /** What one workbook as it is comes to. */
+  SheetValues of(XSSFWorkbook workbook)
+      throws IOException, InterruptedException, XMLStreamException {
+    Path calculated = calculated(List.of(WorkbookPackage.asItIs(workbook))).get(0);
+    return calculator.values(workbook, calculated);
   }
 
   /** The file of {@code brief}, its inputs typed into the workbook of its units. */

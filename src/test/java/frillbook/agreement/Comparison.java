@@ -6,6 +6,8 @@ import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.CalculatedCell;
+import frillbook.workbook.CellValues;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,19 +26,21 @@ final class Comparison {
   private final TrialBrief brief;
   private final SheetValues sheet;
   private final NamedValues plan;
+  private final CellValues values;
   private final Closeness closeness;
   private final List<Difference> differences = new ArrayList<>();
 
-  private Comparison(TrialBrief brief, SheetValues sheet) {
+  private Comparison(WorkbookTemplate template, TrialBrief brief, SheetValues sheet) {
     this.brief = brief;
     this.sheet = sheet;
     this.plan = brief.planned();
+    this.values = new CellValues(template, brief.units(), brief.inputs(), plan);
     this.closeness = Closeness.within(plan);
   }
 
   /** Compares a workbook that has been given the inputs of {@code brief}. */
   static Findings of(WorkbookTemplate template, TrialBrief brief, SheetValues sheet) {
-    Comparison comparison = new Comparison(brief, sheet);
+    Comparison comparison = new Comparison(template, brief, sheet);
     comparison.compare(template);
     return comparison.findings();
   }
@@ -49,26 +53,35 @@ final class Comparison {
     Map<String, Object> lines = new LinkedHashMap<>(plan.lines());
     Map<String, List<Object>> columns = new LinkedHashMap<>(plan.columns());
     for (LineTemplate line : template.lines()) {
-      line(line.name(), lines.remove(line.name()));
+      lines.remove(line.name());
+      line(line.name(), values.value(new CalculatedCell.Line(line)).orElse(null));
     }
     for (CheckTemplate check : template.checks()) {
-      line(check.name(), fault(check, lines.remove(check.name())));
+      Object known = lines.remove(check.name());
+      Object fault = values.value(new CalculatedCell.Fault(check)).orElseThrow();
+      line(check.name(), known == null ? null : fault);
     }
     for (TableTemplate table : template.tables()) {
       for (ColumnTemplate column : table.columns()) {
         column(column.name(), columns.remove(column.name()));
       }
     }
+    CalculatedCell.all(template).forEach(this::withoutName);
     lines.forEach(this::withoutTemplate);
     columns.forEach(this::withoutTemplate);
   }
 
-  /** 0 where all is well, else the level's code; no value at all stays none. */
-  private static Object fault(CheckTemplate check, Object fine) {
-    if (fine instanceof Double truth) {
-      return truth == 1 ? 0.0 : (double) check.level().code();
+  /** Sentences, remarks and the like, which are found by their place. */
+  private void withoutName(CalculatedCell calculated) {
+    boolean named =
+        calculated.source() instanceof CalculatedCell.Line
+            || calculated.source() instanceof CalculatedCell.Entry
+            || calculated.source() instanceof CalculatedCell.Fault;
+    if (!named) {
+      Object engine = values.value(calculated.source()).orElse(NO_TWIN);
+      XSSFCell cell = sheet.cell(calculated.sheet(), calculated.row(), calculated.column());
+      cell(calculated.source().getClass().getSimpleName(), engine, cell);
     }
-    return fine;
   }
 
   private void line(String name, Object engine) {

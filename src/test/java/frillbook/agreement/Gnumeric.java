@@ -1,9 +1,11 @@
 package frillbook.agreement;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Gnumeric's converter, which takes one file at a time. */
 final class Gnumeric implements Calculator {
@@ -33,6 +35,13 @@ final class Gnumeric implements Calculator {
         running.add(start(file, out.resolve(file.getFileName())));
       }
       PROGRAM.await(running, printed);
+    }
+  }
+
+  @Override
+  public SheetValues values(XSSFWorkbook written, Path calculated) throws IOException {
+    try (var in = Files.newInputStream(calculated)) {
+      return SheetValues.stored(new XSSFWorkbook(in));
     }
   }
 

@@ -67,10 +67,10 @@ final class HarnessTest {
 
   @Test
   void oneCellInTheMiddleOfATableIsFound() {
-    XSSFCell cell = cell("running_flat", 7);
+    XSSFCell cell = cell("grain_ratio", 2);
     String formula = "(" + cell.getCellFormula() + SLIGHTLY_MORE;
     Difference found = onlyDifference(cell, formula, brief);
-    assertEquals("running_flat", found.name());
+    assertEquals("grain_ratio", found.name());
     assertEquals(SheetValues.where(cell), found.where());
   }
 
@@ -85,9 +85,12 @@ final class HarnessTest {
   /** The plan is stopped by another check, so that nothing else depends on this one. */
   @Test
   void aCheckThatFailsWhereItShouldPassIsFound() {
-    XSSFCell cell = cell("rows_cover_base", 1);
-    Difference found = onlyDifference(cell, "2", brief.with("centre_gap", 8.0));
+    cell("rows_cover_base", 1).setCellFormula("2");
+    Findings findings = compared(Trials.TEMPLATE, brief.with("centre_gap", 8.0));
+    Difference found = findings.differences().get(0);
     assertEquals("rows_cover_base", found.name());
+    assertEquals("FaultSentence", findings.differences().get(1).name());
+    assertEquals(2, findings.differences().size(), findings.differences().toString());
     assertEquals(0.0, found.engine());
     assertEquals(2.0, found.sheet());
   }
@@ -96,6 +99,15 @@ final class HarnessTest {
   void aTextThatReadsOtherwiseIsFound() {
     Difference found = onlyDifference(cell("grain_name", 2), "\"down\"", brief);
     assertEquals("down", found.sheet());
+  }
+
+  @Test
+  void aSentenceThatReadsOtherwiseIsFound() {
+    XSSFCell sentence = workbook.getSheet("Method").getRow(3).getCell(0);
+    Difference found = onlyDifference(sentence, "\"☐  Cut.\"", brief);
+    assertEquals("Sentence", found.name());
+    assertEquals("☐  Cut.", found.sheet());
+    assertTrue(found.engine().toString().startsWith("☐  Check what you have. "), found.toString());
   }
 
   @Test
@@ -129,7 +141,8 @@ final class HarnessTest {
   void aRecordComponentWithoutTemplateLineIsFound() {
     WorkbookTemplate shorter =
         rewritten("rings.yaml", text -> text.replaceFirst(LINE.formatted("area_rule_length"), ""));
-    Findings findings = compared(shorter, brief);
+    XSSFWorkbook compiled = TrialWorkbook.compiled(shorter, Trials.INCH);
+    Findings findings = new TrialWorkbook(shorter, compiled).compare(brief);
     assertThrows(AssertionError.class, findings::requireAgreement);
     Difference found = findings.differences().get(0);
     assertEquals("no cell area_rule_length", found.where() + " " + found.name());

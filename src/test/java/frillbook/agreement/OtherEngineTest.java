@@ -39,7 +39,7 @@ abstract class OtherEngineTest {
   }
 
   @Test
-  final void itAgreesWithTheEngineAndWithApachePoi() throws Exception {
+  final void itAgreesWithTheEngine() throws Exception {
     Findings findings = calculated().compare(briefs());
     findings.requireAgreement();
     assertEquals(briefs().size(), findings.briefs());
@@ -48,25 +48,24 @@ abstract class OtherEngineTest {
   @Test
   final void moneyIsRoundedAsByHand() throws Exception {
     List<CoinBrief> coins = CoinBrief.all();
-    List<Path> files = calculated().of(coins.stream().map(CoinBrief::brief).toList());
-    for (int i = 0; i < files.size(); i++) {
-      coins.get(i).requireIn(SheetValues.stored(CalculatedFiles.read(files.get(i))));
+    List<SheetValues> sheets = calculated().of(coins.stream().map(CoinBrief::brief).toList());
+    for (int i = 0; i < sheets.size(); i++) {
+      coins.get(i).requireIn(sheets.get(i));
     }
-    assertEquals(12, files.size());
+    assertEquals(12, sheets.size());
   }
 
   @Test
   final void aCellThatCannotBeUsedLeavesNoError() throws Exception {
     List<TrialBrief> briefs = some(RefusalTest.unusable(), everyNthUnusable()).toList();
-    List<Path> files = calculated().of(briefs);
-    for (int i = 0; i < files.size(); i++) {
-      XSSFWorkbook workbook = CalculatedFiles.read(files.get(i));
-      SheetValues sheet = SheetValues.stored(workbook);
-      assertEquals(List.of(), SheetValues.storedErrors(workbook), briefs.get(i).toString());
+    List<SheetValues> sheets = calculated().of(briefs);
+    for (int i = 0; i < sheets.size(); i++) {
+      SheetValues sheet = sheets.get(i);
+      assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
       assertEquals("", sheet.value("buy_length"), briefs.get(i).toString());
     }
-    assertTrue(files.size() >= 5, "files");
+    assertTrue(sheets.size() >= 5, "files");
   }
 
   /** The comparison of the program's files can fail too. */
@@ -75,26 +74,20 @@ abstract class OtherEngineTest {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
     XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
     SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
-    XSSFWorkbook saved = calculated().of(wrong);
-    SheetValues sheet = SheetValues.stored(saved);
+    SheetValues sheet = calculated().of(wrong);
     List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
     assertEquals(List.of("area_rule_length"), found.stream().map(Difference::name).toList());
-    List<Difference> cells = EveryCell.of(brief, saved).differences();
-    // The line and the same in the other unit beside it.
-    assertEquals(2.0, cells.get(0).sheet());
-    assertEquals(found.get(0).where(), cells.get(0).where());
+    assertEquals(2.0, found.get(0).sheet());
   }
 
-  /** A sentence has no name: only the comparison of every cell can see it. */
+  /** A sentence has no name; it is found by its place. */
   @Test
   final void aSentenceThatReadsOtherwiseIsFound() throws Exception {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
     XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
     wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
-    XSSFWorkbook saved = calculated().of(wrong);
-    SheetValues sheet = SheetValues.stored(saved);
-    Comparison.of(Trials.TEMPLATE, brief, sheet).requireAgreement();
-    List<Difference> found = EveryCell.of(brief, saved).differences();
+    SheetValues sheet = calculated().of(wrong);
+    List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
     assertEquals(List.of("Client!A3"), found.stream().map(Difference::where).toList());
   }
 }

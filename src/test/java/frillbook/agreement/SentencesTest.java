@@ -33,8 +33,8 @@ final class SentencesTest {
     "each 33.13 cm across",
     "stands 3.89 cm high",
     "French joins (0.563 cm",
-    "sales tax of 7.25 %.",
-    "A deposit of 33.3 % of"
+    "sales tax of 7.25%.",
+    "A deposit of 33.3% of"
   })
   void aNumberIsReadAsAPersonWouldWriteIt(String words) {
     List<String> sentences = sentences(awkward().with("quantity", 2.0));

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -23,11 +24,16 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The cells behind a workbook's names and their values, whichever program calculated them. */
 final class SheetValues {
+  private final XSSFWorkbook workbook;
   private final Map<String, List<XSSFCell>> cells = new LinkedHashMap<>();
   private final Function<XSSFCell, Object> value;
+  private final Supplier<List<String>> errors;
 
-  private SheetValues(XSSFWorkbook workbook, Function<XSSFCell, Object> value) {
+  private SheetValues(
+      XSSFWorkbook workbook, Function<XSSFCell, Object> value, Supplier<List<String>> errors) {
+    this.workbook = workbook;
     this.value = value;
+    this.errors = errors;
     for (Name name : workbook.getAllNames()) {
       if (name.getSheetIndex() < 0) {
         cells.put(name.getNameName(), cells(workbook, name.getRefersToFormula()));
@@ -37,12 +43,22 @@ final class SheetValues {
 
   /** The values that {@code values} gives for the cells of its {@code workbook}. */
   static SheetValues of(XSSFWorkbook workbook, WorkbookValues values) {
-    return new SheetValues(workbook, values::value);
+    return new SheetValues(workbook, values::value, values::errors);
   }
 
   /** The values another program has saved in the file; nothing is calculated here. */
   static SheetValues stored(XSSFWorkbook workbook) {
-    return new SheetValues(workbook, SheetValues::stored);
+    return new SheetValues(workbook, SheetValues::stored, () -> storedErrors(workbook));
+  }
+
+  /** The values another program has written for the cells of {@code workbook}. */
+  static SheetValues of(XSSFWorkbook workbook, CsvSheets written) {
+    return new SheetValues(workbook, written::value, written::errors);
+  }
+
+  /** Every cell whose value is an error, with its address. */
+  List<String> errors() {
+    return errors.get();
   }
 
   /** The value another program has saved in the cell. */
@@ -57,7 +73,6 @@ final class SheetValues {
     };
   }
 
-  /** Every cell of {@code workbook} whose stored value is an error, with its address. */
   static List<String> storedErrors(XSSFWorkbook workbook) {
     List<String> errors = new ArrayList<>();
     workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cell -> add(errors, cell))));
@@ -80,6 +95,11 @@ final class SheetValues {
     XSSFSheet sheet = workbook.getSheet(at.getSheetName());
     XSSFRow row = (XSSFRow) CellUtil.getRow(at.getRow(), sheet);
     return row.getCell(at.getCol(), MissingCellPolicy.CREATE_NULL_AS_BLANK);
+  }
+
+  /** The cell at a place; rows and columns are counted from 0. */
+  XSSFCell cell(String sheet, int row, int column) {
+    return cell(workbook, new CellReference(sheet, row, column, true, true));
   }
 
   /** The cells of a name, from top to bottom; none where the workbook has no such name. */

@@ -107,6 +107,40 @@ class OwnTemplatesTest {
   }
 
   @Test
+  void aFormulaThatSaysSomethingElseIsToldAndTheHeadlineIsTheFiles() throws IOException {
+    copyBuiltIn();
+    replace("brief.yaml", "stitched_length*fullness+end", "2*stitched_length*fullness+end");
+    Path file = folder.resolve("own.xlsx");
+    Ran ran = Ran.run("make", option, "-o", file.toString());
+    assertEquals(0, ran.exitCode(), ran.err());
+    assertTrue(ran.err().startsWith("flat_length: yours 1509.81, frillbook's 755.40\n"), ran.err());
+    assertTrue(ran.out().matches("(?s).*\nFlat length +1509\\.81  in .*"), ran.out());
+    assertTrue(Files.exists(file));
+  }
+
+  @Test
+  void builtInTemplatesDisagreeInNothing() throws IOException {
+    copyBuiltIn();
+    Path file = folder.resolve("own.xlsx");
+    assertEquals("", Ran.run("make", option, "-o", file.toString()).err());
+  }
+
+  @Test
+  void aFormulaThatGivesAnErrorIsRefusedWithItsPlaceAndNothingIsWritten() throws IOException {
+    copyBuiltIn();
+    replace("workings.yaml", "diameter/2-edge_clearance", "diameter/2-grain");
+    Path file = folder.resolve("own.xlsx");
+    Ran ran = Ran.run("make", option, "-o", file.toString());
+    assertEquals(1, ran.exitCode(), ran.err());
+    String first = ran.err().lines().findFirst().orElseThrow();
+    assertEquals(
+        "workings.yaml:16:5: outer_radius gives #VALUE! at Workings!B5. Correct the formula.",
+        first);
+    assertTrue(ran.err().endsWith(" cells hold an error.\n"), ran.err());
+    assertFalse(Files.exists(file));
+  }
+
+  @Test
   void aWordThePlanDoesNotKnowIsRefused() throws IOException {
     copyBuiltIn();
     replace("habits.yaml", "[one disc, zipped halves", "[one disc, lined, zipped halves");

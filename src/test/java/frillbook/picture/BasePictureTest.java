@@ -250,13 +250,13 @@ class BasePictureTest {
       int pieces = one.layout().bases().size() + one.layout().backs().size();
       int left = one.picture().baseDiscsLeft() + one.picture().baseBacksLeft();
       assertEquals(pieces, one.pieces().size() + left, one.what());
-      String title = one.drawn().titles().baseClothTitle();
+      String title = one.drawn().title("base_cloth");
       assertEquals(left > 0, title.endsWith(" more not drawn"), title);
     }
   }
 
   private static String title(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().titles().baseClothTitle();
+    return Drawn.of(briefs).orElseThrow().title("base_cloth");
   }
 
   /**

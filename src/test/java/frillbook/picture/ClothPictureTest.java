@@ -281,7 +281,7 @@ class ClothPictureTest {
   void whatIsNotDrawnIsTold() {
     int told = 0;
     for (Laid one : sample) {
-      String title = one.drawn().titles().clothTitle();
+      String title = one.drawn().title("cloth");
       boolean thinned = one.picture().cutLines().clothComb() > 99;
       boolean left = one.picture().clothLeft() > 0;
       assertEquals(thinned, title.contains("; one cut line in "), title);
@@ -301,7 +301,6 @@ class ClothPictureTest {
   void theTitleNamesStripsAndSize() {
     Drawn drawn = Drawn.of(Briefs.inch().with("base_overlays", 0)).orElseThrow();
     assertEquals(
-        "15 strips across the cloth: bought 36 × 54 in, usable 36 × 53 in",
-        drawn.titles().clothTitle());
+        "15 strips across the cloth: bought 36 × 54 in, usable 36 × 53 in", drawn.title("cloth"));
   }
 }

@@ -1,6 +1,7 @@
 package frillbook.picture;
 
 import frillbook.Briefs;
+import frillbook.Said;
 import frillbook.SampleBriefs;
 import frillbook.brief.Grain;
 import frillbook.plan.Plan;
@@ -13,13 +14,13 @@ import java.util.stream.Stream;
  *
  * @param briefs with every input, to say which it was
  */
-record Drawn(Briefs briefs, Plan plan, PictureSet set, Titles titles) {
+record Drawn(Briefs briefs, Plan plan, PictureSet set) {
 
   static Optional<Drawn> of(Briefs briefs) {
     Plan plan = Plan.of(briefs.brief());
     return plan.work()
         .flatMap(work -> work.cut())
-        .map(cut -> new Drawn(briefs, plan, cut.pictures().set(), cut.pictures().titles()));
+        .map(cut -> new Drawn(briefs, plan, cut.pictures().set()));
   }
 
   /** Of {@code count} briefs at random, those that have a plan, in every grain. */
@@ -28,6 +29,11 @@ record Drawn(Briefs briefs, Plan plan, PictureSet set, Titles titles) {
         .flatMap(briefs -> Stream.of(Grain.values()).map(briefs::with))
         .flatMap(briefs -> Drawn.of(briefs).stream())
         .toList();
+  }
+
+  /** What the workbook says over the picture {@code name}. */
+  String title(String name) {
+    return Said.of(briefs).line(name + "_title");
   }
 
   String what() {

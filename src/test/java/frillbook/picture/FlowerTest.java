@@ -155,7 +155,7 @@ class FlowerTest {
     assertTrue(drawn.set().flower().shape().flowerThinned());
     assertEquals(
         "32 rings, 2.5 times full: ripples about 1.11 times as deep as long; 5 rings drawn",
-        drawn.titles().flowerTitle());
+        drawn.title("flower"));
   }
 
   /** By hand: the base's radius is 9 in, the rows' 8.5. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.Said;
 import frillbook.WorkedOrders;
 import frillbook.brief.Grain;
 import org.junit.jupiter.api.BeforeEach;
@@ -13,15 +14,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the pictures of {@link WorkedOrders#pricedBias} say, worked by hand from what it takes. */
 class TitlesTest {
-  private Titles titles;
+  private Said titles;
 
   @BeforeEach
   void planTheOrder() {
     titles = titles(WorkedOrders.pricedBias());
   }
 
-  private static Titles titles(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().titles();
+  private static Said titles(Briefs briefs) {
+    return Said.of(briefs);
   }
 
   /**
@@ -33,7 +34,7 @@ class TitlesTest {
   void theFlowerTellsRingsAndRipples() {
     assertEquals(
         "10 rings, 2 times full: ripples about 0.83 times as deep as long; 6 rings drawn",
-        titles.flowerTitle());
+        titles.line("flower_title"));
   }
 
   /** Two turns of 1 in out to 2 1/2 in, and one of them. */
@@ -46,7 +47,7 @@ class TitlesTest {
             .with("centre_gap", .5)
             .with("fullness", 1)
             .with("ring_spacing", spacing);
-    assertEquals(title, titles(small).flowerTitle());
+    assertEquals(title, titles(small).line("flower_title"));
   }
 
   /**
@@ -56,15 +57,15 @@ class TitlesTest {
   @Test
   void theSideTellsHowThickTheCushionIs() {
     assertEquals(
-        "Filled to 50 %: about 35.3 cm across and 9.1 cm thick, under a frill 3.4 cm high",
-        titles.sideTitle());
+        "Filled to 50%: about 35.3 cm across and 9.1 cm thick, under a frill 3.4 cm high",
+        titles.line("side_title"));
   }
 
   @Test
   void theClothTellsItsPiecesAndItsSize() {
     assertEquals(
         "24 strips on the bias and 6 overlays: bought 300 × 152 cm, usable 270 × 144 cm",
-        titles.clothTitle());
+        titles.line("cloth_title"));
   }
 
   /** 45 in less two selvages, and neither overlay nor wash. */
@@ -72,7 +73,7 @@ class TitlesTest {
   void aClothWithoutOverlaysTellsOfNone() {
     assertEquals(
         "12 strips across the cloth: bought 27 × 45 in, usable 27 × 44 in",
-        titles(WorkedOrders.ringsAcross()).clothTitle());
+        titles(WorkedOrders.ringsAcross()).line("cloth_title"));
   }
 
   /**
@@ -86,7 +87,7 @@ class TitlesTest {
         Briefs.inch().with("frill_height", .5).with("quantity", 7).with("base_overlays", 0);
     assertEquals(
         "103 strips across the cloth: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
-        titles(narrow).clothTitle());
+        titles(narrow).line("cloth_title"));
   }
 
   /** A dozen overlays can be drawn. */
@@ -94,7 +95,7 @@ class TitlesTest {
   @CsvSource({"12, false", "13, true"})
   void moreOverlaysThanCanBeDrawnAreTold(int overlays, boolean told) {
     Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", overlays);
-    String title = titles(bias).clothTitle();
+    String title = titles(bias).line("cloth_title");
     assertTrue(title.contains(" and " + overlays + " overlays: bought "), title);
     assertEquals(told, title.endsWith("; 1 more not drawn"), title);
   }
@@ -103,19 +104,19 @@ class TitlesTest {
   void theBaseClothTellsItsPiecesAndItsSize() {
     assertEquals(
         "3 bases and 6 back pieces: bought 200 × 100 cm, usable 180 × 94.1 cm",
-        titles.baseClothTitle());
+        titles.line("base_cloth_title"));
   }
 
   /** Half of the area lies within 20 ÷ √2 = 14.14 cm, 7.07 rings; marks are a third apart. */
   @Test
   void theGuideTellsWhenHalfOfTheStripIsUsed() {
-    assertEquals("Half of the strip is used after about 7 of 10 rings", titles.guideTitle());
+    assertEquals("Half of the strip is used after about 7 of 10 rings", titles.line("guide_title"));
   }
 
   /** 167.73 of 426.60: 39.3 %. */
   @Test
   void theMoneyTellsItsLargestPart() {
-    assertEquals("About 39 % of the price is wages", titles.moneyTitle());
+    assertEquals("About 39% of the price is wages", titles.line("money_title"));
   }
 
   /** Neither materials nor hours cost anything. */
@@ -133,7 +134,7 @@ class TitlesTest {
             .with("price_extra_two", 0)
             .with("price_extra_three", 0)
             .with("hourly_rate", 0);
-    assertEquals("Nothing is charged", titles(given).moneyTitle());
+    assertEquals("Nothing is charged", titles(given).line("money_title"));
   }
 
   /**
@@ -146,7 +147,8 @@ class TitlesTest {
   @Test
   void aFullerFrillTellsWhatItTakes() {
     assertEquals(
-        "Half a time fuller: about 17 % more cloth, about 10 % on the price", titles.fullerTitle());
+        "Half a time fuller: about 17% more cloth, about 10% on the price",
+        titles.line("fuller_title"));
   }
 
   /**
@@ -157,7 +159,7 @@ class TitlesTest {
   @Test
   void ringsCloserTogetherTellWhatTheyTake() {
     assertEquals(
-        "Rings a fifth closer: about 17 % more cloth, about 13 % on the price",
-        titles.closerTitle());
+        "Rings a fifth closer: about 17% more cloth, about 13% on the price",
+        titles.line("closer_title"));
   }
 }

@@ -24,7 +24,7 @@ final class ChartMistakesTest {
             - chart: shape
               label: A shape
               kind: drawing
-              title: '"A"'
+              title: A
               guard: none
               alt: A shape.
               height: 10
@@ -107,11 +107,11 @@ final class ChartMistakesTest {
   }
 
   @Test
-  void theTitleIsAFormulaLikeAnyOther() {
+  void theTitleIsASentenceLikeAnyOther() {
     told(
-        chart("{x: point_x, y: point_y}").replace("'\"A\"'", "nowhere"),
-        "a.yaml:14:12: the unknown name nowhere; expected the name of an input, line, check,"
-            + " column or block; correct it or add what it names");
+        chart("{x: point_x, y: point_y}").replace("title: A", "title: 'A {nowhere}'"),
+        "a.yaml:14:16: the unknown name nowhere; expected the name of an input or a line;"
+            + " correct it or add what it names");
   }
 
   @Test

@@ -129,7 +129,7 @@ final class TemplateMistakesTest {
         List.of(
             "a.yaml:5:5: line ring_half without label; expected the key label; add label: …",
             "a.yaml:6:5: the unknown key lable in line ring_half; expected one of line, label,"
-                + " unit, format, formula, note, guard, also, headline; correct or remove it"
+                + " unit, format, formula, text, note, guard, also, headline; correct or remove it"
                 + " (did you mean label?)"),
         mistakes);
   }
@@ -226,8 +226,8 @@ final class TemplateMistakesTest {
     told(
         "  - remark: hello\n",
         "a.yaml:5:5: a row beginning with remark; expected a row beginning with section, note,"
-            + " caution, sentence, input, line, check, table, chart, each, input_checks or glossary;"
-            + " put the key that says what the row is first");
+            + " caution, sentence, input, line, check, table, chart, each, input_checks, verdict,"
+            + " new_page or glossary; put the key that says what the row is first");
   }
 
   @Test

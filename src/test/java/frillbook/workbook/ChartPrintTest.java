@@ -18,7 +18,7 @@ final class ChartPrintTest {
         - chart: shape
           label: A shape
           kind: drawing
-          title: '"A"'
+          title: A
           guard: none
           alt: A shape.
           height: 22

@@ -1,0 +1,89 @@
+package frillbook.wording;
+
+import frillbook.brief.Units;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * A sentence whose words follow the plan.
+ *
+ * @param parts said one after the other
+ */
+public record Wording(List<Part> parts) {
+  /** Says nothing. */
+  public static final Wording NOTHING = new Wording(List.of());
+
+  public Wording {
+    parts = List.copyOf(parts);
+  }
+
+  /** A piece of a sentence. */
+  public sealed interface Part {}
+
+  /** Words as they are, but for {@code {unit}}, {@code {long_unit}} and {@code {currency}}. */
+  public record Words(String text) implements Part {}
+
+  /** The value of an input or line that is itself words. */
+  public record Text(String name) implements Part {}
+
+  /** The value of an input or line that is a number. */
+  public record Number(String name, NumberStyle style) implements Part {}
+
+  /**
+   * One of several wordings, by the value of an input or line.
+   *
+   * @param cases tried in their order
+   * @param other said where none of them holds
+   */
+  public record Choice(String name, List<Case> cases, Wording other) implements Part {
+    public Choice {
+      cases = List.copyOf(cases);
+    }
+  }
+
+  /**
+   * A wording for one value.
+   *
+   * @param value a Double, or words; "" is a text that was left blank
+   */
+  public record Case(Object value, Wording wording) {}
+
+  /**
+   * The sentence in words.
+   *
+   * @param value of an input or line by name, a Double or a String
+   */
+  public String say(Function<String, Object> value, Units units) {
+    return parts.stream().map(part -> say(part, value, units)).collect(Collectors.joining());
+  }
+
+  private static String say(Part part, Function<String, Object> value, Units units) {
+    if (part instanceof Words words) {
+      return units.say(words.text());
+    } else if (part instanceof Text text) {
+      return value.apply(text.name()).toString();
+    } else if (part instanceof Number number) {
+      Object said = value.apply(number.name());
+      return said instanceof Double each
+          ? number.style().say(each, units.moneyPlaces())
+          : said.toString();
+    }
+    return chosen((Choice) part, value.apply(((Choice) part).name())).say(value, units);
+  }
+
+  /** Words in any case are the same, as in a spreadsheet. */
+  private static boolean same(Object one, Object other) {
+    return one instanceof String word && other instanceof String text
+        ? word.equalsIgnoreCase(text)
+        : one.equals(other);
+  }
+
+  private static Wording chosen(Choice choice, Object value) {
+    return choice.cases().stream()
+        .filter(each -> same(each.value(), value))
+        .map(Case::wording)
+        .findFirst()
+        .orElse(choice.other());
+  }
+}

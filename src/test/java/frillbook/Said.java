@@ -1,0 +1,36 @@
+package frillbook;
+
+import frillbook.brief.Units;
+import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
+import frillbook.template.LineTemplate;
+import frillbook.template.PlanWords;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What the packaged templates say of a brief, in words. */
+public record Said(PlanWords words) {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
+  public static Said of(Briefs briefs) {
+    NamedValues plan = NamedValues.of(Plan.of(briefs.brief()));
+    Map<String, Object> inputs = new HashMap<>();
+    briefs.inputs().forEach((name, value) -> inputs.put(name, asInCell(value)));
+    Units units = new Units(briefs.unit(), briefs.currency());
+    return new Said(new PlanWords(TEMPLATE, units, inputs, plan));
+  }
+
+  private static Object asInCell(Object value) {
+    return value instanceof Number number ? (Object) number.doubleValue() : value;
+  }
+
+  /** What the line of text {@code name} says. */
+  public String line(String name) {
+    LineTemplate line =
+        TEMPLATE.lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
+    return words.line(line).toString();
+  }
+}

@@ -1,0 +1,102 @@
+package frillbook.agreement;
+
+import frillbook.workbook.WorkbookValues;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The values of a workbook as a program has written them, one file of comma-separated values (RFC
+ * 4180) for each sheet. Every text is quoted; what is neither quoted nor a number is an error.
+ */
+final class CsvSheets {
+  /** A value such as {@code #DIV/0!}. */
+  private record Wrong(String text) {
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  private final Map<String, List<List<Object>>> sheets = new HashMap<>();
+  private final List<String> errors = new ArrayList<>();
+
+  private CsvSheets() {}
+
+  /**
+   * @param written the workbook the program was given
+   * @param file as which the program would have saved it
+   */
+  static CsvSheets of(XSSFWorkbook written, Path file) throws IOException {
+    CsvSheets all = new CsvSheets();
+    String stem = file.getFileName().toString().replace(".xlsx", "");
+    for (Sheet sheet : written) {
+      String name = sheet.getSheetName();
+      all.sheets.put(name, rows(Files.readString(file.resolveSibling(stem + "-" + name + ".csv"))));
+      sheet.forEach(row -> row.forEach(cell -> all.note((XSSFCell) cell)));
+    }
+    return all;
+  }
+
+  private void note(XSSFCell cell) {
+    if (value(cell) instanceof Wrong wrong) {
+      errors.add(WorkbookValues.where(cell) + " is " + wrong);
+    }
+  }
+
+  /** A Double, a Boolean or a String; empty for what is blank or beyond the last value. */
+  Object value(XSSFCell cell) {
+    List<List<Object>> rows = sheets.get(cell.getSheet().getSheetName());
+    List<Object> row = cell.getRowIndex() < rows.size() ? rows.get(cell.getRowIndex()) : List.of();
+    return cell.getColumnIndex() < row.size() ? row.get(cell.getColumnIndex()) : "";
+  }
+
+  /** Every cell that shows an error, with its address. */
+  List<String> errors() {
+    return List.copyOf(errors);
+  }
+
+  static List<List<Object>> rows(String text) {
+    List<List<Object>> rows = new ArrayList<>();
+    List<Object> row = new ArrayList<>();
+    int at = 0;
+    while (at < text.length()) {
+      int end = end(text, at);
+      row.add(value(text.substring(at, end)));
+      if (end == text.length() || text.charAt(end) == '\n') {
+        rows.add(row);
+        row = new ArrayList<>();
+      }
+      at = end + 1;
+    }
+    return rows;
+  }
+
+  /** The comma or line's end behind the value that begins at {@code from}. */
+  private static int end(String text, int from) {
+    boolean quoted = false;
+    int at = from;
+    while (at < text.length() && (quoted || text.charAt(at) != ',' && text.charAt(at) != '\n')) {
+      quoted ^= text.charAt(at++) == '"';
+    }
+    return at;
+  }
+
+  private static Object value(String written) {
+    if (written.isEmpty()) {
+      return "";
+    } else if (written.startsWith("\"")) {
+      return written.substring(1, written.length() - 1).replace("\"\"", "\"");
+    } else if (written.matches("-?[0-9.]+(E[-+]?[0-9]+)?")) {
+      return Double.valueOf(written);
+    }
+    return written.matches("TRUE|FALSE") ? (Object) written.equals("TRUE") : new Wrong(written);
+  }
+}

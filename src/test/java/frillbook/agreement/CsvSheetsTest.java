@@ -1,0 +1,23 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CsvSheetsTest {
+  @Test
+  void numbersTextsAndBlanksAreToldApart() {
+    assertEquals(
+        List.of(List.of(1.5, "1.5", "", ""), List.of("a, \"b\"\nc", -2e-7, true)),
+        CsvSheets.rows("1.5,\"1.5\",,\"\"\n\"a, \"\"b\"\"\nc\",-2E-7,TRUE\n"));
+  }
+
+  /** A text that reads like an error stays a text. */
+  @Test
+  void whatIsNeitherQuotedNorANumberIsAnError() {
+    List<Object> row = CsvSheets.rows("#DIV/0!,\"#DIV/0!\"\n").get(0);
+    assertEquals("#DIV/0!", row.get(0).toString());
+    assertEquals(List.of(false, true), row.stream().map(String.class::isInstance).toList());
+  }
+}

@@ -1,0 +1,201 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
+import frillbook.plan.Plan;
+import frillbook.plan.Work;
+import frillbook.workbook.WorkbookPackage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What is on paper after inputs have been changed in the sheet. A maker makes the workbook once and
+ * then changes cells, so the file that is printed is always the one with the presets.
+ */
+final class PaperTest {
+  private static final Pattern FIRST_NUMBER = Pattern.compile("^(\\d+)\\s.*");
+
+  /** Title, foot and a heading; less is a page that nobody wants. */
+  private static final int FEWEST_LINES = 6;
+
+  @TempDir Path folder;
+
+  private final Map<Units, byte[]> presets = new HashMap<>();
+
+  @BeforeEach
+  void skipWhereAProgramIsAbsent() {
+    LibreOffice.PROGRAM.requireOrSkip();
+    PrintedPages.PDF_TO_TEXT.requireOrSkip();
+  }
+
+  /** Wide cloths, so that what is changed is what is tried. */
+  private static TrialBrief brief(Units units, double diameter, double spacing, double quantity) {
+    double unit = units.length() == LengthUnit.INCH ? 1 : 2.54;
+    return TrialBrief.preset(Trials.TEMPLATE, units)
+        .with("diameter", Math.round(diameter * unit * 10) / 10.0)
+        .with("ring_spacing", spacing * unit)
+        .with("quantity", quantity)
+        .with("fabric_width", 72 * unit)
+        .with("base_fabric_width", 72 * unit)
+        .with("interfaced", "none")
+        .titled(diameter + " in, rings " + spacing + " in, " + (int) quantity + " cushions");
+  }
+
+  /** Every size with both spacings and both units, every quantity with every one of them. */
+  private static List<TrialBrief> briefs() {
+    return List.of(
+        brief(Trials.INCH, 4, .125, 50),
+        brief(Trials.CM, 4, .5, 1),
+        brief(Trials.CM, 18, .126, 3),
+        brief(Trials.INCH, 18, 5.9, 50),
+        brief(Trials.INCH, 30, .125, 1),
+        brief(Trials.CM, 30, 5.9, 50),
+        brief(Trials.CM, 59, .126, 1).with("grain", "bias"),
+        brief(Trials.INCH, 60, 6, 3).with("grain", "bias"),
+        brief(Trials.INCH, 30, .75, 3).with("grain", "bias").with("base_overlays", 2.0));
+  }
+
+  private static Work work(TrialBrief brief) {
+    Plan plan = brief.plan();
+    return plan.work().orElseThrow(() -> new AssertionError("no plan for " + brief));
+  }
+
+  /** The file with the presets in which the inputs of {@code brief} are typed. */
+  private Path changed(TrialBrief brief, String name) throws IOException {
+    byte[] made =
+        presets.computeIfAbsent(
+            brief.units(),
+            units -> WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, units)));
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(made));
+        ByteArrayOutputStream typed = new ByteArrayOutputStream()) {
+      SheetValues sheet = SheetValues.stored(workbook);
+      brief.changes().forEach((input, value) -> type(sheet.cells(input).get(0), value));
+      workbook.write(typed);
+      return Files.write(folder.resolve(name + ".xlsx"), StrippedFile.of(typed.toByteArray()));
+    }
+  }
+
+  private static void type(XSSFCell cell, Object value) {
+    if (value instanceof Double number) {
+      cell.setCellValue(number);
+    } else {
+      cell.setCellValue(value.toString());
+    }
+  }
+
+  /** The numbers that lines of {@code lines} begin with. */
+  private static List<Integer> firstNumbers(List<String> lines) {
+    List<Integer> numbers = new ArrayList<>();
+    for (String line : lines) {
+      Matcher number = FIRST_NUMBER.matcher(line);
+      if (number.matches()) {
+        numbers.add(Integer.valueOf(number.group(1)));
+      }
+    }
+    return numbers;
+  }
+
+  @Test
+  void everyRingJoinPieceAndMaterialIsOnPaperHoweverTheInputsAreChanged() throws Exception {
+    List<TrialBrief> briefs = briefs();
+    List<Path> files = new ArrayList<>();
+    for (TrialBrief brief : briefs) {
+      files.add(changed(brief, "changed" + files.size()));
+    }
+    List<PrintedPages> printed = PrintedPages.of(files, folder);
+    for (int i = 0; i < briefs.size(); i++) {
+      rings(briefs.get(i), printed.get(i));
+      joins(briefs.get(i), printed.get(i));
+      pieces(briefs.get(i), printed.get(i));
+      materials(briefs.get(i), printed.get(i));
+      assertEquals(List.of(), printed.get(i).nearlyEmpty(FEWEST_LINES), briefs.get(i).toString());
+      assertEquals(
+          printed.get(0).pages().size(), printed.get(i).pages().size(), briefs.get(i).toString());
+    }
+  }
+
+  private static void rings(TrialBrief brief, PrintedPages printed) {
+    List<Integer> listed =
+        work(brief).paper().ringsOnPaper().stream().map(ring -> ring.paperRing()).toList();
+    List<Integer> found = firstNumbers(printed.of("Rings"));
+    assertTrue(found.size() >= listed.size(), () -> brief + ": found " + found + ", not " + listed);
+    assertEquals(
+        listed, found.subList(found.size() - listed.size(), found.size()), brief::toString);
+    assertEquals(work(brief).rings().ringCount(), listed.get(listed.size() - 1), brief::toString);
+  }
+
+  /** The left half of the table; the right half begins within its lines. */
+  private static void joins(TrialBrief brief, PrintedPages printed) {
+    var joins = work(brief).cut().orElseThrow().joins();
+    List<String> lines = printed.of("Joins");
+    int head =
+        lines.indexOf(
+            lines.stream().filter(line -> line.startsWith("Join ")).findFirst().orElse(""));
+    List<Integer> left = firstNumbers(lines.subList(Math.max(0, head), lines.size()));
+    assertEquals(Math.min(30, joins.size()), left.size(), () -> brief + ": " + lines);
+    if (joins.size() > 30) {
+      String last = lines.get(lines.size() - 2 - (30 - (joins.size() - 30)));
+      assertTrue(last.matches(".*\\b" + joins.size() + "\\b.*"), () -> brief + ": " + last);
+    }
+  }
+
+  private static void pieces(TrialBrief brief, PrintedPages printed) {
+    var cut = work(brief).cut().orElseThrow();
+    List<String> lines = printed.of("Cutting");
+    int shorter = cut.total().oddCount();
+    int rows = (shorter + 5) / 6;
+    List<Integer> found = firstNumbers(lines);
+    for (int row = 0; row < rows; row++) {
+      assertTrue(found.contains(6 * row + 1), () -> brief + ": " + lines);
+    }
+    String said = String.join(" ", lines);
+    int full = cut.total().fullCount();
+    assertTrue(full == 0 || said.contains(" " + full + " full strip"), () -> brief + ": " + said);
+  }
+
+  private static void materials(TrialBrief brief, PrintedPages printed) {
+    List<String> lines = printed.of("Shopping");
+    for (var material : work(brief).cut().orElseThrow().costing().materials().materials()) {
+      assertTrue(
+          lines.stream().anyMatch(line -> line.startsWith(material.materialName())),
+          () -> brief + ": no " + material.materialName() + " in " + lines);
+    }
+  }
+
+  /** Interfacing narrower than the base stops the plan; a wider one puts it right. */
+  @Test
+  void aStopThatWasPutRightIsPrintedInFull() throws Exception {
+    TrialBrief stopped =
+        TrialBrief.preset(Trials.TEMPLATE, Trials.INCH)
+            .with("interfaced", "base")
+            .with("interfacing_width", 12.0);
+    assertTrue(stopped.plan().work().isEmpty(), "it stops");
+    TrialBrief right = stopped.with("interfacing_width", 45.0).titled("put right");
+    XSSFWorkbook made = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH);
+    SheetValues sheet = SheetValues.stored(made);
+    stopped.changes().forEach((input, value) -> type(sheet.cells(input).get(0), value));
+    presets.put(Trials.INCH, WorkbookPackage.bytes(made));
+    PrintedPages printed = PrintedPages.of(List.of(changed(right, "right")), folder).get(0);
+    rings(right, printed);
+    joins(right, printed);
+    pieces(right, printed);
+    materials(right, printed);
+  }
+}

@@ -1,0 +1,66 @@
+package frillbook.agreement;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The pages that LibreOffice prints of a workbook, as lines of text.
+ *
+ * @param pages page by page, what stands on each, without empty lines
+ */
+record PrintedPages(List<List<String>> pages) {
+  static final Program PDF_TO_TEXT = new Program("pdftotext", LibreOffice.PROGRAM.demandedBy());
+
+  /** Prints every file; what another program has stored in it is calculated anew. */
+  static List<PrintedPages> of(List<Path> files, Path folder)
+      throws IOException, InterruptedException {
+    List<String> print = new ArrayList<>(List.of("--headless", "--norestore"));
+    print.add("-env:UserInstallation=" + folder.resolve("printing").toUri());
+    print.addAll(List.of("--convert-to", "pdf", "--outdir", folder.toString()));
+    files.forEach(file -> print.add(file.toString()));
+    run(LibreOffice.PROGRAM, print, folder);
+    List<PrintedPages> printed = new ArrayList<>();
+    for (Path file : files) {
+      Path pdf = folder.resolve(file.getFileName().toString().replace(".xlsx", ".pdf"));
+      Path text = folder.resolve(pdf.getFileName() + ".txt");
+      List<String> read = List.of("-layout", "-enc", "UTF-8", pdf.toString(), text.toString());
+      run(PDF_TO_TEXT, read, folder);
+      printed.add(split(Files.readString(text)));
+    }
+    return printed;
+  }
+
+  private static void run(Program program, List<String> arguments, Path folder)
+      throws IOException, InterruptedException {
+    Path said = folder.resolve(program.command() + ".txt");
+    program.await(List.of(program.start(arguments, said)), said);
+  }
+
+  /** A form feed stands behind every page. */
+  private static PrintedPages split(String text) {
+    List<List<String>> pages = new ArrayList<>();
+    for (String page : text.split("\f")) {
+      pages.add(
+          Arrays.stream(page.split("\n")).map(String::strip).filter(l -> !l.isEmpty()).toList());
+    }
+    return new PrintedPages(List.copyOf(pages));
+  }
+
+  /** All lines of the pages whose foot names {@code sheet}. */
+  List<String> of(String sheet) {
+    return pages.stream().filter(page -> isOf(page, sheet)).flatMap(List::stream).toList();
+  }
+
+  private static boolean isOf(List<String> page, String sheet) {
+    return !page.isEmpty() && page.get(page.size() - 1).startsWith(sheet + " — page ");
+  }
+
+  /** Pages with so little on them that nobody wants them. */
+  List<List<String>> nearlyEmpty(int fewestLines) {
+    return pages.stream().filter(page -> page.size() < fewestLines).toList();
+  }
+}
