@@ -16,7 +16,12 @@ public record Said(PlanWords words) {
   private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
 
   public static Said of(Briefs briefs) {
-    NamedValues plan = NamedValues.of(Plan.of(briefs.brief()));
+    return of(briefs, Plan.of(briefs.brief()));
+  }
+
+  /** The same of a plan that is already made. */
+  public static Said of(Briefs briefs, Plan made) {
+    NamedValues plan = NamedValues.of(made);
     Map<String, Object> inputs = new HashMap<>();
     briefs.inputs().forEach((name, value) -> inputs.put(name, asInCell(value)));
     Units units = new Units(briefs.unit(), briefs.currency());

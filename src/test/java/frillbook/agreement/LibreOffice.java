@@ -18,7 +18,7 @@ final class LibreOffice implements Calculator {
    * their digits, no formulas, every sheet.
    */
   private static final String VALUES =
-      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,true,false,false,false,false,-1";
+      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,true,true,false,false,false,-1";
 
   private static final int AT_ONCE = 2;
 

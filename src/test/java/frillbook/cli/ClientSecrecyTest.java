@@ -182,7 +182,7 @@ class ClientSecrecyTest {
   @Test
   void thePageSaysWhatTheClientAsks() {
     String all = String.join("\n", said);
-    for (String wanted : List.of("3 round cushions", "8.25 %", "40 %", "30 days", "Signed")) {
+    for (String wanted : List.of("3 round cushions", "8.25%", "40%", "30 days", "Signed")) {
       assertTrue(all.contains(wanted), wanted);
     }
   }

@@ -33,7 +33,7 @@ record Drawn(Briefs briefs, Plan plan, PictureSet set) {
 
   /** What the workbook says over the picture {@code name}. */
   String title(String name) {
-    return Said.of(briefs).line(name + "_title");
+    return Said.of(briefs, plan).line(name + "_title");
   }
 
   String what() {
