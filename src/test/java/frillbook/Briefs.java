@@ -8,6 +8,7 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A sensible brief with a few inputs changed, for tests: {@code Briefs.inch().with("diameter",
@@ -16,6 +17,35 @@ import java.util.Map;
  * @param inputs every input by name; numbers or the word a person picks
  */
 public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inputs) {
+  private static final Set<String> LENGTHS =
+      Set.of(
+          "diameter",
+          "ring_spacing",
+          "centre_gap",
+          "edge_clearance",
+          "ring_lap",
+          "frill_height",
+          "stitch_inset",
+          "hem_turns",
+          "edge_trim",
+          "end_allowance",
+          "fabric_width",
+          "selvage",
+          "shortest_piece",
+          "buy_step",
+          "marking_step",
+          "join_allowance",
+          "join_second_allowance",
+          "seam_allowance",
+          "base_fabric_width",
+          "zip_seam",
+          "back_overlap",
+          "back_hem",
+          "interfacing_width",
+          "pad_extra",
+          "pad_step",
+          "choice_two_spacing",
+          "choice_three_spacing");
 
   /** An 18 in cushion in 54 in cloth, rows 3/4 in apart, a 2 in frill two and a half times full. */
   public static Briefs inch() {
@@ -35,6 +65,17 @@ public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inp
     Map<String, Object> changed = new LinkedHashMap<>(inputs);
     changed.put(name, value);
     return new Briefs(unit, currency, changed);
+  }
+
+  /** The same brief in centimetres, every length as near as a rule with millimetres allows. */
+  public Briefs inMillimetres() {
+    Map<String, Object> measured = new LinkedHashMap<>(inputs);
+    LENGTHS.forEach(name -> measured.computeIfPresent(name, (n, inches) -> millimetres(inches)));
+    return new Briefs(LengthUnit.CM, currency, measured);
+  }
+
+  private static double millimetres(Object inches) {
+    return Math.rint(((Number) inches).doubleValue() * 25.4) / 10;
   }
 
   /** The same brief in {@code grain}. */

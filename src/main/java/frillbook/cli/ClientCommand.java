@@ -5,6 +5,8 @@ import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.Paper;
 import frillbook.workbook.PlanFile;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,10 +57,20 @@ final class ClientCommand implements Runnable {
     spec.commandLine().getOut().println("page for the client  " + output);
   }
 
+  /** Also under another name: a link, or the same place by another way. */
   private void refuseToReplacePlan() {
-    if (plan.toAbsolutePath().normalize().equals(output.toAbsolutePath().normalize())) {
+    if (isPlan(output)) {
       throw new Refusal(
           Refusal.CANNOT, output + " is the plan itself. Give -o another name for the page.");
+    }
+  }
+
+  private boolean isPlan(Path file) {
+    try {
+      return Files.exists(file) && Files.isSameFile(plan, file);
+    } catch (IOException e) {
+      throw new Refusal(
+          Refusal.CANNOT, file + " cannot be told from the plan. Give -o another place.");
     }
   }
 }

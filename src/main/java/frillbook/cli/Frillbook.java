@@ -11,6 +11,7 @@ import java.util.Currency;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
@@ -35,27 +36,44 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "0:done",
       "1:it cannot be done: parts that do not fit, a plan that cannot be read, a file that exists"
           + " or cannot be written, templates with mistakes",
-      "2:it was asked for wrongly: an unknown name, a value out of its range"
+      "2:it was asked for wrongly: an unknown name, a value out of its range",
+      "70:a fault of the program itself; --debug says where"
     })
 public final class Frillbook {
+  @Option(
+      names = "--debug",
+      scope = ScopeType.INHERIT,
+      description = "Say of a fault of the program itself where it lies.")
+  private boolean debug;
+
   private Frillbook() {}
 
   public static void main(String[] args) {
     CommandLine line = commandLine();
-    int exitCode = line.execute(args);
+    int exitCode = run(line, args);
     line.getOut().flush();
     System.exit(exitCode);
   }
 
+  /** The exit code of a run, also where the machine itself gives up, as without memory. */
+  static int run(CommandLine line, String... args) {
+    try {
+      return line.execute(args);
+    } catch (Error fault) {
+      return ((Frillbook) line.getCommand()).fault(fault, line.getErr());
+    }
+  }
+
   /** The commands as they are run, for {@code main} and for tests. */
   public static CommandLine commandLine() {
-    return new CommandLine(new Frillbook())
+    Frillbook program = new Frillbook();
+    return new CommandLine(program)
         .setUnmatchedOptionsArePositionalParams(false)
         .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text))
         .registerConverter(Currency.class, Frillbook::currency)
         .registerConverter(Paper.class, text -> Word.of(Paper.class, text))
         .setParameterExceptionHandler((e, args) -> misused(e))
-        .setExecutionExceptionHandler((e, line, parsed) -> refuse(e, line));
+        .setExecutionExceptionHandler((e, line, parsed) -> program.refuse(e, line));
   }
 
   /** One that has coins to round to; gold (XAU) and no currency (XXX) have none. */
@@ -83,7 +101,7 @@ public final class Frillbook {
     return Refusal.USAGE;
   }
 
-  private static int refuse(Exception problem, CommandLine line) throws Exception {
+  private int refuse(Exception problem, CommandLine line) {
     PrintWriter err = line.getErr();
     if (problem instanceof Refusal refusal) {
       err.println(refusal.getMessage());
@@ -99,6 +117,20 @@ public final class Frillbook {
       err.println(unreadable.getMessage() + ". It must be UTF-8 text that you may read.");
       return Refusal.CANNOT;
     }
-    throw problem;
+    return fault(problem, err);
+  }
+
+  /** What nobody foresaw: one sentence, and where it lies only for those who ask. */
+  private int fault(Throwable fault, PrintWriter err) {
+    if (debug) {
+      fault.printStackTrace(err);
+    }
+    err.println(
+        "This is a fault of frillbook itself and not of what you typed ("
+            + fault.toString().lines().findFirst().orElseThrow()
+            + ")"
+            + (debug ? "." : "; the same command with --debug says where it lies."));
+    err.flush();
+    return Refusal.FAULT;
   }
 }

@@ -1,10 +1,12 @@
 package frillbook.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import frillbook.naming.NamedValues;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.TableTemplate;
+import java.io.IOException;
+import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +14,7 @@ import java.util.Map;
 
 /** A plan as JSON, under the names of the workbook; what the plan has no value for is null. */
 final class PlanJson {
-  private static final JsonMapper MAPPER = new JsonMapper();
+  private static final JsonFactory JSON = new JsonFactory();
 
   private PlanJson() {}
 
@@ -50,10 +52,31 @@ final class PlanJson {
   }
 
   private static String written(Map<String, Object> plan) {
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(plan);
-    } catch (JsonProcessingException e) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = JSON.createGenerator(text).useDefaultPrettyPrinter()) {
+      write(json, plan);
+    } catch (IOException e) {
       throw new IllegalStateException("the plan cannot be written as JSON", e);
+    }
+    return text.toString();
+  }
+
+  private static void write(JsonGenerator json, Object value) throws IOException {
+    if (value instanceof Map<?, ?> named) {
+      json.writeStartObject();
+      for (Map.Entry<?, ?> each : named.entrySet()) {
+        json.writeFieldName((String) each.getKey());
+        write(json, each.getValue());
+      }
+      json.writeEndObject();
+    } else if (value instanceof List<?> list) {
+      json.writeStartArray();
+      for (Object each : list) {
+        write(json, each);
+      }
+      json.writeEndArray();
+    } else {
+      json.writePOJO(value);
     }
   }
 }

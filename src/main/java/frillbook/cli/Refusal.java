@@ -12,6 +12,9 @@ final class Refusal extends RuntimeException {
   /** What was asked for is right but cannot be done. */
   static final int CANNOT = 1;
 
+  /** An error within the program; EX_SOFTWARE of sysexits.h. */
+  static final int FAULT = 70;
+
   private final int exitCode;
 
   Refusal(int exitCode, List<String> sentences) {

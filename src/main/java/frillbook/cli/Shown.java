@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.measure.Rounding;
 import frillbook.naming.NamedValues;
 import frillbook.template.ValueFormat;
 import java.math.BigDecimal;
@@ -29,14 +30,16 @@ final class Shown {
       case RATIO -> fixed(number, 2);
       case MONEY -> fixed(number, units.moneyPlaces());
       case PERCENT -> fixed(number * 100, 1);
-      case NUMBER -> plain(Math.rint(number * 1000) / 1000);
+      case NUMBER -> plain(Rounding.toPlaces(3, number));
       case FLAG -> number == 1 ? "yes" : "no";
       case TEXT -> plain(number);
     };
   }
 
   static String fixed(double number, int places) {
-    return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    return new BigDecimal(Rounding.toPlaces(places, number))
+        .setScale(places, RoundingMode.HALF_UP)
+        .toPlainString();
   }
 
   /** Without trailing zeros: 4, 0.125, 1500. */

@@ -68,8 +68,8 @@ public record FrillLayouts(
             i ->
                 new LaneRow(
                     cutting.across().beside().get(i),
-                    across.pieces().get(i),
-                    along.pieces().get(i)))
+                    across.strips().get(i),
+                    along.strips().get(i)))
         .toList();
   }
 
@@ -92,11 +92,6 @@ public record FrillLayouts(
                     picked.get(i).odd(),
                     picked.get(i).oddJoined()))
         .toList();
-  }
-
-  /** Longest first, padded with nothing to {@link OddPiece#MOST}. */
-  static List<OddPiece> longestFirst(List<Double> lengths, Join join) {
-    return OddPiece.sorted(lengths.stream().mapToDouble(length -> length), join);
   }
 
   /** The plan of {@code grain}; empty where the cloth is too narrow for it. */

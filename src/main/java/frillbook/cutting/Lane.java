@@ -12,12 +12,13 @@ import java.util.stream.IntStream;
  * their centres says how much of a disc it must spare.
  *
  * @param laneNo from 1
- * @param laneOffset least distance of the lane from the centres of the nearest line; 0 where the
- *     lane runs over them
+ * @param laneLine the line of discs that its middle lies beside, from 1: the nearest
+ * @param laneOffset least distance of the lane from the centres of that line; 0 where the lane runs
+ *     over them
  * @param laneHalfChord half the width of a disc at that distance: what the disc takes beyond its
  *     centre; a lane through the centre loses the radius, one at the rim nothing
  */
-public record Lane(int laneNo, double laneOffset, double laneHalfChord) {
+public record Lane(int laneNo, int laneLine, double laneOffset, double laneHalfChord) {
   /** Lanes considered; the cloth beside further discs is left as offcut. */
   public static final int MOST = 32;
 
@@ -28,10 +29,10 @@ public record Lane(int laneNo, double laneOffset, double laneHalfChord) {
   private static Lane at(int laneNo, Pieces pieces) {
     double diameter = pieces.discDiameter();
     double middle = (laneNo - 0.5) * pieces.stripWidth();
-    double line = Math.floor(Rounding.settle(middle / diameter)) + 0.5;
-    double offset = Math.max(0, Math.abs(middle - line * diameter) - pieces.stripWidth() / 2);
-    double radius = pieces.discRadius();
-    return new Lane(laneNo, offset, halfChord(radius, offset));
+    int line = Rounding.down(middle / diameter) + 1;
+    double away = Math.abs(middle - (line - 0.5) * diameter);
+    double offset = Math.max(0, away - pieces.stripWidth() / 2);
+    return new Lane(laneNo, line, offset, halfChord(pieces.discRadius(), offset));
   }
 
   /**

@@ -1,9 +1,12 @@
 package frillbook.cutting;
 
+import frillbook.naming.Prefixed;
+
 /**
- * A lane beside the discs and the strip it gives in either straight grain; 0 for none.
+ * A lane beside the discs and the strip it gives in either straight grain.
  *
- * @param acrossPiece cut length, discs in lines across the cloth
- * @param alongPiece cut length, discs in lines along the cloth
+ * @param across discs in lines across the cloth
+ * @param along discs in lines along the cloth
  */
-public record LaneRow(Lane lane, double acrossPiece, double alongPiece) {}
+public record LaneRow(
+    Lane lane, @Prefixed("across") LaneStrip across, @Prefixed("along") LaneStrip along) {}

@@ -34,7 +34,10 @@ record Lanes(Sheet sheet, Pieces pieces, Join join, int perLine, int lines, int 
     return sheet.run() - (discs - 0.5) * pieces.discDiameter();
   }
 
-  /** Net length of the strips in lanes {@code after} + 1 to {@code last}. */
+  /**
+   * Net length of the strips in lanes {@code after} + 1 to {@code last}, each past its nearest line
+   * as if all lines had the same {@code reach}. Two lanes may give more: see {@link #room}.
+   */
   double net(List<Lane> lanes, int after, int last, double reach) {
     return lanes.stream()
         .filter(lane -> lane.laneNo() > after && lane.laneNo() <= last)
@@ -43,12 +46,33 @@ record Lanes(Sheet sheet, Pieces pieces, Join join, int perLine, int lines, int 
         .sum();
   }
 
-  /** The strip cut in {@code lane}; 0 where it would be too short or there is no such lane. */
-  double piece(Lane lane) {
-    double reach = lane.laneNo() <= besideWholeLines() ? reachOfWhole() : reachOfLast();
-    boolean usable =
-        lane.laneNo() <= count() && lane.laneHalfChord() <= reach - least() + Rounding.TINY;
-    return usable ? reach - lane.laneHalfChord() : 0;
+  /** The strip cut in {@code lane}; none where it would be too short or there is no such lane. */
+  LaneStrip strip(Lane lane) {
+    double room = room(lane);
+    boolean usable = lane.laneNo() <= count() && room >= least() - Rounding.TINY;
+    return new LaneStrip(room, usable ? room : 0);
+  }
+
+  /**
+   * Length that the discs leave of {@code lane}, up to the far edge. The last lane may begin beside
+   * the last line and have its middle beyond; another may begin beside the last whole line and have
+   * its middle beside a last line that holds fewer discs.
+   */
+  double room(Lane lane) {
+    boolean besideWhole = lane.laneNo() <= besideWholeLines();
+    if (besideWhole && lane.laneLine() < lines) {
+      return reachOfWhole() - lane.laneHalfChord();
+    }
+    boolean beyond = lane.laneLine() > lines;
+    double room = reachOfLast() - (beyond ? takenBy(lines, lane) : lane.laneHalfChord());
+    return besideWhole ? Math.min(reachOfWhole() - takenBy(lines - 1, lane), room) : room;
+  }
+
+  /** What the discs of {@code line} take of a lane that begins beside it and ends beyond it. */
+  private double takenBy(int line, Lane lane) {
+    double start = (lane.laneNo() - 1) * pieces.stripWidth();
+    double offset = Math.max(0, start - (line - 0.5) * pieces.discDiameter());
+    return Lane.halfChord(pieces.discRadius(), offset);
   }
 
   private double least() {

@@ -15,6 +15,7 @@ public record OddPiece(double odd, double oddJoined) {
   /** The most a plan can have: two corners of bias strips, and the pieces beside two discs. */
   public static final int MOST = 72;
 
+  /** Longest first, padded with nothing to {@link #MOST}. */
   static List<OddPiece> sorted(DoubleStream lengths, Join join) {
     List<Double> longestFirst = lengths.boxed().sorted(Comparator.reverseOrder()).toList();
     List<OddPiece> pieces = new ArrayList<>();

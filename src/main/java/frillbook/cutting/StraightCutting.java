@@ -47,12 +47,12 @@ public record StraightCutting(
   }
 
   List<OddPiece> odd(StraightTrial trial) {
-    return OddPiece.sorted(pieces(trial).stream().mapToDouble(p -> p), join);
+    return OddPiece.sorted(strips(trial).stream().mapToDouble(LaneStrip::piece), join);
   }
 
-  /** The strip of every lane; 0 for lanes that give none. */
-  List<Double> pieces(StraightTrial trial) {
+  /** The strip of every lane. */
+  List<LaneStrip> strips(StraightTrial trial) {
     Lanes lanes = lanes(trial);
-    return beside.stream().map(lanes::piece).toList();
+    return beside.stream().map(lanes::strip).toList();
   }
 }

@@ -8,17 +8,18 @@ import java.util.Optional;
 record StraightFinding(
     List<StraightTrial> trials,
     Optional<StraightPlan> plan,
-    List<Double> pieces,
+    List<LaneStrip> strips,
     List<OddPiece> odd) {
 
   static StraightFinding of(StraightCutting cutting, boolean can, int searchRows) {
     List<StraightTrial> trials = can ? cutting.trials(searchRows) : List.of();
     Optional<StraightTrial> found = Halving.shortest(trials);
-    List<Double> pieces = found.map(cutting::pieces).orElse(Collections.nCopies(Lane.MOST, 0.0));
+    List<LaneStrip> strips =
+        found.map(cutting::strips).orElse(Collections.nCopies(Lane.MOST, LaneStrip.NONE));
     return new StraightFinding(
         trials,
         found.map(trial -> StraightPlan.of(cutting, trials, trial)),
-        pieces,
-        FrillLayouts.longestFirst(pieces, cutting.join()));
+        strips,
+        OddPiece.sorted(strips.stream().mapToDouble(LaneStrip::piece), cutting.join()));
   }
 }

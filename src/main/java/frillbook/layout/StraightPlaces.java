@@ -22,7 +22,7 @@ record StraightPlaces(Grain grain, StraightPlan plan, double stripWidth) {
       strips.add(strip(i, plan.stripLength(), true));
     }
     for (LaneRow row : lanes) {
-      double length = grain == Grain.ALONG ? row.alongPiece() : row.acrossPiece();
+      double length = (grain == Grain.ALONG ? row.along() : row.across()).piece();
       if (length > 0) {
         strips.add(strip(plan.full() + row.lane().laneNo() - 1, length, false));
       }

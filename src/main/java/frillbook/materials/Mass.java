@@ -18,7 +18,7 @@ import frillbook.discs.DiscSizes;
 public record Mass(double frillMass, double baseMass, double interfacingPart, double finishedMass) {
 
   /**
-   * @param stripArea of one cushion's frill, in the unit of the brief squared
+   * @param stripArea cut for one cushion's frill, in the unit of the brief squared
    * @param fill of one cushion, in grams
    */
   public static Mass of(Brief brief, DiscSizes discs, double stripArea, double fill) {

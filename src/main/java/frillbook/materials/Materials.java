@@ -13,13 +13,13 @@ public record Materials(List<Material> materials, double materialsTotal) {
 
   public static Materials of(Brief brief, Needs needs) {
     List<Material> lines = Material.all(brief, needs);
-    return new Materials(
-        lines, Money.sum(lines.stream().mapToDouble(Material::materialCharged).toArray()));
+    double[] charged = lines.stream().mapToDouble(Material::materialCharged).toArray();
+    return new Materials(lines, Money.in(brief.currency()).sum(charged));
   }
 
   /** What is charged for frill cloth and thread, which another look changes. */
   public double chargedForLook() {
-    return Money.sum(charged(Material.FRILL_CLOTH), charged(Material.THREAD));
+    return charged(Material.FRILL_CLOTH) + charged(Material.THREAD);
   }
 
   /** What is charged for the material {@code name}; 0 where there is none. */

@@ -20,6 +20,24 @@ public final class Rounding {
     return Math.copySign(Math.floor(Math.abs(value) * PLACES + 0.5) / PLACES, value);
   }
 
+  /**
+   * Half away from zero at {@code places} decimals: 1.005 at two is 1.01.
+   *
+   * <p>The number is made one of tenths, hundredths or thousandths first and settled at four
+   * decimals of those; {@code ROUND(x,2)} would leave it to the program whether 1.005 is a half.
+   */
+  public static double toPlaces(int places, double value) {
+    double parts = Math.pow(10, places);
+    double settled = settleParts(value * parts);
+    // The sum with 0 makes 0 of -0.
+    return Math.copySign(Math.floor(Math.abs(settled) + 0.5), settled) / parts + 0.0;
+  }
+
+  /** Tenths, hundredths or coins at four decimals, before they are rounded to a whole number. */
+  public static double settleParts(double parts) {
+    return Math.copySign(Math.floor(Math.abs(parts) * 1e4 + 0.5) / 1e4, parts);
+  }
+
   /** A squared length at nine decimals, before its root is drawn. */
   public static double settleSquare(double square) {
     return Math.floor(square * 1e9 + 0.5) / 1e9;

@@ -26,11 +26,11 @@ public record Bargain(double lowestNet, double lowestPrice, double hourlyLeft, d
       double hours,
       int quantity) {
     double lowest = money.roundUp(costs.costTotal() / quantity);
-    double spent = Money.sum(materials, costs.overheadTotal());
+    double spent = money.sum(materials, costs.overheadTotal());
     double offered = spec.offerEach() / (1 + spec.taxRate()) * quantity;
     return new Bargain(
         lowest,
-        Money.sum(lowest, money.round(lowest * spec.taxRate())),
+        money.sum(lowest, money.round(lowest * spec.taxRate())),
         hourly(price.netTotal() - spent, hours),
         spec.offerEach() > 0 ? hourly(offered - spent, hours) : 0);
   }

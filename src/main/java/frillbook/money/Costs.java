@@ -14,6 +14,6 @@ public record Costs(double labourTotal, double overheadTotal, double costTotal) 
   public static Costs of(Money money, MoneySpec spec, double materials, double hours) {
     double labour = money.round(hours * spec.hourlyRate());
     double overhead = money.round((materials + labour) * spec.overheadRate());
-    return new Costs(labour, overhead, Money.sum(materials, labour, overhead));
+    return new Costs(labour, overhead, money.sum(materials, labour, overhead));
   }
 }

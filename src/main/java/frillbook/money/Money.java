@@ -1,16 +1,15 @@
 package frillbook.money;
 
 import frillbook.measure.Rounding;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Currency;
 
 /**
  * The one place where an amount of money is rounded, to the minor unit of its currency.
  *
- * <p>An amount is settled to six decimals first, so that 1.005 is a half however a program holds
- * it. Amounts are 0 or more; below 0 they round away from zero, as in a workbook.
+ * <p>An amount is counted in coins and settled at four decimals of the smallest coin first, so that
+ * 1.005 is a half however a program holds it, and 0.07 never seven cents and a bit. Below 0 amounts
+ * round away from zero, as in a workbook.
  *
  * @param places decimals of the currency, 0 to 3 (ISO 4217): JPY 0, EUR 2, KWD 3
  */
@@ -32,12 +31,14 @@ public record Money(int places) {
 
   /** To the nearest minor unit, half up: 1.235 at two places is 1.24. */
   public double round(double amount) {
-    return at(amount, RoundingMode.HALF_UP);
+    return Rounding.toPlaces(places, amount);
   }
 
   /** To the next minor unit: 1.231 at two places is 1.24. */
   public double roundUp(double amount) {
-    return at(amount, RoundingMode.UP);
+    double perUnit = Math.pow(10, places);
+    double coins = Rounding.settleParts(amount * perUnit);
+    return Math.copySign(Math.ceil(Math.abs(coins)), coins) / perUnit;
   }
 
   /**
@@ -49,11 +50,7 @@ public record Money(int places) {
   }
 
   /** The sum of rounded {@code amounts}, without the dust of binary fractions. */
-  public static double sum(double... amounts) {
-    return Rounding.settle(Arrays.stream(amounts).sum());
-  }
-
-  private double at(double amount, RoundingMode mode) {
-    return BigDecimal.valueOf(Rounding.settle(amount)).setScale(places, mode).doubleValue();
+  public double sum(double... amounts) {
+    return round(Arrays.stream(amounts).sum());
   }
 }

@@ -39,10 +39,10 @@ public record Price(
     double wanted = wanted(spec, cost);
     double net = money.tidy(spec.tidyStep(), wanted / quantity);
     double tax = money.round(net * spec.taxRate());
-    double price = Money.sum(net, tax);
-    double netTotal = Money.sum(net * quantity);
-    double priceTotal = Money.sum(price * quantity);
-    double profit = Money.sum(netTotal, -cost);
+    double price = money.sum(net, tax);
+    double netTotal = money.sum(net * quantity);
+    double priceTotal = money.sum(price * quantity);
+    double profit = money.sum(netTotal, -cost);
     double deposit = money.round(priceTotal * spec.depositRate());
     return new Price(
         wanted,
@@ -50,13 +50,13 @@ public record Price(
         tax,
         price,
         netTotal,
-        Money.sum(tax * quantity),
+        money.sum(tax * quantity),
         priceTotal,
         profit,
         cost > 0 ? profit / cost : 0,
         netTotal > 0 ? profit / netTotal : 0,
         deposit,
-        Money.sum(priceTotal, -deposit));
+        money.sum(priceTotal, -deposit));
   }
 
   private static double wanted(MoneySpec spec, double cost) {

@@ -2,6 +2,7 @@ package frillbook.naming;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.Map;
 
 /** Builds nested records from values under the names the workbook gives them. */
@@ -23,14 +24,14 @@ public final class NamedRecords {
 
   private static <R extends Record> R build(
       String prefix, Class<R> type, Map<String, ?> given, Map<String, ?> values) {
+    RecordComponent[] components = type.getRecordComponents();
+    Iterator<NamedComponent> names = NamedComponent.of(type).iterator();
     Object[] arguments =
-        Arrays.stream(type.getRecordComponents())
-            .map(c -> argument(prefix, c, given, values))
+        Arrays.stream(components)
+            .map(c -> argument(prefix, c.getName(), names.next(), given, values))
             .toArray();
     Class<?>[] types =
-        Arrays.stream(type.getRecordComponents())
-            .map(RecordComponent::getType)
-            .toArray(Class<?>[]::new);
+        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {
       return type.getDeclaredConstructor(types).newInstance(arguments);
     } catch (ReflectiveOperationException e) {
@@ -39,15 +40,18 @@ public final class NamedRecords {
   }
 
   private static Object argument(
-      String prefix, RecordComponent component, Map<String, ?> given, Map<String, ?> values) {
-    if (given.containsKey(component.getName())) {
-      return given.get(component.getName());
+      String prefix,
+      String component,
+      NamedComponent named,
+      Map<String, ?> given,
+      Map<String, ?> values) {
+    if (given.containsKey(component)) {
+      return given.get(component);
     }
-    if (component.getType().isRecord()) {
-      String inner = prefix + NamedValues.prefixOf(component);
-      return build(inner, component.getType().asSubclass(Record.class), given, values);
+    if (named.holds() == NamedComponent.Holds.RECORD) {
+      return build(prefix + named.prefix(), named.within().asSubclass(Record.class), given, values);
     }
-    return convert(component.getType(), prefix + NamedValues.nameOf(component.getName()), values);
+    return convert(named.within(), prefix + named.name(), values);
   }
 
   private static Object convert(Class<?> type, String name, Map<String, ?> values) {

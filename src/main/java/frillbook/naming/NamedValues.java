@@ -1,13 +1,10 @@
 package frillbook.naming;
 
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A record's values under the names the workbook gives them.
@@ -27,88 +24,83 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
   /** Walks {@code plan}. A name that two components claim is a mistake of ours and is refused. */
   public static NamedValues of(Record plan) {
     var values = new NamedValues(new LinkedHashMap<>(), new LinkedHashMap<>());
-    values.walk("", plan.getClass(), Optional.of(plan));
+    values.walk("", plan.getClass(), plan);
     return values;
   }
 
-  /** {@code ringSpacing} becomes {@code ring_spacing}. */
-  public static String nameOf(String component) {
-    return component.replaceAll("([A-Z])", "_$1").toLowerCase(java.util.Locale.ROOT);
-  }
-
-  private void walk(String prefix, Class<?> type, Optional<?> record) {
-    for (RecordComponent component : type.getRecordComponents()) {
-      place(prefix, component, record.map(r -> read(component, r)));
-    }
-  }
-
-  private void place(String prefix, RecordComponent component, Optional<?> value) {
-    Class<?> type = component.getType();
-    String inner = prefix + prefixOf(component);
-    if (type.isRecord()) {
-      walk(inner, type, value);
-    } else if (type == Optional.class) {
-      walk(inner, argumentOf(component), value.flatMap(v -> (Optional<?>) v));
-    } else if (type == List.class) {
-      table(inner, argumentOf(component), value.map(v -> (List<?>) v).orElse(List.of()));
-    } else {
-      claim(lines, prefix + nameOf(component.getName()), value.map(NamedValues::plain));
+  /**
+   * @param record null where there is none
+   */
+  private void walk(String prefix, Class<?> type, Object record) {
+    for (NamedComponent component : NamedComponent.of(type)) {
+      Object value = component.of(record);
+      String inner = prefix + component.prefix();
+      switch (component.holds()) {
+        case RECORD, OPTIONAL_RECORD -> walk(inner, component.within(), value);
+        case ROWS -> table(inner, component.within(), value == null ? List.of() : (List<?>) value);
+        case VALUE -> claim(prefix + component.name(), plain(value));
+      }
     }
   }
 
   private void table(String prefix, Class<?> rowType, List<?> rows) {
-    Map<String, List<Object>> table = new LinkedHashMap<>();
-    emptyRow(prefix, rowType).keySet().forEach(name -> table.put(name, new ArrayList<>()));
+    List<String> names = new ArrayList<>();
+    nameCells(prefix, rowType, names);
+    List<List<Object>> cells = names.stream().map(name -> newColumn(rows.size())).toList();
     for (Object row : rows) {
-      row(prefix, rowType, Optional.of(row)).forEach((name, v) -> table.get(name).add(v));
+      var column = cells.iterator();
+      readCells(rowType, row, cell -> column.next().add(cell));
     }
-    table.forEach((name, cells) -> claimColumn(name, cells));
+    for (int i = 0; i < names.size(); i++) {
+      claimColumn(names.get(i), cells.get(i));
+    }
   }
 
-  private static Map<String, Object> emptyRow(String prefix, Class<?> rowType) {
-    return row(prefix, rowType, Optional.empty());
+  private static List<Object> newColumn(int rows) {
+    return new ArrayList<>(rows);
   }
 
-  private static Map<String, Object> row(String prefix, Class<?> rowType, Optional<?> row) {
-    var cells = new NamedValues(new LinkedHashMap<>(), new LinkedHashMap<>());
-    cells.walk(prefix, rowType, row);
-    return cells.lines;
+  private static void nameCells(String prefix, Class<?> rowType, List<String> names) {
+    for (NamedComponent component : NamedComponent.of(rowType)) {
+      if (component.holds() == NamedComponent.Holds.VALUE) {
+        names.add(prefix + component.name());
+      } else {
+        nameCells(prefix + component.prefix(), component.within(), names);
+      }
+    }
+  }
+
+  /** The cells of {@code row} in the order in which {@link #nameCells} names them. */
+  private static void readCells(Class<?> rowType, Object row, Consumer<Object> cells) {
+    for (NamedComponent component : NamedComponent.of(rowType)) {
+      if (component.holds() == NamedComponent.Holds.VALUE) {
+        cells.accept(plain(component.of(row)));
+      } else {
+        readCells(component.within(), component.of(row), cells);
+      }
+    }
   }
 
   private void claimColumn(String name, List<Object> cells) {
     if (lines.containsKey(name) || columns.put(name, cells) != null) {
-      throw new IllegalStateException("two record components are named " + name);
+      throw twice(name);
     }
   }
 
-  private void claim(Map<String, Object> target, String name, Optional<Object> value) {
-    if (columns.containsKey(name) || target.put(name, value.orElse(NOTHING)) != null) {
-      throw new IllegalStateException("two record components are named " + name);
+  private void claim(String name, Object value) {
+    if (columns.containsKey(name) || lines.put(name, value) != null) {
+      throw twice(name);
     }
   }
 
-  static String prefixOf(RecordComponent component) {
-    Prefixed prefixed = component.getAnnotation(Prefixed.class);
-    return prefixed == null ? "" : prefixed.value() + "_";
-  }
-
-  private static Class<?> argumentOf(RecordComponent component) {
-    Type argument = ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
-    return (Class<?>) argument;
-  }
-
-  private static Object read(RecordComponent component, Object record) {
-    try {
-      var accessor = component.getAccessor();
-      accessor.setAccessible(true);
-      return accessor.invoke(record);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(component + " cannot be read", e);
-    }
+  private static IllegalStateException twice(String name) {
+    return new IllegalStateException("two record components are named " + name);
   }
 
   private static Object plain(Object value) {
-    if (value instanceof Boolean flag) {
+    if (value == null) {
+      return NOTHING;
+    } else if (value instanceof Boolean flag) {
       return flag ? 1.0 : 0.0;
     }
     return value instanceof Number number ? (Object) number.doubleValue() : value.toString();

@@ -113,7 +113,7 @@ record CutCloth(
   /** What the lane {@code number}, from 1, beside the discs offers; straight grain. */
   double lane(int number) {
     LaneRow row = layouts.lanes().get(number - 1);
-    return grain() == Grain.ALONG ? row.alongPiece() : row.acrossPiece();
+    return (grain() == Grain.ALONG ? row.along() : row.across()).piece();
   }
 
   List<CornerStrips> corners() {

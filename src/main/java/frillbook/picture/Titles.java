@@ -4,7 +4,6 @@ import frillbook.brief.Brief;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 
@@ -142,8 +141,7 @@ public record Titles(
 
   /** Rounded half up to {@code places}, without needless zeros: 2.50 is 2.5. */
   private static String number(double value, int places) {
-    BigDecimal settled = BigDecimal.valueOf(Rounding.settle(value));
-    BigDecimal rounded = settled.setScale(places, RoundingMode.HALF_UP);
+    BigDecimal rounded = BigDecimal.valueOf(Rounding.toPlaces(places, value));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -92,8 +92,8 @@ record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hou
   }
 
   private double materials(double frillCost, double threadCost) {
-    return Money.sum(
-        materials.materialsTotal(), -materials.chargedForLook(), frillCost, threadCost);
+    return money()
+        .sum(materials.materialsTotal(), -materials.chargedForLook(), frillCost, threadCost);
   }
 
   private double frill(Candidate.Made made) {

@@ -95,7 +95,9 @@ public record Costing(
   }
 
   private static Mass mass(Job job, Filling filling) {
-    double stripArea = job.strip().flatLength() * job.sizes().strip().stripCutWidth();
+    // Bias strips that stretch are cut shorter than they join, and weigh what was cut.
+    double cutLength = job.strip().flatLength() / job.sizes().joinGain();
+    double stripArea = cutLength * job.sizes().strip().stripCutWidth();
     return Mass.of(job.brief(), job.sizes().discs(), stripArea, filling.fillEach());
   }
 }

@@ -8,6 +8,7 @@ import frillbook.cutting.FrillCutting;
 import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.Join;
+import frillbook.cutting.StraightPlan;
 
 /**
  * What is cut from the frill cloth in the chosen grain, for the whole order.
@@ -26,7 +27,10 @@ import frillbook.cutting.Join;
  * @param clothRatio bought over lower bound
  * @param firstMark where the first cut line meets the edge
  * @param markStep from one cut line to the next along the edge
- * @param discPush how far a disc in the far corner is moved in along each edge
+ * @param nearDiscPush how far a disc in the near corner is moved in along each edge
+ * @param discPush the same in the far corner
+ * @param overlayStart where lines of overlays begin: from the edge the strips start at, on the bias
+ *     from the end of the cloth that is laid out first; 0 where there are none
  */
 public record FrillCut(
     double stripLength,
@@ -43,7 +47,9 @@ public record FrillCut(
     double clothRatio,
     double firstMark,
     double markStep,
-    double discPush) {
+    double nearDiscPush,
+    double discPush,
+    double overlayStart) {
 
   static FrillCut of(
       Brief brief, Sizes sizes, FrillCutting cutting, FrillLayouts layouts, GrainPlan plan) {
@@ -67,10 +73,18 @@ public record FrillCut(
         plan.ratio(),
         isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
         isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
-        isBias ? discPush(layouts.bias().orElseThrow()) : 0);
+        plan instanceof BiasPlan bias && bias.cornerDiscs() >= 1 ? bias.nearSlack() / 2 : 0,
+        plan instanceof BiasPlan bias && bias.cornerDiscs() >= 2 ? bias.farSlack() / 2 : 0,
+        overlayStart(plan, sizes));
   }
 
-  private static double discPush(BiasPlan plan) {
-    return plan.cornerDiscs() >= 2 ? plan.farSlack() / 2 : 0;
+  private static double overlayStart(GrainPlan plan, Sizes sizes) {
+    int overlays = sizes.discs().overlayCount();
+    if (plan instanceof BiasPlan bias) {
+      return overlays > bias.cornerDiscs() ? bias.usableLength() - bias.bandLength() : 0;
+    }
+    return plan instanceof StraightPlan straight && overlays > 0
+        ? straight.full() * sizes.strip().stripCutWidth()
+        : 0;
   }
 }

@@ -57,7 +57,13 @@ final class FormulaCheck {
   }
 
   private void function(FormulaText formula, FormulaToken token) {
-    if (!PortableFunctions.names().contains(token.text())) {
+    if (token.text().equals(Numeral.FUNCTION)) {
+      mistakes.add(
+          formula.position(token),
+          "a NUMERAL without its decimals",
+          "NUMERAL(number,1), NUMERAL(number,2) or NUMERAL(number,3)",
+          "say how many decimals it has at most");
+    } else if (!PortableFunctions.names().contains(token.text())) {
       mistakes.add(
           formula.position(token),
           "the function " + token.text(),

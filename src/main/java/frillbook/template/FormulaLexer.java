@@ -39,7 +39,17 @@ final class FormulaLexer {
       }
     }
     tellEqualsSign(source, tokens, mistakes);
-    return new FormulaText(source, tokens);
+    return new FormulaText(source, Numeral.writtenOut(tokens));
+  }
+
+  /** The pieces of a text that is one throughout, all said to be at {@code offset}. */
+  static List<FormulaToken> pieces(String text, int offset) {
+    List<FormulaToken> pieces = new ArrayList<>();
+    Matcher piece = PIECE.matcher(text);
+    while (piece.find()) {
+      pieces.add(new FormulaToken(kind(piece), piece.group(), offset));
+    }
+    return pieces;
   }
 
   private static FormulaToken.Kind kind(Matcher piece) {

@@ -108,7 +108,6 @@ final class ChartAxes {
     axis.addNewCrosses().setVal(STCrosses.AUTO_ZERO);
     axis.addNewAuto().setVal(true);
     axis.addNewLblAlgn().setVal(STLblAlgn.CTR);
-    axis.addNewLblOffset().setVal(100);
     axis.addNewNoMultiLvlLbl().setVal(true);
   }
 }

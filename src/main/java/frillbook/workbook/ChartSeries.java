@@ -5,10 +5,13 @@ import frillbook.template.ChartMarker;
 import frillbook.template.ChartTemplate;
 import frillbook.template.SeriesTemplate;
 import java.util.Map;
+import javax.xml.namespace.QName;
+import org.apache.xmlbeans.XmlCursor;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarkerSize;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
@@ -20,7 +23,9 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STScatterStyle;
 
 /** Writes the series of a chart, each fed by the cells of two columns. */
 final class ChartSeries {
-  private static final short MARK_POINTS = 5;
+  private static final String MARK_POINTS = "5";
+
+  private static final QName VALUE = new QName("val");
 
   /** Between two bars, in percent of a bar. */
   private static final int BAR_GAP = 60;
@@ -73,9 +78,16 @@ final class ChartSeries {
     }
     boolean filled = marker == ChartMarker.DOT;
     drawn.addNewSymbol().setVal(filled ? STMarkerStyle.CIRCLE : STMarkerStyle.SQUARE);
-    drawn.addNewSize().setVal(MARK_POINTS);
+    size(drawn.addNewSize());
     ChartInk.fill(drawn.addNewSpPr(), filled ? Look.TEXT : ChartInk.PAPER);
     ChartInk.rule(drawn.getSpPr(), Look.TEXT);
+  }
+
+  /** Written as bare text: the lite schemas do not know the type of this one number. */
+  private static void size(CTMarkerSize size) {
+    try (XmlCursor attributes = size.newCursor()) {
+      attributes.setAttributeText(VALUE, MARK_POINTS);
+    }
   }
 
   private void bars(CTBarChart bars) {

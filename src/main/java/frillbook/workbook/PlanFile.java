@@ -78,11 +78,11 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
                 new PlanFileException(
                     path
                         + ": found "
-                        + shown(values.value("length_unit"))
+                        + SavedInput.shown(values.value("length_unit"))
                         + " at "
                         + values.where("length_unit")
                         + " and "
-                        + shown(values.value("currency_code"))
+                        + SavedInput.shown(values.value("currency_code"))
                         + " at "
                         + values.where("currency_code")
                         + ". They must be in or cm, and an ISO 4217 code. Make the plan anew."));
@@ -118,21 +118,20 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
               + ". Make the plan anew with this version of frillbook.");
       return "";
     }
-    Object found = asText(input, values.value(input.name()));
-    if (!input.accepts(found, units.length())) {
-      mistakes.add(
-          values.where(input.name())
-              + ": found "
-              + shown(found)
-              + ". "
-              + units.say(input.refusal(units.length())));
-    }
+    SavedInput saved = SavedInput.of(values, input.name());
+    Object found = asText(input, saved.value());
+    saved
+        .problem()
+        .or(() -> refusal(input, found, units))
+        .ifPresent(problem -> mistakes.add(values.where(input.name()) + ": " + problem));
     return found;
   }
 
-  private static String shown(Object found) {
-    String text = found instanceof Double n ? FormulaTranslation.number(n) : found.toString();
-    return text.isEmpty() ? "nothing" : "\"" + text + "\"";
+  private static Optional<String> refusal(InputTemplate input, Object found, Units units) {
+    return input.accepts(found, units.length())
+        ? Optional.empty()
+        : Optional.of(
+            "found " + SavedInput.shown(found) + ". " + units.say(input.refusal(units.length())));
   }
 
   private static Paper paper(XSSFWorkbook workbook) {

@@ -50,6 +50,14 @@ public final class WorkbookPackage {
   public static byte[] bytes(XSSFWorkbook workbook) {
     new WorkbookValues(workbook).store();
     PrintAreas.set(workbook);
+    return asItIs(workbook);
+  }
+
+  /**
+   * The file of {@code workbook} as it is: formulas that nobody has calculated have no value, and
+   * whoever opens it must calculate.
+   */
+  public static byte[] asItIs(XSSFWorkbook workbook) {
     workbook.setForceFormulaRecalculation(true);
     fixProperties(workbook.getProperties());
     try (ByteArrayOutputStream written = new ByteArrayOutputStream()) {
@@ -102,11 +110,12 @@ public final class WorkbookPackage {
    * Writes a file beside {@code target} and moves it into place, so that there is never half a
    * workbook. Without {@code overwrite} a file that is already there stays as it is.
    *
-   * @throws WorkbookFileException when the file is there or the place cannot be written to
+   * @throws WorkbookFileException when the file is there, is none, or cannot be written
    */
   public static void save(byte[] bytes, Path target, boolean overwrite) {
     Path place = target.toAbsolutePath();
-    if (Files.isDirectory(place)) {
+    // Not a folder, and no device either: moving a file into its place would destroy it.
+    if (Files.exists(place) && !Files.isRegularFile(place)) {
       throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, null);
     } else if (Files.exists(place) && !overwrite) {
       throw new WorkbookFileException(WorkbookFileException.Reason.EXISTS, target, null);

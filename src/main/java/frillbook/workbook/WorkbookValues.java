@@ -3,12 +3,14 @@ package frillbook.workbook;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
@@ -50,6 +52,10 @@ public final class WorkbookValues {
   private final Map<String, AreaReference> names = new LinkedHashMap<>();
   private final List<XSSFCell> formulaCells = new ArrayList<>();
   private final List<ParsedCell> formulas;
+
+  /** Of every formula since the last recalculation; asking the evaluator again takes longer. */
+  private final Map<XSSFCell, Object> results = new IdentityHashMap<>();
+
   private boolean calculated;
 
   public WorkbookValues(XSSFWorkbook workbook) {
@@ -112,6 +118,10 @@ public final class WorkbookValues {
 
   /** The value of a cell; {@code null} stands for a cell that is not there. */
   public Object value(XSSFCell cell) {
+    Object result = results.get(cell);
+    if (result != null) {
+      return result;
+    }
     boolean formula = cell != null && cell.getCellType() == CellType.FORMULA;
     return calculated && formula ? plain(evaluator.evaluate(evaluationCell(cell))) : stored(cell);
   }
@@ -126,18 +136,61 @@ public final class WorkbookValues {
     evaluationCell(cell).refresh();
   }
 
+  /** Whether the first cell of a name calculates. */
+  boolean hasFormula(String name) {
+    XSSFCell cell = cell(area(name).getFirstCell());
+    return cell != null && cell.getCellType() == CellType.FORMULA;
+  }
+
+  /** What the formula in a name's first cell comes to; nothing where the library cannot tell. */
+  Optional<Object> calculated(String name) {
+    try {
+      return Optional.of(
+          inRootLocale(
+              () -> plain(evaluator.evaluate(evaluationCell(cell(area(name).getFirstCell()))))));
+    } catch (RuntimeException e) {
+      // It throws many kinds: functions and names it does not know, links to other workbooks.
+      return Optional.empty();
+    }
+  }
+
+  /** The value that was saved with the formula in a name's first cell, if one was. */
+  Optional<Object> saved(String name) {
+    XSSFCell cell = cell(area(name).getFirstCell());
+    return isSaved(cell) ? Optional.of(stored(cell)) : Optional.empty();
+  }
+
+  /** Some programs leave the value out, some leave it empty; empty words are a value. */
+  private static boolean isSaved(XSSFCell cell) {
+    String written = cell.getCTCell().getV();
+    return written != null
+        && (!written.isEmpty() || cell.getCachedFormulaResultType() == CellType.STRING);
+  }
+
   /** Gives calculated values from now on, each when it is asked for. */
   void forgetStored() {
     calculated = true;
+    results.clear();
     evaluator.clearAllCachedResultValues();
   }
 
   /** Calculates every formula anew. */
   public void recalculate() {
     forgetStored();
+    inRootLocale(
+        () -> {
+          for (int i = 0; i < formulas.size(); i++) {
+            results.put(formulaCells.get(i), plain(evaluator.evaluate(formulas.get(i))));
+          }
+          return null;
+        });
+  }
+
+  /** The library writes numbers that are joined to texts as the reader's language does. */
+  private static <T> T inRootLocale(Supplier<T> calculation) {
     LocaleUtil.setUserLocale(Locale.ROOT);
     try {
-      formulas.forEach(evaluator::evaluate);
+      return calculation.get();
     } finally {
       LocaleUtil.resetUserLocale();
     }
@@ -173,7 +226,9 @@ public final class WorkbookValues {
 
   /** The address of a name's first cell: {@code Brief!B7}. */
   public String where(String name) {
-    return where(cell(area(name).getFirstCell()));
+    CellReference place = area(name).getFirstCell();
+    String cell = new CellReference(place.getRow(), place.getCol()).formatAsString();
+    return place.getSheetName() + "!" + cell;
   }
 
   /** The address of a cell: {@code Brief!B7}. */
@@ -225,11 +280,18 @@ public final class WorkbookValues {
             ? cell.getCachedFormulaResultType()
             : cell.getCellType();
     return switch (type) {
-      case NUMERIC -> cell.getNumericCellValue();
+      case NUMERIC -> number(cell);
       case BOOLEAN -> cell.getBooleanCellValue();
       case STRING -> cell.getStringCellValue();
       case ERROR -> new CellError(FormulaError.forInt(cell.getErrorCellValue()).getString());
       default -> "";
     };
+  }
+
+  /** The library gives 0 for a number that is not there. */
+  private static Object number(XSSFCell cell) {
+    double number = cell.getNumericCellValue();
+    String written = number == 0 ? cell.getRawValue() : "0";
+    return written == null || written.isEmpty() ? "" : (Object) number;
   }
 }

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 
 /**
@@ -20,42 +19,19 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
  * engine holds whether all is well. Rows of a table beyond the plan's must be blank.
  */
 final class Comparison {
-  /** Numbers a and b agree when they differ by no more than this × max(1, |a|, |b|). */
-  static final double TOLERANCE = 1e-9;
-
-  /**
-   * What little is left of a long run after most of it has been taken away carries the rounding of
-   * the long run: it may be off by this × the largest number of the plan. Apache POI multiplies and
-   * divides numbers of fifteen digits, one or two fewer than Java and most spreadsheets have.
-   */
-  static final double REMAINDER = 1e-13;
-
   private static final Object NO_TWIN = "no record component of that name";
 
   private final TrialBrief brief;
   private final SheetValues sheet;
   private final NamedValues plan;
-  private final double rounding;
+  private final Closeness closeness;
   private final List<Difference> differences = new ArrayList<>();
-  private long cells;
-  private long remainders;
-  private double largest;
 
   private Comparison(TrialBrief brief, SheetValues sheet) {
     this.brief = brief;
     this.sheet = sheet;
     this.plan = brief.planned();
-    this.rounding = REMAINDER * largestNumber(plan);
-  }
-
-  private static double largestNumber(NamedValues plan) {
-    return Stream.concat(
-            plan.lines().values().stream(), plan.columns().values().stream().flatMap(List::stream))
-        .filter(Double.class::isInstance)
-        .map(Double.class::cast)
-        .mapToDouble(Math::abs)
-        .max()
-        .orElse(0);
+    this.closeness = Closeness.within(plan);
   }
 
   /** Compares a workbook that has been given the inputs of {@code brief}. */
@@ -66,7 +42,7 @@ final class Comparison {
   }
 
   private Findings findings() {
-    return new Findings(1, cells, remainders, largest, List.copyOf(differences));
+    return closeness.findings(1, differences);
   }
 
   private void compare(WorkbookTemplate template) {
@@ -126,28 +102,10 @@ final class Comparison {
   }
 
   private void cell(String name, Object engine, XSSFCell cell) {
-    cells++;
     Object value = sheet.value(cell);
-    if (!agree(engine, value)) {
+    if (!closeness.agree(engine, value)) {
       differences.add(Difference.at(cell, brief, name, engine, value));
     }
-  }
-
-  private boolean agree(Object engine, Object value) {
-    return engine instanceof Double a && value instanceof Double b
-        ? agree(a.doubleValue(), b.doubleValue())
-        : engine.equals(value);
-  }
-
-  private boolean agree(double engine, double value) {
-    double apart = Math.abs(engine - value);
-    double relative = apart / Math.max(1, Math.max(Math.abs(engine), Math.abs(value)));
-    if (relative <= TOLERANCE) {
-      largest = Math.max(largest, relative);
-      return true;
-    }
-    remainders += apart <= rounding ? 1 : 0;
-    return apart <= rounding;
   }
 
   private void withoutTemplate(String name, Object engine) {

@@ -1,18 +1,15 @@
 package frillbook.agreement;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 /** LibreOffice Calc, run without a window to calculate files and write them again. */
-final class LibreOffice {
-  private static final String PROGRAM = "soffice";
+final class LibreOffice implements Calculator {
+  static final Program PROGRAM = new Program("soffice", "FRILLBOOK_REQUIRE_SOFFICE");
+
   private static final int AT_ONCE = 2;
-  private static final int MOST_MINUTES = 10;
 
   private final Path folder;
 
@@ -23,44 +20,30 @@ final class LibreOffice {
     this.folder = folder;
   }
 
-  static boolean isPresent() {
-    return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(":"))
-        .anyMatch(folder -> Files.isExecutable(Path.of(folder, PROGRAM)));
+  @Override
+  public Program program() {
+    return PROGRAM;
   }
 
-  /** Whether its absence is a failure and no reason to skip. */
-  static boolean isRequired() {
-    return Boolean.parseBoolean(System.getenv("FRILLBOOK_REQUIRE_SOFFICE"))
-        || Boolean.getBoolean("FRILLBOOK_REQUIRE_SOFFICE");
-  }
-
-  /** Opens every file, calculates it and writes it under the same name into {@code out}. */
-  void calculate(List<Path> files, Path out) throws IOException, InterruptedException {
+  @Override
+  public void calculate(List<Path> files, Path out) throws IOException, InterruptedException {
     int share = (files.size() + AT_ONCE - 1) / AT_ONCE;
     List<Process> running = new ArrayList<>();
     for (int from = 0; from < files.size(); from += share) {
       List<Path> part = files.subList(from, Math.min(files.size(), from + share));
       running.add(start(part, out, folder.resolve("profile" + running.size())));
     }
-    for (Process process : running) {
-      if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES) || process.exitValue() != 0) {
-        running.forEach(Process::destroyForcibly);
-        throw new IOException(PROGRAM + " failed: " + Files.readString(printed()));
-      }
-    }
+    PROGRAM.await(running, printed());
   }
 
   /** Programs at work at the same time need a profile each. */
   private Process start(List<Path> files, Path out, Path profile) throws IOException {
-    List<String> command = new ArrayList<>(List.of(PROGRAM, "--headless", "--norestore"));
-    command.add("-env:UserInstallation=" + profile.toUri());
-    command.addAll(List.of("--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir"));
-    command.add(out.toString());
-    files.forEach(file -> command.add(file.toString()));
-    return new ProcessBuilder(command)
-        .redirectErrorStream(true)
-        .redirectOutput(ProcessBuilder.Redirect.appendTo(printed().toFile()))
-        .start();
+    List<String> arguments = new ArrayList<>(List.of("--headless", "--norestore"));
+    arguments.add("-env:UserInstallation=" + profile.toUri());
+    arguments.addAll(List.of("--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir"));
+    arguments.add(out.toString());
+    files.forEach(file -> arguments.add(file.toString()));
+    return PROGRAM.start(arguments, printed());
   }
 
   private Path printed() {

@@ -45,7 +45,8 @@ final class SheetValues {
     return new SheetValues(workbook, SheetValues::stored);
   }
 
-  private static Object stored(XSSFCell cell) {
+  /** The value another program has saved in the cell. */
+  static Object stored(XSSFCell cell) {
     boolean formula = cell.getCellType() == CellType.FORMULA;
     return switch (formula ? cell.getCachedFormulaResultType() : cell.getCellType()) {
       case NUMERIC -> cell.getNumericCellValue();

@@ -58,8 +58,12 @@ record TrialBrief(
     return (Double) inputs().get(input);
   }
 
+  /** An emptied text says nothing; any other emptied cell is refused. */
   Brief brief() {
-    return Brief.of(units, inputs());
+    Map<String, Object> inputs = inputs();
+    presets.forEach(
+        (name, preset) -> inputs.putIfAbsent(name, preset instanceof String ? "" : null));
+    return Brief.of(units, inputs);
   }
 
   /** What the engine says to it. */

@@ -8,6 +8,7 @@ import frillbook.workbook.WorkbookSetting;
 import frillbook.workbook.WorkbookValues;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** One compiled workbook whose inputs are changed as a person would, again and again. */
@@ -45,6 +46,10 @@ final class TrialWorkbook {
   Findings compare(TrialBrief brief) {
     SheetValues given = given(brief);
     return Comparison.of(template, brief, given).and(Findings.errors(brief, errors()));
+  }
+
+  List<XSSFCell> formulaCells() {
+    return values.formulaCells();
   }
 
   /** Cells that show an error, with their addresses. */

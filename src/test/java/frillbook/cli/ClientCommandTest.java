@@ -58,6 +58,34 @@ class ClientCommandTest {
     assertArrayEquals(before, Files.readAllBytes(plan.plan()));
   }
 
+  /** Through a link to it, through a link to its folder, and through its second name on disk. */
+  @Test
+  void thePlanIsNotReplacedUnderAnotherName() throws IOException {
+    Typed plan = small();
+    isKept(plan, Files.createSymbolicLink(folder.resolve("link.xlsx"), plan.plan()));
+    isKept(plan, Files.createSymbolicLink(folder.resolve("way"), folder).resolve("plan.xlsx"));
+    isKept(plan, Files.createLink(folder.resolve("other.xlsx"), plan.plan()));
+  }
+
+  private static void isKept(Typed plan, Path otherName) throws IOException {
+    byte[] before = Files.readAllBytes(plan.plan());
+    assertEquals(
+        Ran.refusal(1, otherName + " is the plan itself. Give -o another name for the page."),
+        Ran.run("client", plan.plan().toString(), "--force", "-o", otherName.toString()));
+    assertArrayEquals(before, Files.readAllBytes(plan.plan()));
+    assertTrue(Files.isSameFile(plan.plan(), otherName));
+  }
+
+  @Test
+  void aPageReachedThroughALinkIsReplacedAndTheLinkStays() throws IOException {
+    Typed plan = small();
+    Path old = Files.writeString(folder.resolve("old.xlsx"), "old");
+    Files.createSymbolicLink(plan.page(), old);
+    plan.pageWritten("--force").close();
+    assertTrue(Files.isSymbolicLink(plan.page()));
+    assertArrayEquals(Files.readAllBytes(plan.page()), Files.readAllBytes(old));
+  }
+
   @Test
   void thePaperIsThatOfThePlanUnlessAnotherIsAskedFor() throws IOException {
     Typed plan = small();

@@ -13,16 +13,18 @@ class HelpTest {
       """
 
       Exit codes:
-        0   done
-        1   it cannot be done: parts that do not fit, a plan that cannot be read, a
-              file that exists or cannot be written, templates with mistakes
-        2   it was asked for wrongly: an unknown name, a value out of its range
+        0    done
+        1    it cannot be done: parts that do not fit, a plan that cannot be read, a
+               file that exists or cannot be written, templates with mistakes
+        2    it was asked for wrongly: an unknown name, a value out of its range
+        70   a fault of the program itself; --debug says where
       """;
 
   private static final String BRIEF =
       """
             --currency=CODE     Currency of every price, by its ISO 4217 code.
                                 Default: USD for inch, EUR for cm.
+            --debug             Say of a fault of the program itself where it lies.
             --diameter=LENGTH   Finished diameter, flat.
             --fabric-width=LENGTH
                                 Frill cloth, selvage to selvage.
@@ -44,8 +46,9 @@ class HelpTest {
   void theProgramTellsItsCommands() {
     assertHelp(
         """
-        Usage: frillbook [-hV] [COMMAND]
+        Usage: frillbook [-hV] [--debug] [COMMAND]
         Self-calculating workbooks for spiral-frill round cushions.
+              --debug     Say of a fault of the program itself where it lies.
           -h, --help      Show this help message and exit.
           -V, --version   Print version information and exit.
         Commands:
@@ -63,10 +66,11 @@ class HelpTest {
   void makeTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook make [-hV] [--force] [--currency=CODE] [--diameter=LENGTH]
-                              [--fabric-width=LENGTH] [--fullness=TIMES] [-o=FILE]
-                              [--paper=a4|letter] [--ring-spacing=LENGTH]
-                              [--templates=DIR] [--unit=inch|cm] [--set=NAME=VALUE]...
+        Usage: frillbook make [-hV] [--debug] [--force] [--currency=CODE]
+                              [--diameter=LENGTH] [--fabric-width=LENGTH]
+                              [--fullness=TIMES] [-o=FILE] [--paper=a4|letter]
+                              [--ring-spacing=LENGTH] [--templates=DIR]
+                              [--unit=inch|cm] [--set=NAME=VALUE]...
         Writes a workbook that calculates the plan of a cushion.
         """
             + BRIEF
@@ -86,10 +90,10 @@ class HelpTest {
   void planTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook plan [-hV] [--json] [--currency=CODE] [--diameter=LENGTH]
-                              [--fabric-width=LENGTH] [--fullness=TIMES]
-                              [--ring-spacing=LENGTH] [--templates=DIR]
-                              [--unit=inch|cm] [--set=NAME=VALUE]...
+        Usage: frillbook plan [-hV] [--debug] [--json] [--currency=CODE]
+                              [--diameter=LENGTH] [--fabric-width=LENGTH]
+                              [--fullness=TIMES] [--ring-spacing=LENGTH]
+                              [--templates=DIR] [--unit=inch|cm] [--set=NAME=VALUE]...
         Prints the plan of a cushion without writing a workbook.
         """
             + BRIEF
@@ -107,10 +111,12 @@ class HelpTest {
   void clientTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook client [-hV] [--force] [-o=FILE] [--paper=a4|letter] PLAN
+        Usage: frillbook client [-hV] [--debug] [--force] [-o=FILE] [--paper=a4|letter]
+                                PLAN
         Writes a one-page workbook for the client from a plan, values only.
               PLAN                A workbook that frillbook made, as a spreadsheet
                                     program last saved it.
+              --debug             Say of a fault of the program itself where it lies.
               --force             Replace a file that is already there.
           -h, --help              Show this help message and exit.
           -o, --output=FILE       The page to write. Default: for-the-client.xlsx.
@@ -126,11 +132,12 @@ class HelpTest {
   void inputsTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook inputs [-hV] [--currency=CODE] [--templates=DIR]
+        Usage: frillbook inputs [-hV] [--debug] [--currency=CODE] [--templates=DIR]
                                 [--unit=inch|cm]
         Lists every input: name, unit, default, range, meaning.
               --currency=CODE   Currency of every price, by its ISO 4217 code.
                                 Default: USD for inch, EUR for cm.
+              --debug           Say of a fault of the program itself where it lies.
           -h, --help            Show this help message and exit.
               --templates=DIR   Read the workbook's templates from DIR instead of the
                                   built-in ones.
@@ -145,8 +152,9 @@ class HelpTest {
   void demoTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook demo [-hV] [-o=FILE]
+        Usage: frillbook demo [-hV] [--debug] [-o=FILE]
         Writes an example: three cushions for the bench of a harbour reading room.
+              --debug         Say of a fault of the program itself where it lies.
           -h, --help          Show this help message and exit.
           -o, --output=FILE   The workbook to write. Default: target/demo-cushion.xlsx.
           -V, --version       Print version information and exit.

@@ -38,14 +38,16 @@ record Ran(int exitCode, String out, String err) {
   };
 
   static Ran run(String... args) {
+    return run(Frillbook.commandLine(), args);
+  }
+
+  static Ran run(CommandLine line, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line =
-        Frillbook.commandLine()
-            .setOut(new PrintWriter(out, true))
-            .setErr(new PrintWriter(err, true))
-            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    int exitCode = line.execute(args);
+    line.setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    int exitCode = Frillbook.run(line, args);
     return new Ran(exitCode, lines(out), lines(err));
   }
 

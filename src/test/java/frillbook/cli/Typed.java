@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** A plan on disk and what a person does to it before it is read again. */
 record Typed(Path plan) {
@@ -32,6 +34,30 @@ record Typed(Path plan) {
           WorkbookValues values = new WorkbookValues(workbook);
           inputs.forEach(values::set);
         });
+  }
+
+  /** Puts a formula into an input and saves it without a value. */
+  Typed withFormula(String input, String formula) throws IOException {
+    return changed(
+        workbook -> {
+          CTCell cell = input(workbook, input).getCTCell();
+          cell.unsetV();
+          if (cell.isSetT()) {
+            cell.unsetT();
+          }
+          cell.addNewF().setStringValue(formula);
+        });
+  }
+
+  /** Saves {@code value} as what the formula in an input came to. */
+  Typed withSavedValue(String input, Consumer<XSSFCell> value) throws IOException {
+    return changed(workbook -> value.accept(input(workbook, input)));
+  }
+
+  private static XSSFCell input(XSSFWorkbook workbook, String name) {
+    String place = workbook.getName(name).getRefersToFormula();
+    CellReference at = new CellReference(place);
+    return workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
   }
 
   /** Saves with an input emptied. */

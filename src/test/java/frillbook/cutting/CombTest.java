@@ -34,7 +34,7 @@ class CombTest {
 
   private static double piece(int lane, double shortest) {
     Pieces pieces = pieces(3, shortest);
-    return lanes(shortest).piece(Lane.beside(pieces).get(lane - 1));
+    return lanes(shortest).strip(Lane.beside(pieces).get(lane - 1)).piece();
   }
 
   @Test
@@ -92,8 +92,8 @@ class CombTest {
   void aLaneTooShortForItsSeamsGivesNothing() {
     Join mitred = new Join(true, 16, 1);
     Lanes lanes = new Lanes(new Sheet(50, 30), pieces(3, 12), mitred, 2, 2, 5);
-    assertEquals(0, lanes.piece(new Lane(1, 3, 4)));
-    assertEquals(41, lanes.piece(new Lane(6, 3, 4)), 1e-9);
+    assertEquals(0, lanes.strip(new Lane(1, 1, 3, 4)).piece());
+    assertEquals(41, lanes.strip(new Lane(6, 2, 3, 4)).piece(), 1e-9);
   }
 
   /** Five discs of 10 fill a line of 50 and leave 20 of the width, ten full strips. */

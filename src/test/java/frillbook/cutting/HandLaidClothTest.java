@@ -161,12 +161,12 @@ class HandLaidClothTest {
   void everyLaneTellsItsStripInEitherGrain() {
     List<LaneRow> lanes = layouts(Grain.ACROSS).lanes();
     assertEquals(32, lanes.size());
-    assertEquals(31, lanes.get(0).acrossPiece(), 1e-9);
-    assertEquals(19, lanes.get(0).alongPiece(), 1e-9);
-    assertEquals(41, lanes.get(5).acrossPiece(), 1e-9);
-    assertEquals(0, lanes.get(10).acrossPiece());
-    assertEquals(18, lanes.get(12).alongPiece(), 1e-9);
-    assertEquals(0, lanes.get(15).alongPiece());
+    assertEquals(31, lanes.get(0).across().piece(), 1e-9);
+    assertEquals(19, lanes.get(0).along().piece(), 1e-9);
+    assertEquals(41, lanes.get(5).across().piece(), 1e-9);
+    assertEquals(0, lanes.get(10).across().piece());
+    assertEquals(18, lanes.get(12).along().piece(), 1e-9);
+    assertEquals(0, lanes.get(15).along().piece());
     assertEquals(3, lanes.get(5).lane().laneOffset(), 1e-9);
   }
 

@@ -4,17 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
-import frillbook.SampleBriefs;
-import frillbook.SharedSample;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.plan.FrillCut;
-import frillbook.plan.Plan;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Orientation;
@@ -24,66 +19,13 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Every placed piece against JTS, over briefs drawn at random in all three grains. */
 class CutLayoutTest {
-  private static final int BRIEFS = SampleBriefs.layouts(300);
-  private static final long SEED = 20250101;
-
-  /** Larger orders repeat what smaller ones show. */
-  private static final int MOST_PIECES = 500;
-
   private static final double CLOSE = 1e-6;
-
-  /** A brief in one grain with its plan and layout; polygons in the order of strips and discs. */
-  private record Laid(
-      Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, String what) {
-    static Optional<Laid> of(Briefs briefs, Grain grain) {
-      Brief brief = briefs.with(grain).brief();
-      Plan plan = Plan.of(brief);
-      return CutLayout.of(brief, plan, grain)
-          .filter(layout -> layout.strips().size() + layout.discs().size() <= MOST_PIECES)
-          .map(l -> new Laid(brief, plan, l, polygons(l), grain + " " + briefs.inputs()));
-    }
-
-    private static List<Polygon> polygons(CutLayout layout) {
-      return Stream.concat(
-              layout.strips().stream().map(OnCloth::polygon),
-              layout.discs().stream().map(OnCloth::polygon))
-          .toList();
-    }
-
-    FrillCut cut() {
-      return plan.work().orElseThrow().cut().orElseThrow().total();
-    }
-
-    double stripWidth() {
-      return plan.sizes().strip().stripCutWidth();
-    }
-
-    /** By how much the strips must be turned to lie along the axes. */
-    double angle() {
-      return brief.cloth().grain() == Grain.BIAS ? Math.PI / 4 : 0;
-    }
-
-    boolean slanting() {
-      Grain grain = brief.cloth().grain();
-      return grain == Grain.BIAS && brief.joins().joinLine().isDiagonal(grain);
-    }
-  }
-
-  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(CutLayoutTest::layOut);
 
   private List<Laid> sample;
 
   @BeforeEach
   void layOutTheSample() {
-    sample = SHARED.get();
-  }
-
-  private static List<Laid> layOut() {
-    return SampleBriefs.of(BRIEFS, SEED).stream().flatMap(CutLayoutTest::inEveryGrain).toList();
-  }
-
-  private static Stream<Laid> inEveryGrain(Briefs briefs) {
-    return Stream.of(Grain.values()).flatMap(grain -> Laid.of(briefs, grain).stream());
+    sample = Laid.sample();
   }
 
   @Test
@@ -91,10 +33,11 @@ class CutLayoutTest {
     Map<Grain, Integer> counts = new EnumMap<>(Grain.class);
     sample.forEach(laid -> counts.merge(laid.brief().cloth().grain(), 1, Integer::sum));
     for (Grain grain : Grain.values()) {
-      assertTrue(counts.get(grain) >= BRIEFS * 2 / 3, () -> grain + ": " + counts);
+      assertTrue(counts.get(grain) >= Laid.share(200), () -> grain + ": " + counts);
     }
-    assertTrue(sample.stream().filter(Laid::slanting).count() >= BRIEFS / 3);
-    assertTrue(sample.stream().mapToInt(laid -> laid.polygons().size()).sum() >= BRIEFS * 100 / 3);
+    assertTrue(sample.stream().filter(Laid::slanting).count() >= Laid.share(100));
+    assertTrue(
+        sample.stream().mapToInt(laid -> laid.polygons().size()).sum() >= Laid.share(10_000));
   }
 
   @Test
@@ -121,7 +64,7 @@ class CutLayoutTest {
     for (Laid laid : sample) {
       compared += OnCloth.assertApart(laid.polygons(), laid.angle(), laid.what());
     }
-    assertTrue(compared > BRIEFS * 100 / 3, "too few neighbours compared: " + compared);
+    assertTrue(compared > Laid.share(10_000), "too few neighbours compared: " + compared);
   }
 
   @Test
@@ -178,7 +121,7 @@ class CutLayoutTest {
         seen++;
       }
     }
-    assertTrue(seen > BRIEFS * 10 / 3, "too few slanting strips: " + seen);
+    assertTrue(seen > Laid.share(1000), "too few slanting strips: " + seen);
   }
 
   /**

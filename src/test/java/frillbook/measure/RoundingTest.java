@@ -35,6 +35,41 @@ class RoundingTest {
     }
   }
 
+  /** 1.005, 2.675 and 0.285 are a little less in binary (IEEE 754); a person means the half. */
+  @ParameterizedTest
+  @CsvSource({
+    "2,1.005,1.01",
+    "2,2.675,2.68",
+    "2,0.285,0.29",
+    "2,-1.005,-1.01",
+    "1,7.249999999999999,7.3",
+    "3,0.0625,0.063",
+    "1,0.04,0",
+    "0,2.5,3",
+    "0,2.4999,2"
+  })
+  void aHalfOfTheLastPlaceIsRoundedAwayFromZero(int places, double value, double expected) {
+    assertEquals(expected, Rounding.toPlaces(places, value));
+  }
+
+  /** What rounds to nothing is 0, and no -0, which would be shown with its sign. */
+  @Test
+  void littleBelowZeroIsZero() {
+    assertEquals("0.0", Double.toString(Rounding.toPlaces(2, -0.001)));
+  }
+
+  /** Against {@link BigDecimal} on numbers of four decimals, halves among them. */
+  @Test
+  void placesAgreeWithDecimalArithmetic() {
+    Random random = new Random(5);
+    for (int i = 0; i < 3000; i++) {
+      BigDecimal value = BigDecimal.valueOf(random.nextInt(20_000_001) - 10_000_000L, 4);
+      int places = i % 4;
+      double expected = value.setScale(places, RoundingMode.HALF_UP).doubleValue() + 0.0;
+      assertEquals(expected, Rounding.toPlaces(places, value.doubleValue()), value::toString);
+    }
+  }
+
   /**
    * At the rim of a disc the square of half the chord is 0 but for the last bits: 0.3² − 0.3² by
    * way of 0.1 + 0.2 is 3e-17, whose root would be a strip's hair of 6e-9.

@@ -3,10 +3,12 @@ package frillbook.money;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.math.BigDecimal;
 import java.util.Currency;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MoneyTest {
   private static final Money CENTS = new Money(2);
@@ -32,6 +34,57 @@ class MoneyTest {
   @CsvSource({"1.231,1.24", "1.23,1.23", "0.30000000000000004,0.3", "0,0"})
   void roundingUpAsksForNoMoreThanTheNextCent(double amount, double rounded) {
     assertEquals(rounded, CENTS.roundUp(amount));
+  }
+
+  /** By hand: a half of the smallest coin goes up, less does not, in every kind of currency. */
+  @ParameterizedTest
+  @CsvSource({
+    "0,0.07,0",
+    "0,1.005,1",
+    "0,2.675,3",
+    "0,0.285,0",
+    "0,0.5,1",
+    "0,2.5,3",
+    "2,0.07,0.07",
+    "2,1.005,1.01",
+    "2,2.675,2.68",
+    "2,0.285,0.29",
+    "3,0.07,0.07",
+    "3,1.005,1.005",
+    "3,2.675,2.675",
+    "3,0.285,0.285",
+    "3,0.0285,0.029"
+  })
+  void roundingFollowsTheSmallestCoin(int places, double amount, double rounded) {
+    assertEquals(rounded, new Money(places).round(amount));
+  }
+
+  /** 0.07 × 100 is 7.000000000000001 in binary (IEEE 754), which bare rounding up makes 8. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 2, 3})
+  void aWholeNumberOfCoinsIsNotRoundedUp(int places) {
+    Money money = new Money(places);
+    for (int coins = 0; coins < 20_000; coins++) {
+      double amount = BigDecimal.valueOf(coins, places).doubleValue();
+      assertEquals(amount, money.roundUp(amount));
+      assertEquals(amount, money.round(amount));
+    }
+    assertEquals(8, Math.ceil(0.07 * 100));
+  }
+
+  /** By hand: settled at four decimals of the smallest coin, so a ten-thousandth of it counts. */
+  @ParameterizedTest
+  @CsvSource({"0,1.0001,2", "0,1.00004,1", "2,1.000001,1.01", "2,1.0000004,1", "3,1.0000001,1.001"})
+  void aTenThousandthOfACoinIsTheLeastThatIsRoundedUp(int places, double amount, double rounded) {
+    assertEquals(rounded, new Money(places).roundUp(amount));
+  }
+
+  /** By hand: what is taken away is no -0.00. */
+  @Test
+  void sumsAreWholeCoinsWithoutDust() {
+    assertEquals(0.3, CENTS.sum(0.1, 0.2));
+    assertEquals(0.0, CENTS.sum(0.3, -0.1, -0.2));
+    assertEquals(-1.01, CENTS.sum(0.99, -2));
   }
 
   /** ISO 4217. */

@@ -32,8 +32,8 @@ class NamedValuesTest {
 
   @Test
   void aCapitalBecomesAnUnderscore() {
-    assertEquals("ring_spacing", NamedValues.nameOf("ringSpacing"));
-    assertEquals("diameter", NamedValues.nameOf("diameter"));
+    assertEquals("ring_spacing", NamedComponent.nameOf("ringSpacing"));
+    assertEquals("diameter", NamedComponent.nameOf("diameter"));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.SampleBriefs;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
@@ -22,8 +23,8 @@ class FlowerTest {
 
   @BeforeAll
   static void drawTheSample() {
-    sample = Drawn.sample(60, 20250401);
-    assertTrue(sample.size() > 60, () -> "too few plans: " + sample.size());
+    sample = Drawn.sample(SampleBriefs.layouts(60), 20250401);
+    assertTrue(sample.size() > SampleBriefs.layouts(60), () -> "too few plans: " + sample.size());
   }
 
   private static Flower flower(Briefs briefs) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.SampleBriefs;
 import frillbook.plan.Plan;
 import org.junit.jupiter.api.Test;
 
@@ -58,7 +59,7 @@ class LeaningsTest {
   /** The parts are all of what the client pays, as long as there is no loss. */
   @Test
   void thePartsAddUpToThePrice() {
-    for (Drawn one : Drawn.sample(30, 20250405)) {
+    for (Drawn one : Drawn.sample(SampleBriefs.layouts(30), 20250405)) {
       double sum = one.set().money().stream().mapToDouble(MoneyShare::moneyAmount).sum();
       assertEquals(price(one.plan()), sum, 1e-6 * sum, one.what());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
+import frillbook.SampleBriefs;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 
@@ -70,7 +71,7 @@ class SideTest {
 
   @Test
   void everythingStaysInThePicture() {
-    for (Drawn one : Drawn.sample(60, 20250402)) {
+    for (Drawn one : Drawn.sample(SampleBriefs.layouts(60), 20250402)) {
       for (var point : one.set().side().sideFrills()) {
         assertTrue(Math.abs(point.sideFrillX()) <= 1 + 1e-3, one.what());
         assertTrue(point.sideFrillZ() <= 1 + 1e-3 && point.sideFrillZ() >= 0, one.what());

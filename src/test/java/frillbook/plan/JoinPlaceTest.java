@@ -7,6 +7,8 @@ import frillbook.Briefs;
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Equal strips of 53 in with French joins that take 1 1/4 in: 51 3/4 in net. */
 class JoinPlaceTest {
@@ -70,5 +72,29 @@ class JoinPlaceTest {
   @Test
   void sparesMoveNoJoin() {
     assertEquals(joins(EQUAL_STRIPS), joins(EQUAL_STRIPS.with("spare_strips", 2)));
+  }
+
+  /**
+   * What is tucked in behind the last stitch lies where the last ring ends, whether the lengths of
+   * the rings add up to a hair more or less than their sum in binary.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {.35, .65, .8, .85, 1.2, 1.3})
+  void theTuckedInEndLiesAtTheEndOfTheLastRing(double spacing) {
+    Briefs rings = Briefs.inch().with("row_style", "rings").with("ring_spacing", spacing);
+    Work work = Plan.of(rings.brief()).work().orElseThrow();
+    double end = work.strip().flatLength();
+    JoinWorking working = JoinWorking.of(end, rings.brief(), work.rings());
+    int last = 1 + (int) Math.floor(8 / spacing + 1e-9);
+    assertEquals(last, working.joinTurns(), 1e-6);
+    assertEquals(last - 1, working.ringsBefore());
+    assertEquals(last, JoinPlace.of(1, end - .25, end, rings.brief(), work.rings()).joinRing());
+  }
+
+  @Test
+  void theTuckedInStartLiesWhereTheRowsBegin() {
+    Work work = Plan.of(EQUAL_STRIPS.brief()).work().orElseThrow();
+    assertEquals(0, JoinWorking.of(.25, EQUAL_STRIPS.brief(), work.rings()).joinStitched());
+    assertEquals(0, JoinWorking.of(.25, EQUAL_STRIPS.brief(), work.rings()).joinTurns());
   }
 }

@@ -46,6 +46,15 @@ final class TemplateMistakesTest {
   }
 
   @Test
+  void aFunctionThatNoSpreadsheetHasIsTold() {
+    told(
+        line("ring_half", "1+GATHER(1,2)"),
+        "a.yaml:10:16: the function GATHER;"
+            + " expected a function of the portable list, in capital letters;"
+            + " use one that every spreadsheet has");
+  }
+
+  @Test
   void aFunctionOutsideTheListIsTold() {
     told(
         line("ring_half", "1+OFFSET(1,2)"),

@@ -155,6 +155,18 @@ final class WorkbookPackageTest {
     assertEquals(folder + " cannot be written", told.getMessage());
   }
 
+  /** A pipe stands for every device: what is moved into its place is in its place for good. */
+  @Test
+  void aDeviceInThePlaceOfTheFileStays() throws IOException, InterruptedException {
+    Path pipe = folder.resolve("pipe");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    WorkbookFileException told =
+        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, pipe, true));
+    assertEquals(WorkbookFileException.Reason.NOT_WRITABLE, told.reason());
+    assertFalse(Files.isRegularFile(pipe));
+    assertEquals(List.of(pipe), listed());
+  }
+
   private List<Path> listed() throws IOException {
     try (var files = Files.list(folder)) {
       return files.toList();

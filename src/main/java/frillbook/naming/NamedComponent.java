@@ -1,0 +1,89 @@
+package frillbook.naming;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A component of a record as the workbook names it. Looked up once for every type: reflection takes
+ * longer than all the sums of a plan.
+ *
+ * @param name under which its own value stands
+ * @param prefix of every name within it; empty without {@link Prefixed}
+ * @param within the record or row it holds; the component's own type where it holds a value
+ */
+record NamedComponent(String name, String prefix, Holds holds, Class<?> within, Method accessor) {
+  enum Holds {
+    VALUE,
+    RECORD,
+    OPTIONAL_RECORD,
+    ROWS
+  }
+
+  private static final ClassValue<List<NamedComponent>> KNOWN =
+      new ClassValue<>() {
+        @Override
+        protected List<NamedComponent> computeValue(Class<?> type) {
+          return Arrays.stream(type.getRecordComponents()).map(NamedComponent::of).toList();
+        }
+      };
+
+  /** The components of a record {@code type}, in their order. */
+  static List<NamedComponent> of(Class<?> type) {
+    return KNOWN.get(type);
+  }
+
+  private static NamedComponent of(RecordComponent component) {
+    Holds holds = holds(component.getType());
+    boolean wrapped = holds == Holds.OPTIONAL_RECORD || holds == Holds.ROWS;
+    Method accessor = component.getAccessor();
+    accessor.setAccessible(true);
+    return new NamedComponent(
+        nameOf(component.getName()),
+        prefixOf(component),
+        holds,
+        wrapped ? argumentOf(component) : component.getType(),
+        accessor);
+  }
+
+  private static Holds holds(Class<?> type) {
+    if (type.isRecord()) {
+      return Holds.RECORD;
+    } else if (type == Optional.class) {
+      return Holds.OPTIONAL_RECORD;
+    }
+    return type == List.class ? Holds.ROWS : Holds.VALUE;
+  }
+
+  /** {@code ringSpacing} becomes {@code ring_spacing}. */
+  static String nameOf(String component) {
+    return component.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+  }
+
+  private static String prefixOf(RecordComponent component) {
+    Prefixed prefixed = component.getAnnotation(Prefixed.class);
+    return prefixed == null ? "" : prefixed.value() + "_";
+  }
+
+  private static Class<?> argumentOf(RecordComponent component) {
+    ParameterizedType generic = (ParameterizedType) component.getGenericType();
+    return (Class<?>) generic.getActualTypeArguments()[0];
+  }
+
+  /** What {@code record} holds in it; null where there is no record, or nothing in it. */
+  Object of(Object record) {
+    if (record == null) {
+      return null;
+    }
+    try {
+      Object value = accessor.invoke(record);
+      return value instanceof Optional<?> optional ? optional.orElse(null) : value;
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(accessor + " cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package frillbook.agreement;
+
+import frillbook.naming.NamedValues;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Judges whether the values of two engines are the same, and keeps count. */
+final class Closeness {
+  /** Numbers a and b agree when they differ by no more than this × max(1, |a|, |b|). */
+  static final double TOLERANCE = 1e-9;
+
+  /**
+   * What little is left of a long run after most of it has been taken away carries the rounding of
+   * the long run: it may be off by this × the largest number of the plan. Apache POI multiplies and
+   * divides numbers of fifteen digits, one or two fewer than Java and most spreadsheets have.
+   */
+  static final double REMAINDER = 1e-13;
+
+  private final double rounding;
+  private long cells;
+  private long remainders;
+  private double largest;
+
+  private Closeness(double rounding) {
+    this.rounding = rounding;
+  }
+
+  /** For the values of one plan. */
+  static Closeness within(NamedValues plan) {
+    return new Closeness(REMAINDER * largestNumber(plan));
+  }
+
+  private static double largestNumber(NamedValues plan) {
+    return Stream.concat(
+            plan.lines().values().stream(), plan.columns().values().stream().flatMap(List::stream))
+        .filter(Double.class::isInstance)
+        .map(Double.class::cast)
+        .mapToDouble(Math::abs)
+        .max()
+        .orElse(0);
+  }
+
+  /** Whether one engine's value of a cell is the other's. */
+  boolean agree(Object one, Object other) {
+    cells++;
+    return one instanceof Double a && other instanceof Double b
+        ? agree(a.doubleValue(), b.doubleValue())
+        : one.equals(other);
+  }
+
+  private boolean agree(double one, double other) {
+    double apart = Math.abs(one - other);
+    double relative = apart / Math.max(1, Math.max(Math.abs(one), Math.abs(other)));
+    if (relative <= TOLERANCE) {
+      largest = Math.max(largest, relative);
+      return true;
+    }
+    remainders += apart <= rounding ? 1 : 0;
+    return apart <= rounding;
+  }
+
+  /** What came of judging the cells of so many briefs. */
+  Findings findings(int briefs, List<Difference> differences) {
+    return new Findings(briefs, cells, remainders, largest, List.copyOf(differences));
+  }
+}

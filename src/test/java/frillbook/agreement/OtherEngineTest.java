@@ -1,0 +1,100 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Engine and workbook, calculated by another program from files without values, say the same. */
+abstract class OtherEngineTest {
+  @TempDir Path folder;
+
+  /** The program, told a folder for what it prints. */
+  abstract Calculator calculator(Path printed);
+
+  /** What it must agree on. */
+  abstract List<TrialBrief> briefs();
+
+  /** How many briefs with a cell that cannot be used are one too many to try. */
+  abstract int everyNthUnusable();
+
+  final CalculatedFiles calculated() {
+    return new CalculatedFiles(folder, calculator(folder));
+  }
+
+  @BeforeEach
+  final void skipWhereItIsAbsent() {
+    calculator(folder).program().requireOrSkip();
+  }
+
+  static Stream<TrialBrief> some(List<TrialBrief> all, int everyNth) {
+    return IntStream.range(0, all.size()).filter(i -> i % everyNth == 0).mapToObj(all::get);
+  }
+
+  @Test
+  final void itAgreesWithTheEngineAndWithApachePoi() throws Exception {
+    Findings findings = calculated().compare(briefs());
+    findings.requireAgreement();
+    assertEquals(briefs().size(), findings.briefs());
+  }
+
+  @Test
+  final void moneyIsRoundedAsByHand() throws Exception {
+    List<CoinBrief> coins = CoinBrief.all();
+    List<Path> files = calculated().of(coins.stream().map(CoinBrief::brief).toList());
+    for (int i = 0; i < files.size(); i++) {
+      coins.get(i).requireIn(SheetValues.stored(CalculatedFiles.read(files.get(i))));
+    }
+    assertEquals(12, files.size());
+  }
+
+  @Test
+  final void aCellThatCannotBeUsedLeavesNoError() throws Exception {
+    List<TrialBrief> briefs = some(RefusalTest.unusable(), everyNthUnusable()).toList();
+    List<Path> files = calculated().of(briefs);
+    for (int i = 0; i < files.size(); i++) {
+      XSSFWorkbook workbook = CalculatedFiles.read(files.get(i));
+      SheetValues sheet = SheetValues.stored(workbook);
+      assertEquals(List.of(), SheetValues.storedErrors(workbook), briefs.get(i).toString());
+      assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
+      assertEquals("", sheet.value("buy_length"), briefs.get(i).toString());
+    }
+    assertTrue(files.size() >= 5, "files");
+  }
+
+  /** The comparison of the program's files can fail too. */
+  @Test
+  final void aWrongFormulaIsFound() throws Exception {
+    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
+    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
+    SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
+    XSSFWorkbook saved = calculated().of(wrong);
+    SheetValues sheet = SheetValues.stored(saved);
+    List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
+    assertEquals(List.of("area_rule_length"), found.stream().map(Difference::name).toList());
+    List<Difference> cells = EveryCell.of(brief, saved).differences();
+    // The line and the same in the other unit beside it.
+    assertEquals(2.0, cells.get(0).sheet());
+    assertEquals(found.get(0).where(), cells.get(0).where());
+  }
+
+  /** A sentence has no name: only the comparison of every cell can see it. */
+  @Test
+  final void aSentenceThatReadsOtherwiseIsFound() throws Exception {
+    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
+    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
+    wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
+    XSSFWorkbook saved = calculated().of(wrong);
+    SheetValues sheet = SheetValues.stored(saved);
+    Comparison.of(Trials.TEMPLATE, brief, sheet).requireAgreement();
+    List<Difference> found = EveryCell.of(brief, saved).differences();
+    assertEquals(List.of("Client!A3"), found.stream().map(Difference::where).toList());
+  }
+}

@@ -1,0 +1,196 @@
+package frillbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.template.ChartKind;
+import frillbook.template.ChartLine;
+import frillbook.template.ChartMarker;
+import frillbook.template.ChartTemplate;
+import frillbook.template.SeriesTemplate;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFCreationHelper;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The jar on its own does what the same code does here, where the whole schemas are at hand. It
+ * carries the lite ones; a type they lack is only missed when it is used.
+ */
+class PackagedJarIT {
+  private static final Path BUILT_IN = Path.of("workbook-templates");
+
+  private static final Path CHARTS = Path.of("src/test/resources/templates/charts");
+
+  @TempDir private Path folder;
+
+  private Path templates;
+
+  /** The built-in templates and a sheet with every kind of chart. */
+  @BeforeEach
+  void addCharts() throws IOException {
+    templates = Files.createDirectory(folder.resolve("templates"));
+    try (Stream<Path> files = Files.list(BUILT_IN)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, templates.resolve(file.getFileName()));
+      }
+    }
+    for (String file : List.of("coin.yaml", "points.yaml")) {
+      Files.copy(CHARTS.resolve(file), templates.resolve(file));
+    }
+    Path first = templates.resolve("workbook.yaml");
+    Files.writeString(first, "  - coin.yaml\n  - points.yaml\n", StandardOpenOption.APPEND);
+  }
+
+  @Test
+  void everyKindOfChartIsTried() {
+    List<ChartTemplate> charts = charts();
+    assertEquals(Set.of(ChartKind.values()), all(charts, ChartTemplate::kind));
+    List<SeriesTemplate> series = charts.stream().flatMap(c -> c.series().stream()).toList();
+    assertEquals(EnumSet.allOf(ChartLine.class), all(series, SeriesTemplate::line));
+    assertEquals(EnumSet.allOf(ChartMarker.class), all(series, SeriesTemplate::marker));
+  }
+
+  private List<ChartTemplate> charts() {
+    return TemplateReader.read(TemplateSource.directory(templates)).sheets().stream()
+        .flatMap(sheet -> sheet.rows().stream())
+        .filter(ChartTemplate.class::isInstance)
+        .map(ChartTemplate.class::cast)
+        .toList();
+  }
+
+  private static <T, V> Set<V> all(List<T> list, Function<T, V> part) {
+    return list.stream().map(part).collect(Collectors.toSet());
+  }
+
+  @Test
+  void aWorkbookWithEveryKindOfChartIsTheSame() throws IOException, InterruptedException {
+    isTheSame("workbook.xlsx", "make", "--templates=" + templates);
+  }
+
+  @Test
+  void aWorkbookOnTheBiasForLetterPaperIsTheSame() throws IOException, InterruptedException {
+    isTheSame("workbook.xlsx", "make", "--unit=cm", "--set=grain=bias", "--paper=letter");
+  }
+
+  /** 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart. */
+  @Test
+  void aWorkbookWithoutAPlanIsTheSame() throws IOException, InterruptedException {
+    isTheSame("workbook.xlsx", "make", "--diameter=4", "--ring-spacing=1", "--set=centre_gap=1");
+  }
+
+  @Test
+  void thePageOfAPlanThatAPersonChangedIsTheSame() throws IOException, InterruptedException {
+    Typed plan = Typed.made(folder, Ran.SMALL).changed(PackagedJarIT::decorate);
+    isTheSame("page.xlsx", "client", plan.plan().toString());
+  }
+
+  /** What people do to a workbook beside changing cells. */
+  private static void decorate(XSSFWorkbook workbook) {
+    XSSFSheet sheet = workbook.createSheet("Mine");
+    XSSFCell cell = sheet.createRow(0).createCell(0);
+    cell.setCellFormula("price_each*2");
+    XSSFCreationHelper help = workbook.getCreationHelper();
+    cell.setHyperlink(help.createHyperlink(HyperlinkType.URL));
+    cell.getHyperlink().setAddress("https://example.org/");
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFClientAnchor place = drawing.createAnchor(0, 0, 0, 0, 2, 2, 6, 9);
+    cell.setCellComment(drawing.createCellComment(place));
+    drawing.createTextbox(place).setText("Ask for the sea-green one.");
+    drawing.createChart(place);
+    sheet.addMergedRegion(CellRangeAddress.valueOf("A3:B4"));
+  }
+
+  @Test
+  void thePlanAsJsonIsTheSame() throws IOException, InterruptedException {
+    assertEquals(Ran.run("plan", "--json"), PackagedJar.run(folder, "plan", "--json"));
+  }
+
+  private void isTheSame(String file, String... args) throws IOException, InterruptedException {
+    Path output = folder.resolve(file);
+    String[] line =
+        Stream.concat(Arrays.stream(args), Stream.of("--force", "-o", output.toString()))
+            .toArray(String[]::new);
+    Ran here = Ran.run(line);
+    byte[] expected = Files.readAllBytes(output);
+    Files.delete(output);
+    assertEquals(here, PackagedJar.run(folder, line));
+    assertArrayEquals(expected, Files.readAllBytes(output));
+  }
+
+  /**
+   * A link that cannot be read as an address, as a person may type one, is an error to the workbook
+   * library; a logger that is not there, as a machine may have settled for other programs, to the
+   * library it logs through.
+   */
+  @Test
+  void whatTheLibrariesLogIsNotSaid() throws IOException, InterruptedException {
+    Typed plan = Typed.made(folder, Ran.SMALL);
+    addOddLink(plan.plan());
+    assertEquals(
+        new Ran(0, "page for the client  " + plan.page() + "\n", ""),
+        PackagedJar.run(
+            folder,
+            Map.of("LOG4J_PROVIDER", "org.example.Nowhere"),
+            List.of("-jar", PackagedJar.FILE.toString()),
+            "client",
+            plan.plan().toString(),
+            "-o",
+            plan.page().toString()));
+  }
+
+  /** Into the file itself; the library would not write one. */
+  private static void addOddLink(Path plan) throws IOException {
+    String kind = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/hyperlink";
+    String link =
+        "<Relationship Id=\"odd\" Target=\"http://[nowhere\" TargetMode=\"External\" Type=\"%s\"/>"
+            .formatted(kind);
+    try (FileSystem parts = FileSystems.newFileSystem(plan)) {
+      Path links = parts.getPath("/xl/_rels/workbook.xml.rels");
+      String end = "</Relationships>";
+      Files.writeString(links, Files.readString(links).replace(end, link + end));
+    }
+  }
+
+  /** A class of the workbook library that the machine cannot load is what nobody foresees. */
+  @Test
+  void aFaultEndsTheProgramWithOneSentence() throws IOException, InterruptedException {
+    Path broken = folder.resolve("org/apache/poi/xssf/usermodel");
+    Files.createDirectories(broken);
+    Files.write(broken.resolve("XSSFWorkbook.class"), new byte[] {1, 2, 3, 4});
+    String path = folder + System.getProperty("path.separator") + PackagedJar.FILE;
+    Ran ran =
+        PackagedJar.run(
+            folder,
+            Map.of(),
+            List.of("-cp", path, "frillbook.cli.Frillbook"),
+            "make",
+            "-o",
+            folder.resolve("workbook.xlsx").toString());
+    assertEquals(Ran.refusal(70, ran.err().strip()), ran);
+    assertEquals(1, ran.err().lines().count(), ran.err());
+  }
+}

@@ -1,0 +1,81 @@
+package frillbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How {@link WorkedOrders#pricedBias} leans, by hand: its strip is 1260.334812 long, of its cloth
+ * 9123.185 ÷ 144 ÷ 188.388667 = .336302 are overlays.
+ */
+class LeaningsByHandTest {
+  private static Leanings leanings;
+
+  @BeforeAll
+  static void drawTheOrder() {
+    leanings = leanings(WorkedOrders.pricedBias());
+  }
+
+  private static Leanings leanings(Briefs briefs) {
+    return Drawn.of(briefs).orElseThrow().set().leanings();
+  }
+
+  /**
+   * 24 strips at 1.5 minutes, 21 joins at 4, 37.810044 m hemmed at 1 and gathered at 3.5: 290.145
+   * at 15 an hour are 72.536300, and 5.38 of thread. 30 rings at 0.5 and 18.875022 m at 6:
+   * 128.250133, 32.062533.
+   */
+  @Test
+  void someCostsGrowWithTheStripAndSomeWithTheRows() {
+    assertEquals(.336302, leanings.discShare(), 5e-7);
+    assertEquals(77.916300, leanings.stripCost(), 5e-7);
+    assertEquals(32.062533, leanings.rowCost(), 5e-7);
+  }
+
+  /**
+   * Half a time fuller, 629.167406 × 2.5 + 2 = 1574.918515, is .249603 longer: .165661 more cloth;
+   * .165661 × 25.12 + .249603 × 77.9163 = 23.6096, with 15 % of 273.15 .099400.
+   */
+  @Test
+  void aFullerFrillTakesStripAndCloth() {
+    Leanings.Fuller half = leanings.fullers().get(5);
+    assertEquals(2.5, half.fullerFullness());
+    assertEquals(1574.918515, half.fullerFlat(), 5e-7);
+    assertEquals(1.165661, half.fullerCloth(), 5e-7);
+    assertEquals(1.099400, half.fullerPrice(), 1e-6);
+  }
+
+  /** The same strip, and a quarter more of the rows: 31.6252, with 15 % of 273.15 .133147. */
+  @Test
+  void closerRingsTakeRowsBesides() {
+    Leanings.Closer fifth = leanings.closers().get(1);
+    assertEquals(1.6, fifth.closerSpacing(), 1e-12);
+    assertEquals(1574.918515, fifth.closerFlat(), 5e-7);
+    assertEquals(1.165661, fifth.closerCloth(), 5e-7);
+    assertEquals(1.133147, fifth.closerPrice(), 1e-6);
+  }
+
+  @Test
+  void theyReachThreeQuartersAndThreeTenthsEitherWay() {
+    assertEquals(7, leanings.fullers().size());
+    assertEquals(1.25, leanings.fullers().get(0).fullerFullness());
+    assertEquals(2.75, leanings.fullers().get(6).fullerFullness());
+    assertEquals(1.4, leanings.closers().get(0).closerSpacing(), 1e-12);
+    assertEquals(2.6, leanings.closers().get(6).closerSpacing(), 1e-12);
+  }
+
+  /** What costs nothing stays at nothing. */
+  @Test
+  void aPriceOfNothingDoesNotMove() {
+    Briefs given = WorkedOrders.ringsAcross().with("hourly_rate", 0);
+    for (String what :
+        new String[] {"frill_cloth", "base_cloth", "interfacing", "fill", "thread"}) {
+      given = given.with("price_" + what, 0);
+    }
+    assertEquals(1, leanings(given).fullers().get(0).fullerPrice());
+    assertEquals(1, leanings(given).closers().get(6).closerPrice());
+  }
+}

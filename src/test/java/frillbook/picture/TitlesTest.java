@@ -1,0 +1,163 @@
+package frillbook.picture;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import frillbook.brief.Grain;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the pictures of {@link WorkedOrders#pricedBias} say, worked by hand from what it takes. */
+class TitlesTest {
+  private static Titles titles;
+
+  @BeforeAll
+  static void planTheOrder() {
+    titles = titles(WorkedOrders.pricedBias());
+  }
+
+  private static Titles titles(Briefs briefs) {
+    return Drawn.of(briefs).orElseThrow().titles();
+  }
+
+  /**
+   * Fullness 2 is .413895 high for its length to one side (computed from the elliptic integral), so
+   * .83 from crest to hollow. A hundred ripples 1.15 spacings long are 115, and n turns without a
+   * hole πn² spacings: 6 turns are 113.
+   */
+  @Test
+  void theFlowerTellsRingsAndRipples() {
+    assertEquals(
+        "10 rings, 2 times full: ripples about 0.83 times as deep as long; 6 rings drawn",
+        titles.flowerTitle());
+  }
+
+  /** Two turns of 1 in out to 2 1/2 in, and one of them. */
+  @ParameterizedTest
+  @CsvSource({"1, '2 rings, 1 times full: no ripples'", "2, '1 ring, 1 times full: no ripples'"})
+  void fewRingsAreAllDrawn(double spacing, String title) {
+    Briefs small =
+        Briefs.inch()
+            .with("diameter", 6)
+            .with("centre_gap", .5)
+            .with("fullness", 1)
+            .with("ring_spacing", spacing);
+    assertEquals(title, titles(small).flowerTitle());
+  }
+
+  /**
+   * Flat 40 cm, to the limit .7627598 × 40 = 30.510 across and .9138932 × 20 = 18.278 thick (Mylar
+   * balloon); half of the way 40 − 4.745 = 35.255 and 9.139.
+   */
+  @Test
+  void theSideTellsHowThickTheCushionIs() {
+    assertEquals(
+        "Filled to 50 %: about 35.3 cm across and 9.1 cm thick, under a frill 3.4 cm high",
+        titles.sideTitle());
+  }
+
+  @Test
+  void theClothTellsItsPiecesAndItsSize() {
+    assertEquals(
+        "24 strips on the bias and 6 overlays: bought 300 × 152 cm, usable 270 × 144 cm",
+        titles.clothTitle());
+  }
+
+  /** 45 in less two selvages, and neither overlay nor wash. */
+  @Test
+  void aClothWithoutOverlaysTellsOfNone() {
+    assertEquals(
+        "12 strips across the cloth: bought 27 × 45 in, usable 27 × 44 in",
+        titles(WorkedOrders.ringsAcross()).clothTitle());
+  }
+
+  /**
+   * Strips of 1/2 + 1/4 in: seven frills of 755.404 in (301.7616 in of rows, computed from the
+   * exact spiral), 5286.58 ÷ 51.75 = 102.2, so 103 strips, 77 1/4 in, 18 eighths of a yard. A
+   * hundred lines have room for 99 strips.
+   */
+  @Test
+  void moreLinesThanCanBeDrawnAreThinned() {
+    Briefs narrow =
+        Briefs.inch().with("frill_height", .5).with("quantity", 7).with("base_overlays", 0);
+    assertEquals(
+        "103 strips across the cloth: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
+        titles(narrow).clothTitle());
+  }
+
+  /** A dozen overlays can be drawn. */
+  @ParameterizedTest
+  @CsvSource({"12, false", "13, true"})
+  void moreOverlaysThanCanBeDrawnAreTold(int overlays, boolean told) {
+    Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", overlays);
+    String title = titles(bias).clothTitle();
+    assertTrue(title.contains(" and " + overlays + " overlays: bought "), title);
+    assertEquals(told, title.endsWith("; 1 more not drawn"), title);
+  }
+
+  @Test
+  void theBaseClothTellsItsPiecesAndItsSize() {
+    assertEquals(
+        "3 bases and 6 back pieces: bought 200 × 100 cm, usable 180 × 94.1 cm",
+        titles.baseClothTitle());
+  }
+
+  /** Half of the area lies within 20 ÷ √2 = 14.14 cm, 7.07 rings; marks are a third apart. */
+  @Test
+  void theGuideTellsWhenHalfOfTheStripIsUsed() {
+    assertEquals("Half of the strip is used after about 7 of 10 rings", titles.guideTitle());
+  }
+
+  /** 167.73 of 426.60: 39.3 %. */
+  @Test
+  void theMoneyTellsItsLargestPart() {
+    assertEquals("About 39 % of the price is wages", titles.moneyTitle());
+  }
+
+  /** Neither materials nor hours cost anything. */
+  @Test
+  void nothingChargedIsNoPart() {
+    Briefs given =
+        WorkedOrders.pricedBias()
+            .with("price_frill_cloth", 0)
+            .with("price_base_cloth", 0)
+            .with("price_interfacing", 0)
+            .with("price_zip", 0)
+            .with("price_fill", 0)
+            .with("price_thread", 0)
+            .with("price_extra_one", 0)
+            .with("price_extra_two", 0)
+            .with("price_extra_three", 0)
+            .with("hourly_rate", 0);
+    assertEquals("Nothing is charged", titles(given).moneyTitle());
+  }
+
+  /**
+   * Overlays are 9123.185 of 27 127.968 cm². Half a time fuller the strip is 1574.918515 ÷
+   * 1260.334812 = 1.249603 as long, the cloth (1 − .336302) × .249603 = .165661 more. What grows
+   * with the strip: cloth 25.12; thread 5.38; 36 minutes of cutting, 84 of joining, 37.81 of
+   * hemming and 132.34 of gathering at 15 an hour 72.54. So .165661 × 25.12 + .249603 × 77.92 =
+   * 23.61, with overhead 27.15 of 273.15.
+   */
+  @Test
+  void aFullerFrillTellsWhatItTakes() {
+    assertEquals(
+        "Half a time fuller: about 17 % more cloth, about 10 % on the price", titles.fullerTitle());
+  }
+
+  /**
+   * Rows four fifths as far apart ask for 1258.334812 ÷ 0.8 + 2, the same strip. Besides, 15
+   * minutes of marking and 113.25 of sewing rows, 32.06, are a quarter more: 31.63, with overhead
+   * 36.37.
+   */
+  @Test
+  void ringsCloserTogetherTellWhatTheyTake() {
+    assertEquals(
+        "Rings a fifth closer: about 17 % more cloth, about 13 % on the price",
+        titles.closerTitle());
+  }
+}

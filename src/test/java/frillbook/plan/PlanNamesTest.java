@@ -1,0 +1,71 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import frillbook.naming.NamedValues;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Names by which other tools read a plan, and what stands under them: the figures of {@link
+ * WashedBiasOrderTest}, {@link PricedBiasOrderTest} and {@link PricedBiasChoicesTest}.
+ */
+class PlanNamesTest {
+  private static NamedValues bias;
+
+  @BeforeAll
+  static void planTheOrder() {
+    bias = named(WorkedOrders.pricedBias());
+  }
+
+  private static NamedValues named(Briefs briefs) {
+    return NamedValues.of(Plan.of(briefs.brief()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "fill_weight, 292.445808",
+    "thread_length, 430.545847",
+    "hours_total, 11.182253",
+    "cost_total, 273.15",
+    "price_each, 142.20",
+    "price_total, 426.60",
+    "lowest_price, 109.26",
+    "finished_mass, 233.143555",
+    "frill_used_length, 188.388667",
+    "two_order_flat, 5668.506654",
+    "two_used_length, 250.806069",
+    "two_buy_length, 400",
+    "three_order_flat, 3028.029176",
+    "three_used_length, 163.488692",
+    "three_buy_length, 300"
+  })
+  void aLineHasItsFigure(String name, double figure) {
+    assertEquals(figure, (Double) bias.lines().get(name), 5e-6, name);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "seam_thread, 5, 22.650027", // basting, 18.875022 × 1.2
+    "material_charged, 1, 25.12",
+    "task_minutes, 1, 46",
+    "choice_price_total, 3, 381.60"
+  })
+  void aRowOfATableHasItsFigure(String name, int row, double figure) {
+    assertEquals(figure, (Double) bias.columns().get(name).get(row - 1), 6e-7, name);
+  }
+
+  /** 44 in wide, no overlay: each length is tried with one line that holds none. */
+  @Test
+  void theLengthsTriedForALookHaveTheirColumns() {
+    NamedValues across = named(WorkedOrders.ringsAcross());
+    assertEquals(44.0, across.columns().get("two_straight_run").get(0));
+    assertEquals(1.0, across.columns().get("two_straight_abreast_per_line").get(0));
+    Object tried = across.columns().get("three_straight_tried").get(0);
+    assertEquals(4.5 * (Double) tried, across.columns().get("three_straight_stack").get(0));
+  }
+}

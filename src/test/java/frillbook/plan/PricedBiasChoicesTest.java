@@ -1,0 +1,186 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The looks beside {@link WorkedOrders#pricedBias}, worked by hand as differences from it. A strip
+ * of its run adds 3795.745989 ÷ 22 = 172.533909 cm on average.
+ */
+class PricedBiasChoicesTest {
+  private static final Briefs ORDER = WorkedOrders.pricedBias();
+
+  private static Costing costing;
+
+  @BeforeAll
+  static void planTheOrder() {
+    costing = WorkedOrders.work(ORDER).costing();
+  }
+
+  private static ChoiceRow.Figures figures(int number) {
+    return costing.choices().get(number - 1).figures().orElseThrow();
+  }
+
+  /**
+   * The plan itself: as {@link WashedBiasOrderTest} and {@link PricedBiasOrderTest} work it out.
+   */
+  @Test
+  void theFirstIsThePlanItself() {
+    ChoiceRow.Figures own = figures(1);
+    assertEquals(24, own.choiceStrips());
+    assertEquals(21, own.choiceJoins());
+    assertEquals(300, own.choiceCloth());
+    assertEquals(1260.334812, own.choiceFlat(), 5e-7);
+    assertEquals(430.545847, own.choiceThread(), 1e-6);
+    assertEquals(11.182253, own.choiceHours(), 5e-7);
+    assertEquals(25.12, own.choiceFrillCost(), 1e-9);
+    assertEquals(5.38, own.choiceThreadCost(), 1e-9);
+    assertEquals(69.79, own.choiceMaterials(), 1e-9);
+    assertEquals(273.15, own.choiceCost(), 1e-9);
+    assertEquals(426.60, own.choicePriceTotal(), 1e-9);
+  }
+
+  /**
+   * Three times full: 629.167406 × 3 + 2 = 1889.502218, for three 5668.506654. The 42 strips of
+   * three metres add four times 209.586450, 19 × 110 × 1.05 and 19 × 111.033621 × 1.05 less 38
+   * seams, 5086.746, too little. Four metres leave 272 × 144, 54 strips: 17 from edge to edge, 20
+   * to 200 and 28.31 to 198.31, 7742. (5668.506654 − 4.242641) ÷ 172.533909 = 32.83: 33 in the run,
+   * one spare.
+   */
+  @Test
+  void aFullerFrillTakesAsMuchMoreStrip() {
+    ChoiceRow.Figures fuller = figures(2);
+    assertEquals(10, fuller.choiceRings());
+    assertEquals(629.167406, fuller.choiceStitched(), 5e-7);
+    assertEquals(1889.502218, fuller.choiceFlat(), 5e-7);
+    assertEquals(400, fuller.choiceCloth());
+    assertEquals(34, fuller.choiceStrips());
+    assertEquals(32, fuller.choiceJoins());
+  }
+
+  /**
+   * Thread: 18.875022 m more of strip, sewn three times (gathered twice, hemmed once), and 11 joins
+   * of 0.10 m, at 2.5: 144.312666, with 15 % 165.959566 more.
+   *
+   * <p>Minutes: 10 strips at 1.5, 11 joins at 4, 18.875022 m at 3.5 and 1: 143.937600 more.
+   */
+  @Test
+  void aFullerFrillTakesMoreThreadAndTime() {
+    assertEquals(596.505413, figures(2).choiceThread(), 1e-6);
+    assertEquals(13.581213, figures(2).choiceHours(), 1e-6);
+  }
+
+  /**
+   * Cloth 250.806069 ÷ 0.9 = 278.673410 cm at 12 a metre 33.44, thread 2.982527 spools 7.46, the
+   * rest of 69.79 − 25.12 − 5.38 = 39.29 stays: 80.19. Wages 203.72, overhead 42.59: 326.50; × 1.3
+   * ÷ 3 = 141.48, tidied 141.50, with tax 169.80.
+   */
+  @Test
+  void aFullerFrillCostsMore() {
+    ChoiceRow.Figures fuller = figures(2);
+    assertEquals(33.44, fuller.choiceFrillCost(), 1e-9);
+    assertEquals(7.46, fuller.choiceThreadCost(), 1e-9);
+    assertEquals(80.19, fuller.choiceMaterials(), 1e-9);
+    assertEquals(203.72, fuller.choiceLabour(), 1e-9);
+    assertEquals(326.50, fuller.choiceCost(), 1e-9);
+    assertEquals(141.50, fuller.choiceNetEach(), 1e-9);
+    assertEquals(169.80, fuller.choicePriceEach(), 1e-9);
+    assertEquals(509.40, fuller.choicePriceTotal(), 1e-9);
+  }
+
+  /**
+   * 2.924 times full: 3 × (629.167406 × 2.924 + 2) = 5525.056485, of which one seam takes nothing:
+   * 5520.813845 ÷ 172.533909 = 31.998. With it, 32.02, another strip would be asked for.
+   */
+  @Test
+  void aRunHasOneJoinLessThanStrips() {
+    Briefs scarce = ORDER.with("choice_two_fullness", 2.924);
+    ChoiceRow fuller = WorkedOrders.work(scarce).costing().choices().get(1);
+    assertEquals(31, fuller.figures().orElseThrow().choiceJoins());
+  }
+
+  /**
+   * Rows 2.5 apart: 8 turns, φ = 16π at the edge, 2.5 ÷ 4π × (50.265482 × 50.275429 + ln
+   * 100.540911) = 503.671529; doubled and 2 is 1009.343059, for three 3028.029176. Two metres leave
+   * 180 − 88 of cloth beside two bands of overlays, 92 × 144 = 13 248 cm², and the strips are
+   * 3028.029176 × 5 ÷ 1.05 = 14 419; so three. (3028.029176 − 4.242641) ÷ 172.533909 = 17.53: 18
+   * and a spare.
+   */
+  @Test
+  void ringsFurtherApartTakeLess() {
+    ChoiceRow.Figures wider = figures(3);
+    assertEquals(8, wider.choiceRings());
+    assertEquals(503.671529, wider.choiceStitched(), 5e-7);
+    assertEquals(1009.343059, wider.choiceFlat(), 5e-7);
+    assertEquals(300, wider.choiceCloth());
+    assertEquals(19, wider.choiceStrips());
+    assertEquals(17, wider.choiceJoins());
+  }
+
+  /**
+   * Thread: 7.529753 m less of strip, three times at 2.5; 3.764876 m less of rows at 2.5 and,
+   * basted, 1.2; 4 joins of 0.10 m less at 2.5: 71.403187, with 15 % 82.113665 less.
+   *
+   * <p>Minutes less: 5 strips at 1.5, 4 joins at 4, 7.529753 m at 4.5, 6 rings at 0.5, 3.764876 m
+   * of rows at 6: 82.973145.
+   */
+  @Test
+  void ringsFurtherApartTakeLessThreadAndTime() {
+    assertEquals(348.432182, figures(3).choiceThread(), 1e-6);
+    assertEquals(9.799367, figures(3).choiceHours(), 1e-6);
+  }
+
+  /**
+   * Cloth (14 419.186551 + 9123.185066) ÷ 144 ÷ 0.9 = 181.654102 cm 21.80, thread 1.742161 spools
+   * 4.36, with 39.29 it is 65.45. Wages 146.99, overhead 31.87: 244.31; × 1.3 ÷ 3 = 105.87, tidied
+   * 106, with tax 127.20.
+   */
+  @Test
+  void ringsFurtherApartCostLess() {
+    ChoiceRow.Figures wider = figures(3);
+    assertEquals(21.80, wider.choiceFrillCost(), 1e-9);
+    assertEquals(4.36, wider.choiceThreadCost(), 1e-9);
+    assertEquals(65.45, wider.choiceMaterials(), 1e-9);
+    assertEquals(146.99, wider.choiceLabour(), 1e-9);
+    assertEquals(244.31, wider.choiceCost(), 1e-9);
+    assertEquals(106, wider.choiceNetEach(), 1e-9);
+    assertEquals(127.20, wider.choicePriceEach(), 1e-9);
+    assertEquals(381.60, wider.choicePriceTotal(), 1e-9);
+  }
+
+  /** As bought: three metres at 12, and for 1.742161 spools two at 2.50. */
+  @Test
+  void whatIsBoughtForALookIsWhole() {
+    List<ChoiceRow> rows = WorkedOrders.work(ORDER.with("charge_as", "bought")).costing().choices();
+    ChoiceRow.Figures wider = rows.get(2).figures().orElseThrow();
+    assertEquals(36, wider.choiceFrillCost(), 1e-9);
+    assertEquals(5, wider.choiceThreadCost(), 1e-9);
+  }
+
+  /** A frill of 3.4 over rows 2 and 2.5 apart. */
+  @Test
+  void aLookCoversAsMuchAsItsFrillIsHigherThanItsRowsAreApart() {
+    assertEquals(1.7, costing.choices().get(1).choiceCover(), 1e-9);
+    assertEquals(1.36, costing.choices().get(2).choiceCover(), 1e-9);
+    assertEquals(2.5, costing.choices().get(2).choiceSpacing());
+    assertEquals(3, costing.choices().get(1).choiceFullness());
+  }
+
+  @Test
+  void aClientIsShownWordsRingsAndPrices() {
+    Briefs unsaid = ORDER.with("choice_three_words", "").with("choice_two_words", "fuller");
+    List<ClientChoice> shown = WorkedOrders.work(unsaid).costing().clientChoices();
+    assertEquals("2 – fuller", shown.get(1).clientChoice());
+    assertEquals("3", shown.get(2).clientChoice());
+    ClientChoice.Terms terms = shown.get(2).terms().orElseThrow();
+    assertEquals(2, terms.clientFullness());
+    assertEquals(8, terms.clientRings());
+    assertEquals(127.20, terms.clientPriceEach(), 1e-9);
+    assertEquals(381.60, terms.clientPriceTotal(), 1e-9);
+  }
+}

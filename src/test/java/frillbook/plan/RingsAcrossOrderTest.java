@@ -1,0 +1,150 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.WorkedOrders;
+import frillbook.materials.Mass;
+import frillbook.materials.Material;
+import frillbook.thread.Seam;
+import frillbook.time.Task;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What {@link WorkedOrders#ringsAcross} takes, worked by hand from what stands there. */
+class RingsAcrossOrderTest {
+  private static FrillWork work;
+
+  @BeforeAll
+  static void planTheOrder() {
+    work = WorkedOrders.work(WorkedOrders.ringsAcross());
+  }
+
+  /** 12 × 2 1/4 in of cloth is exactly six eighths of a yard, and no less would do. */
+  @Test
+  void twelveStripsAcrossAreCut() {
+    FrillCut total = work.total();
+    assertEquals(44, total.stripLength());
+    assertEquals(12, total.fullCount());
+    assertEquals(12, total.stripCount());
+    assertEquals(11, total.joinCount());
+    assertEquals(44, total.shortestCut());
+    assertEquals(27, total.buyLength());
+    assertEquals(1, total.clothRatio());
+  }
+
+  /** 12 × 43.5 and the take-up that the first has no seam for. */
+  @Test
+  void theRunIsAllTwelve() {
+    assertEquals(.5, work.total().joinTakeup(), 1e-9);
+    assertEquals(522.5, work.total().joinedLength(), 1e-9);
+  }
+
+  @Test
+  void cutLinesLieAStripApart() {
+    assertEquals(2.25, work.total().firstMark());
+    assertEquals(2.25, work.total().markStep());
+    assertEquals(0, work.total().discPush());
+  }
+
+  /** Without overlays the list still has their line, so that nobody misses it. */
+  @Test
+  void theListSaysThatThereAreNoOverlays() {
+    assertEquals(2, work.cutList().size());
+    assertEquals(0, work.cutList().get(0).cutCount());
+    assertEquals(Optional.empty(), work.cutList().get(0).size());
+  }
+
+  /** 27 in are 0.75 yd of either cloth; the base cloth's working stands with the materials. */
+  @Test
+  void theShopIsAskedForYards() {
+    assertEquals(.75, work.shopping().frillClothOrder());
+    assertEquals(.75, work.shopping().baseClothOrder());
+  }
+
+  /**
+   * Discs: 2 bases, 2 × 2 pieces of backs and 2 of interfacing. In metres: the flat strips
+   * 485.738898 × 0.0254 = 12.337768, the rows 2 × 96.747780 × 0.0254 = 4.914787, the edge seam 2 ×
+   * π × 12 × 0.0254 = 1.915115.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "cut the strips, 12",
+    "cut discs and backs, 8",
+    "join the strips, 11",
+    "finish the edge, 0",
+    "gather, 12.337768",
+    "mark the rings, 10",
+    "sew the rows, 4.914787",
+    "make up the back, 4",
+    "sew the edge seam, 1.915115",
+    "fill and close, 2",
+    "'press, clip threads, inspect', 2"
+  })
+  void everyTaskIsDrivenByTheWholeOrder(String name, double amount) {
+    Task task = WorkedOrders.task(work, name);
+    assertEquals(amount, task.taskAmount(), 5e-7);
+  }
+
+  /**
+   * In metres: two gathering rows 24.675536; 11 joins of 2 1/4 in sewn once 0.628650; two hems
+   * across each back, 2 × 2 × 13 in = 1.320800.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "gathering rows, 24.675536",
+    "joins, 0.628650",
+    "edge of the frill, 0",
+    "rows, 4.914787",
+    "basting the rows, 4.914787",
+    "edge seam, 1.915115",
+    "back, 1.320800"
+  })
+  void everySeamIsThatOfTheWholeOrder(String name, double metres) {
+    Seam seam = WorkedOrders.seam(work, name);
+    assertEquals(metres, seam.seamLength(), 5e-7);
+  }
+
+  /**
+   * In yards, as used: strips 485.738898 × 2 1/4 ÷ 44 = 24.838921 in. Base cloth 43 in wide: both
+   * bases and a piece of a back in one row, 13 5/8, the other three pieces in another, 9 1/2: 23
+   * 1/8 in, by eighths of a yard 27. Interfacing 20 in wide: one above the other, 27 1/4 in, by
+   * eighths 31 1/2. An overlapping back has no zip.
+   *
+   * <p>Filling: 1.2185242 × 6³ in³ = 4.313095 L to the limit (Mylar balloon), 60 % of it at 18 g a
+   * litre 46.581430 g, for two 93.162860 g: 0.186326 bags of 500.
+   *
+   * <p>Thread: 2.5 × (24.675536 + 0.628650 + 4.914787 + 1.915115 + 1.320800) + 1.2 × 4.914787 =
+   * 89.534965 m, and 15 % for waste 102.965210: 1.029652 spools of 100.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "frill cloth and overlays, 0.689970, 0.75",
+    "base and back cloth, 0.642361, 0.75",
+    "interfacing, 0.756944, 0.875",
+    "zips, 0, 0",
+    "filling, 0.186326, 1",
+    "thread, 1.029652, 2"
+  })
+  void everyMaterialIsNeededAsUsedAndBoughtWhole(String name, double used, double bought) {
+    Material material = WorkedOrders.material(work, name);
+    assertEquals(used, material.materialNeeded(), 6e-7);
+    assertEquals(bought, material.materialBought(), 1e-9);
+  }
+
+  /**
+   * One cushion, a square inch being 6.4516 cm²: the strip 242.869449 × 2 1/4 in² at 80 g/m² weighs
+   * 28.204138 g; the base π/4 × 13.625² and the back π/4 × 13 × 19 at 150 32.883336 g; one disc of
+   * interfacing at 60 5.643930 g; filling 46.581430 g.
+   */
+  @Test
+  void aCushionWeighsItsClothsAndItsFilling() {
+    Mass mass = work.costing().mass();
+    assertEquals(28.204138, mass.frillMass(), 5e-7);
+    assertEquals(32.883336, mass.baseMass(), 5e-7);
+    assertEquals(5.643930, mass.interfacingPart(), 5e-7);
+    assertEquals(113.312833, mass.finishedMass(), 2e-6);
+  }
+}

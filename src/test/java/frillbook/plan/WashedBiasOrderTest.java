@@ -1,0 +1,177 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.WorkedOrders;
+import frillbook.materials.Mass;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What {@link WorkedOrders#washedBias} takes, worked by hand from what stands there. */
+class WashedBiasOrderTest {
+  private static FrillWork work;
+
+  @BeforeAll
+  static void planTheOrder() {
+    work = WorkedOrders.work(WorkedOrders.washedBias());
+  }
+
+  private static void assertPiece(CutPiece piece, int count, double length, double width) {
+    assertEquals(count, piece.cutCount(), piece::toString);
+    assertEquals(length, piece.size().orElseThrow().cutLength(), 5e-7, piece::toString);
+    assertEquals(width, piece.size().orElseThrow().cutWidth(), 1e-9, piece::toString);
+  }
+
+  /** Six overlays, the four strips from edge to edge and the twenty longest from the corners. */
+  @Test
+  void thePiecesAreThoseOfTheMiddleAndTheLongestOfTheCorners() {
+    List<CutPiece> pieces = work.cutList();
+    assertEquals(22, pieces.size(), pieces::toString);
+    assertPiece(pieces.get(0), 6, 44, 44);
+    assertPiece(pieces.get(1), 4, 203.646753, 5);
+    for (int pair = 0; pair < 10; pair++) {
+      assertPiece(pieces.get(2 + 2 * pair), 1, 201.033621 - 10 * pair, 5);
+      assertPiece(pieces.get(3 + 2 * pair), 1, 200 - 10 * pair, 5);
+    }
+  }
+
+  @Test
+  void theTotalsCountThem() {
+    FrillCut total = work.total();
+    assertEquals(203.646753, total.stripLength(), 5e-7);
+    assertEquals(4, total.fullCount());
+    assertEquals(20, total.oddCount());
+    assertEquals(24, total.stripCount());
+    assertEquals(22, total.runCount());
+    assertEquals(21, total.joinCount());
+    assertEquals(110, total.shortestCut(), 5e-7);
+  }
+
+  /**
+   * What 22 strips add, 838.345800 + 2957.400189, and the take-up of a seam more than there are.
+   */
+  @Test
+  void theRunIsLongerThanTheOrderBySomeSlack() {
+    assertEquals(4.242641, work.total().joinTakeup(), 5e-7);
+    assertEquals(3799.988630, work.total().joinedLength(), 2e-6);
+  }
+
+  /** 20 ÷ √2 = 14.142136 and 5 × √2 = 7.071068; no overlay stands in a corner. */
+  @Test
+  void cutLinesAreMarkedAlongTheEdge() {
+    assertEquals(14.142136, work.total().firstMark(), 5e-7);
+    assertEquals(7.071068, work.total().markStep(), 5e-7);
+    assertEquals(0, work.total().discPush());
+  }
+
+  /** Two metres will not do even by area, so three are as good as can be. */
+  @Test
+  void threeMetresAreBought() {
+    assertEquals(300, work.total().buyLength());
+    assertEquals(300, work.total().clothLowerBound());
+    assertEquals(1, work.total().clothRatio());
+  }
+
+  /** Base cloth: the working stands with the materials. */
+  @Test
+  void theShopIsAskedForMetres() {
+    assertEquals(3, work.shopping().frillClothOrder());
+    assertEquals(2, work.shopping().baseClothOrder());
+  }
+
+  /**
+   * Discs cut: 3 bases, 3 × 2 halves of backs, 3 × 2 overlays, 3 × 2 of interfacing make 21. Rings:
+   * 3 × 10. In metres: the flat strips 37.810044 hemmed and gathered, the rows 3 × 6.291674 =
+   * 18.875022, the edge seam 3 × π × 0.40 = 3.769911.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "cut the strips, 24",
+    "cut discs and backs, 21",
+    "join the strips, 21",
+    "finish the edge, 37.810044",
+    "gather, 37.810044",
+    "mark the rings, 30",
+    "sew the rows, 18.875022",
+    "make up the back, 6",
+    "sew the edge seam, 3.769911",
+    "fill and close, 3",
+    "'press, clip threads, inspect', 3"
+  })
+  void everyTaskIsDrivenByTheWholeOrder(String name, double amount) {
+    assertEquals(amount, WorkedOrders.task(work, name).taskAmount(), 5e-7);
+  }
+
+  /**
+   * In metres: two gathering rows 75.620089; 21 joins of 0.05 sewn twice 2.10; the hem 37.810044;
+   * the rows 18.875022; the edge seam 3.769911; two lines across each back, 3 × 2 × 0.42 = 2.52.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "gathering rows, 75.620089",
+    "joins, 2.1",
+    "edge of the frill, 37.810044",
+    "rows, 18.875022",
+    "basting the rows, 18.875022",
+    "edge seam, 3.769911",
+    "back, 2.52"
+  })
+  void everySeamIsThatOfTheWholeOrder(String name, double metres) {
+    assertEquals(metres, WorkedOrders.seam(work, name).seamLength(), 5e-7);
+  }
+
+  /**
+   * As used, in metres before washing: strips and overlays 188.388667 ÷ 0.9 = 209.320741 cm. Base
+   * cloth is (100 − 2) × 0.96 = 94.08 wide: bases two and one with a half back beside it, 2 × 44 =
+   * 88, and five half backs by two, 3 × 22.5 = 67.5: 155.5 ÷ 0.9 = 172.777778 cm. Interfacing is
+   * not washed: six discs by two from 90 cm, 3 × 44 = 132 cm.
+   *
+   * <p>Filling: 1.2185242 × 20³ = 9748.1936 cm³ to the limit (Mylar balloon), half of it at 20 g a
+   * litre 97.481936 g, for three 292.445808 g: 1.462229 bags of 200.
+   *
+   * <p>Thread: 2.5 × (75.620089 + 2.1 + 37.810044 + 18.875022 + 3.769911 + 2.52) + 1.2 × 18.875022
+   * = 374.387693 m, and 15 % for waste 430.545847: 2.152729 spools of 200.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "frill cloth and overlays, 2.093207, 3",
+    "base and back cloth, 1.727778, 2",
+    "interfacing, 1.32, 2",
+    "zips, 3, 3",
+    "filling, 1.462229, 2",
+    "thread, 2.152729, 3"
+  })
+  void everyMaterialIsNeededAsUsedAndBoughtWhole(String name, double used, double bought) {
+    assertEquals(used, WorkedOrders.material(work, name).materialNeeded(), 6e-7);
+    assertEquals(bought, WorkedOrders.material(work, name).materialBought(), 1e-9);
+  }
+
+  @Test
+  void theSameIsSaidOnceMoreInTheirOwnUnits() {
+    Costing costing = work.costing();
+    assertEquals(3, costing.zipCount());
+    assertEquals(6, costing.interfacing().interfacingCount());
+    assertEquals(188.388667, costing.frillUsedLength(), 5e-7);
+    assertEquals(430.545847, costing.thread().threadLength(), 5e-7);
+    assertEquals(3, costing.thread().threadSpools());
+    assertEquals(2, costing.filling().fillBags());
+  }
+
+  /**
+   * One cushion: the strip, before it stretched, 1260.334812 × 5 ÷ 1.05 = 6001.594343 cm² and two
+   * overlays of π/4 × 44² = 1520.530844 cm² at 80 g/m² weigh 72.341248 g; base and back 1520.530844
+   * + π/4 × 42 × 45 = 3004.933373 cm² at 150 45.074001 g; two discs of interfacing at 60 18.246370
+   * g; filling 97.481936 g.
+   */
+  @Test
+  void aCushionWeighsItsClothsAndItsFilling() {
+    Mass mass = work.costing().mass();
+    assertEquals(72.341248, mass.frillMass(), 5e-7);
+    assertEquals(45.074001, mass.baseMass(), 5e-7);
+    assertEquals(18.246370, mass.interfacingPart(), 5e-7);
+    assertEquals(233.143555, mass.finishedMass(), 2e-6);
+  }
+}
