@@ -9,6 +9,8 @@ import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.CalculatedCell;
 import frillbook.workbook.CellValues;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +23,10 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
  * engine holds whether all is well. Rows of a table beyond the plan's must be blank.
  */
 final class Comparison {
+  /** The cells without a name, by template; they are the same for every brief. */
+  private static final Map<WorkbookTemplate, List<CalculatedCell>> UNNAMED =
+      Collections.synchronizedMap(new IdentityHashMap<>());
+
   private static final Object NO_TWIN = "no record component of that name";
 
   private final TrialBrief brief;
@@ -66,22 +72,22 @@ final class Comparison {
         column(column.name(), columns.remove(column.name()));
       }
     }
-    CalculatedCell.all(template).forEach(this::withoutName);
+    UNNAMED.computeIfAbsent(template, Comparison::unnamed).forEach(this::withoutName);
     lines.forEach(this::withoutTemplate);
     columns.forEach(this::withoutTemplate);
   }
 
   /** Sentences, remarks and the like, which are found by their place. */
   private void withoutName(CalculatedCell calculated) {
-    boolean named =
-        calculated.source() instanceof CalculatedCell.Line
-            || calculated.source() instanceof CalculatedCell.Entry
-            || calculated.source() instanceof CalculatedCell.Fault;
-    if (!named) {
-      Object engine = values.value(calculated.source()).orElse(NO_TWIN);
-      XSSFCell cell = sheet.cell(calculated.sheet(), calculated.row(), calculated.column());
-      cell(calculated.source().getClass().getSimpleName(), engine, cell);
-    }
+    Object engine = values.value(calculated.source()).orElse(NO_TWIN);
+    XSSFCell cell = sheet.cell(calculated.sheet(), calculated.row(), calculated.column());
+    cell(calculated.source().getClass().getSimpleName(), engine, cell);
+  }
+
+  private static List<CalculatedCell> unnamed(WorkbookTemplate template) {
+    return CalculatedCell.all(template).stream()
+        .filter(cell -> cell.source().name().isEmpty())
+        .toList();
   }
 
   private void line(String name, Object engine) {

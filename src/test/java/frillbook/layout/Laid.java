@@ -46,7 +46,7 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
         addTo(laid, inches.get(i).inMillimetres());
       }
     }
-    wide().forEach(briefs -> addTo(laid, briefs));
+    wide().limit(Math.max(1, share(12))).forEach(briefs -> addTo(laid, briefs));
     return List.copyOf(laid);
   }
 
