@@ -14,7 +14,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * The values of a workbook as a program has written them, one file of comma-separated values (RFC
- * 4180) for each sheet. Every text is quoted; what is neither quoted nor a number is an error.
+ * 4180) for each sheet. Every text is quoted, a share has its sign; what is neither quoted nor a
+ * number is an error.
  */
 final class CsvSheets {
   /** A value such as {@code #DIV/0!}. */
@@ -24,6 +25,8 @@ final class CsvSheets {
       return text;
     }
   }
+
+  private static final String NUMBER = "-?[0-9.]+(E[-+]?[0-9]+)?";
 
   private final Map<String, List<List<Object>>> sheets = new HashMap<>();
   private final List<String> errors = new ArrayList<>();
@@ -94,8 +97,10 @@ final class CsvSheets {
       return "";
     } else if (written.startsWith("\"")) {
       return written.substring(1, written.length() - 1).replace("\"\"", "\"");
-    } else if (written.matches("-?[0-9.]+(E[-+]?[0-9]+)?")) {
+    } else if (written.matches(NUMBER)) {
       return Double.valueOf(written);
+    } else if (written.matches(NUMBER + "%")) {
+      return Double.parseDouble(written.substring(0, written.length() - 1)) / 100;
     }
     return written.matches("TRUE|FALSE") ? (Object) written.equals("TRUE") : new Wrong(written);
   }

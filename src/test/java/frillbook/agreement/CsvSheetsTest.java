@@ -9,8 +9,8 @@ class CsvSheetsTest {
   @Test
   void numbersTextsAndBlanksAreToldApart() {
     assertEquals(
-        List.of(List.of(1.5, "1.5", "", ""), List.of("a, \"b\"\nc", -2e-7, true)),
-        CsvSheets.rows("1.5,\"1.5\",,\"\"\n\"a, \"\"b\"\"\nc\",-2E-7,TRUE\n"));
+        List.of(List.of(1.5, "1.5", "", ""), List.of("a, \"b\"\nc", -2e-7, .125)),
+        CsvSheets.rows("1.5,\"1.5\",,\"\"\n\"a, \"\"b\"\"\nc\",-2E-7,12.5%\n"));
   }
 
   /** A text that reads like an error stays a text. */
