@@ -49,8 +49,12 @@ public final class PlanWords {
 
   /** Lines of text may speak of lines of text that stand before them. */
   private String said(WordingText text, Optional<String> guard) {
-    boolean holds = guard.map(name -> Double.valueOf(1).equals(values.get(name))).orElse(true);
-    return holds ? text.wording().say(this::value, units) : "";
+    return holds(guard) ? text.wording().say(this::value, units) : "";
+  }
+
+  /** Whether the line {@code guard} is 1, or there is no guard. */
+  public boolean holds(Optional<String> guard) {
+    return guard.map(name -> Double.valueOf(1).equals(values.get(name))).orElse(true);
   }
 
   private Object value(String name) {

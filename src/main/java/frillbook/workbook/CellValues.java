@@ -78,20 +78,16 @@ public final class CellValues {
     return input.accepts(value == null ? NamedValues.NOTHING : value, units.length());
   }
 
-  private boolean holds(Optional<String> guard) {
-    return guard.map(name -> Double.valueOf(1).equals(plan.lines().get(name))).orElse(true);
-  }
-
   private int fault(CheckTemplate check) {
     boolean fine = !Double.valueOf(0).equals(plan.lines().get(check.name()));
-    return fine || !holds(check.guard()) ? 0 : check.level().code();
+    return fine || !words.holds(check.guard()) ? 0 : check.level().code();
   }
 
   private String sentence(CheckTemplate check) {
     if (fault(check) != 0) {
       return units.say(check.message());
     }
-    return holds(check.guard()) ? FormulaTranslation.FINE : FormulaTranslation.NOT_CHECKED;
+    return words.holds(check.guard()) ? FormulaTranslation.FINE : FormulaTranslation.NOT_CHECKED;
   }
 
   private String verdict() {
