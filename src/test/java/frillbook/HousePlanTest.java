@@ -48,6 +48,7 @@ class HousePlanTest {
           "layout",
           "wording",
           "template",
+          "press",
           "workbook",
           "cli");
 
@@ -64,6 +65,7 @@ class HousePlanTest {
           "org.apache.xmlbeans", Set.of("workbook"),
           "picocli", Set.of("cli"),
           "com.fasterxml.jackson", Set.of("cli"),
+          "org.apache.commons.compress", Set.of("press"),
           "org.snakeyaml", Set.of("template"));
 
   @Test

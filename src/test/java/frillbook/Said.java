@@ -3,17 +3,16 @@ package frillbook;
 import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
-import frillbook.template.LineTemplate;
-import frillbook.template.PlanWords;
+import frillbook.template.Form;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
-import frillbook.template.WorkbookTemplate;
+import frillbook.wording.PlanWords;
 import java.util.HashMap;
 import java.util.Map;
 
 /** What the packaged templates say of a brief, in words. */
 public record Said(PlanWords words) {
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final Form FORM = Form.of(TemplateReader.read(TemplateSource.packaged()));
 
   public static Said of(Briefs briefs) {
     return of(briefs, Plan.of(briefs.brief()));
@@ -25,7 +24,7 @@ public record Said(PlanWords words) {
     Map<String, Object> inputs = new HashMap<>();
     briefs.inputs().forEach((name, value) -> inputs.put(name, asInCell(value)));
     Units units = new Units(briefs.unit(), briefs.currency());
-    return new Said(new PlanWords(TEMPLATE, units, inputs, plan));
+    return new Said(new PlanWords(FORM.texts(), units, inputs, plan));
   }
 
   private static Object asInCell(Object value) {
@@ -34,8 +33,6 @@ public record Said(PlanWords words) {
 
   /** What the line of text {@code name} says. */
   public String line(String name) {
-    LineTemplate line =
-        TEMPLATE.lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
-    return words.line(line).toString();
+    return words.value(name).orElseThrow().toString();
   }
 }

@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import frillbook.brief.Units;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Nearest;
 import frillbook.template.WorkbookTemplate;
@@ -43,16 +44,20 @@ final class BriefOptions {
     return source.units();
   }
 
+  boolean hasOwnTemplates() {
+    return source.isOwn();
+  }
+
   WorkbookTemplate template() {
     return source.template();
   }
 
   /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
-  Map<String, Object> inputs(WorkbookTemplate template) {
+  Map<String, Object> inputs(Form form) {
     Map<String, Object> values = new LinkedHashMap<>();
-    template.inputs().forEach(input -> values.put(input.name(), input.preset(units().length())));
+    form.inputs().forEach(input -> values.put(input.name(), input.preset(units().length())));
     List<String> mistakes = new ArrayList<>();
-    typed(mistakes).forEach((name, text) -> take(template, name, text, values, mistakes));
+    typed(mistakes).forEach((name, text) -> take(form, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {
       throw new Refusal(Refusal.USAGE, mistakes);
     }
@@ -85,27 +90,23 @@ final class BriefOptions {
   }
 
   private void take(
-      WorkbookTemplate template,
-      String name,
-      String text,
-      Map<String, Object> values,
-      List<String> mistakes) {
+      Form form, String name, String text, Map<String, Object> values, List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(template, name), text, units()));
+      values.put(name, InputText.parse(input(form, name), text, units()));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
     }
   }
 
-  private static InputTemplate input(WorkbookTemplate template, String name) {
-    return template.inputs().stream()
+  private static InputTemplate input(Form form, String name) {
+    return form.inputs().stream()
         .filter(input -> input.name().equals(name))
         .findFirst()
-        .orElseThrow(() -> new Refusal(Refusal.USAGE, unknown(template, name)));
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, unknown(form, name)));
   }
 
-  private static String unknown(WorkbookTemplate template, String name) {
-    List<String> names = template.inputs().stream().map(InputTemplate::name).toList();
+  private static String unknown(Form form, String name) {
+    List<String> names = form.inputs().stream().map(InputTemplate::name).toList();
     String near = Nearest.to(name, names).map(n -> " Did you mean " + n + "?").orElse("");
     return "There is no input named \"" + name + "\"." + near + " 'frillbook inputs' lists all.";
   }

@@ -1,13 +1,19 @@
 package frillbook.cli;
 
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
-import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.Paper;
+import frillbook.brief.LengthUnit;
+import frillbook.press.PackagedPress;
+import frillbook.press.Paper;
+import frillbook.press.Press;
+import frillbook.template.Form;
+import frillbook.workbook.ClientPage;
 import frillbook.workbook.PlanFile;
+import frillbook.workbook.WorkbookPackage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -44,17 +50,29 @@ final class ClientCommand implements Runnable {
 
   @Override
   public void run() {
-    WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
-    PlanFile file = PlanFile.read(plan, template);
+    Form form = PackagedPress.of(LengthUnit.INCH).form();
+    PlanFile file = PlanFile.read(plan, form.inputs());
     refuseToReplacePlan();
-    PlanReport report = PlanReport.of(template, file.units(), file.inputs());
+    PlanReport report = PlanReport.of(form, file.units(), file.inputs());
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }
     Paper sheet = paper == null ? file.paper() : paper;
-    PlanWorkbook.saveClientPage(template, file, sheet, output, force);
+    PlanWorkbook.put(page(file, sheet), output, force);
     report.problems().forEach(spec.commandLine().getErr()::println);
     spec.commandLine().getOut().println("page for the client  " + output);
+  }
+
+  /** Of the plan made anew: what else a person has put into the file stays there. */
+  private static byte[] page(PlanFile file, Paper paper) {
+    Press press = PlanWorkbook.press(file.units());
+    byte[] anew = MadeWorkbook.pressed(press, file.units(), file.inputs(), paper).bytes();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(anew))) {
+      String sheet = press.form().clientSheet().orElseThrow();
+      return WorkbookPackage.asItIs(ClientPage.of(workbook, sheet));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Also under another name: a link, or the same place by another way. */

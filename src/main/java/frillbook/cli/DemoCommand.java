@@ -2,10 +2,8 @@ package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
-import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.Paper;
+import frillbook.press.Paper;
+import frillbook.press.Press;
 import java.nio.file.Path;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -51,12 +49,12 @@ final class DemoCommand implements Runnable {
 
   @Override
   public void run() {
-    WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
+    Press press = PlanWorkbook.press(UNITS);
     Map<String, Object> inputs = new LinkedHashMap<>();
-    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
+    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
     inputs.putAll(SCENARIO);
-    MadeWorkbook made = MadeWorkbook.of(template, UNITS, inputs, Paper.A4);
-    made.save(output, true);
-    spec.commandLine().getOut().print(made.file().headline(output));
+    MadeWorkbook made = MadeWorkbook.pressed(press, UNITS, inputs, Paper.A4);
+    PlanWorkbook.put(made.bytes(), output, true);
+    spec.commandLine().getOut().print(made.says().headline(output));
   }
 }

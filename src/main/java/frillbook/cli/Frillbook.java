@@ -1,10 +1,10 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
+import frillbook.press.WorkbookFileException;
 import frillbook.template.TemplateException;
-import frillbook.workbook.Paper;
 import frillbook.workbook.PlanFileException;
-import frillbook.workbook.WorkbookFileException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.Currency;

@@ -1,35 +1,42 @@
 package frillbook.cli;
 
 import frillbook.brief.Units;
+import frillbook.press.Paper;
+import frillbook.press.Press;
+import frillbook.template.Form;
 import frillbook.template.LineTemplate;
 import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.CalculatedWorkbook;
-import frillbook.workbook.CellValues;
 import frillbook.workbook.Disagreement;
-import frillbook.workbook.Paper;
 import frillbook.workbook.WorkbookSetting;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
 /**
- * A workbook as it is about to be written, its values beside the engine's: nobody is told one
- * number and handed another.
+ * A workbook as it is about to be written, and what it says: nobody is told one number and handed
+ * another.
  *
- * @param engine what the engine says
- * @param file what the workbook says
+ * @param disagreements one sentence for every name of which templates of a person's own say
+ *     something else than the engine; none for the built-in ones
  */
-record MadeWorkbook(CalculatedWorkbook workbook, PlanReport engine, PlanReport file) {
+record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
+
+  /** Built-in templates, with the engine's values. */
+  static MadeWorkbook pressed(Press press, Units units, Map<String, Object> inputs, Paper paper) {
+    PlanReport engine = PlanReport.of(press.form(), units, inputs);
+    byte[] bytes = press.fill(press.filling(engine.cells(), inputs, paper));
+    return new MadeWorkbook(bytes, engine, List.of());
+  }
 
   /**
-   * Compiles and calculates.
+   * Templates of a person's own, with the values that they themselves calculate.
    *
    * @throws Refusal when a cell holds an error
    */
-  static MadeWorkbook of(
+  static MadeWorkbook calculated(
       WorkbookTemplate template, Units units, Map<String, Object> inputs, Paper paper) {
-    PlanReport engine = PlanReport.of(template, units, inputs);
+    PlanReport engine = PlanReport.of(Form.of(template), units, inputs);
     CalculatedWorkbook workbook =
         CalculatedWorkbook.of(template, new WorkbookSetting(units, inputs, paper));
     List<String> errors = workbook.errors();
@@ -37,39 +44,30 @@ record MadeWorkbook(CalculatedWorkbook workbook, PlanReport engine, PlanReport f
       throw new Refusal(Refusal.CANNOT, errors);
     }
     return new MadeWorkbook(
-        workbook, engine, new PlanReport(template, units, inputs, workbook.values()));
+        workbook.file(),
+        new PlanReport(engine.form(), units, inputs, workbook.values()),
+        workbook.against(engine.cells()).stream()
+            .map(found -> sentence(found, template, units))
+            .toList());
   }
 
-  void save(Path target, boolean force) {
-    PlanWorkbook.put(workbook.file(), target, force);
-  }
-
-  /** One sentence for every name that is not what the engine says; none for our own templates. */
-  List<String> disagreements() {
-    CellValues ours =
-        new CellValues(engine.template(), engine.units(), engine.inputs(), engine.values());
-    return workbook.against(ours).stream().map(this::sentence).toList();
-  }
-
-  private String sentence(Disagreement found) {
-    String row = found.row() == 0 ? "" : ", row " + found.row();
-    return found.name()
-        + row
-        + ": yours "
-        + shown(found, found.yours())
-        + ", frillbook's "
-        + shown(found, found.ours());
-  }
-
-  private String shown(Disagreement found, Object value) {
+  private static String sentence(Disagreement found, WorkbookTemplate template, Units units) {
     ValueFormat format =
-        engine.template().lines().stream()
+        template.lines().stream()
             .filter(line -> line.name().equals(found.name()))
             .map(LineTemplate::format)
             .findFirst()
             .orElse(ValueFormat.NUMBER);
-    return value instanceof Double
-        ? Shown.value(value, format, engine.units())
-        : "\"" + value + "\"";
+    String row = found.row() == 0 ? "" : ", row " + found.row();
+    return found.name()
+        + row
+        + ": yours "
+        + shown(found.yours(), format, units)
+        + ", frillbook's "
+        + shown(found.ours(), format, units);
+  }
+
+  private static String shown(Object value, ValueFormat format, Units units) {
+    return value instanceof Double ? Shown.value(value, format, units) : "\"" + value + "\"";
   }
 }

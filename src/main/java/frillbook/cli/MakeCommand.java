@@ -1,7 +1,9 @@
 package frillbook.cli;
 
+import frillbook.press.Paper;
+import frillbook.press.Press;
+import frillbook.template.Form;
 import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.Paper;
 import java.nio.file.Path;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -35,12 +37,21 @@ final class MakeCommand implements Runnable {
 
   @Override
   public void run() {
-    WorkbookTemplate template = options.template();
-    Map<String, Object> inputs = options.inputs(template);
-    MadeWorkbook made = MadeWorkbook.of(template, options.units(), inputs, paper);
-    made.save(output, force);
-    made.file().problems().forEach(spec.commandLine().getErr()::println);
+    MadeWorkbook made = options.hasOwnTemplates() ? calculated() : pressed();
+    PlanWorkbook.put(made.bytes(), output, force);
+    made.says().problems().forEach(spec.commandLine().getErr()::println);
     made.disagreements().forEach(spec.commandLine().getErr()::println);
-    spec.commandLine().getOut().print(made.file().headline(output));
+    spec.commandLine().getOut().print(made.says().headline(output));
+  }
+
+  private MadeWorkbook pressed() {
+    Press press = PlanWorkbook.press(options.units());
+    return MadeWorkbook.pressed(press, options.units(), options.inputs(press.form()), paper);
+  }
+
+  private MadeWorkbook calculated() {
+    WorkbookTemplate template = options.template();
+    Map<String, Object> inputs = options.inputs(Form.of(template));
+    return MadeWorkbook.calculated(template, options.units(), inputs, paper);
   }
 }

@@ -1,7 +1,7 @@
 package frillbook.cli;
 
+import frillbook.template.Form;
 import frillbook.template.WorkbookTemplate;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,12 +20,13 @@ final class PlanCommand implements Runnable {
   @Override
   public void run() {
     WorkbookTemplate template = options.template();
-    Map<String, Object> inputs = options.inputs(template);
-    PlanReport report = PlanReport.of(template, options.units(), inputs);
+    Form form = Form.of(template);
+    PlanReport report = PlanReport.of(form, options.units(), options.inputs(form));
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }
     report.problems().forEach(spec.commandLine().getErr()::println);
-    spec.commandLine().getOut().print(json ? PlanJson.of(report) : report.text());
+    PlanSheets sheets = new PlanSheets(template, report);
+    spec.commandLine().getOut().print(json ? PlanJson.of(sheets) : sheets.text());
   }
 }

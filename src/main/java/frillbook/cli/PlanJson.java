@@ -18,26 +18,27 @@ final class PlanJson {
 
   private PlanJson() {}
 
-  static String of(PlanReport report) {
+  static String of(PlanSheets sheets) {
+    PlanReport report = sheets.report();
     Map<String, Object> plan = new LinkedHashMap<>();
     plan.put("unit", report.units().length().symbol());
     plan.put("currency", report.units().currency().getCurrencyCode());
     plan.put("inputs", report.inputs());
     Map<String, Object> lines = new LinkedHashMap<>();
-    report.template().lines().forEach(line -> lines.put(line.name(), value(report.value(line))));
+    sheets.template().lines().forEach(line -> lines.put(line.name(), value(sheets.value(line))));
     plan.put("lines", lines);
     Map<String, Object> tables = new LinkedHashMap<>();
-    report.template().tables().forEach(table -> tables.put(table.name(), rows(report, table)));
+    sheets.template().tables().forEach(table -> tables.put(table.name(), rows(sheets, table)));
     plan.put("tables", tables);
     return written(plan) + System.lineSeparator();
   }
 
-  private static List<Map<String, Object>> rows(PlanReport report, TableTemplate table) {
+  private static List<Map<String, Object>> rows(PlanSheets sheets, TableTemplate table) {
     List<Map<String, Object>> rows = new ArrayList<>();
-    for (int row = 0; row < report.rows(table); row++) {
+    for (int row = 0; row < sheets.rows(table); row++) {
       Map<String, Object> cells = new LinkedHashMap<>();
       for (ColumnTemplate column : table.columns()) {
-        cells.put(column.name(), value(report.value(column, row)));
+        cells.put(column.name(), value(sheets.value(column, row)));
       }
       rows.add(cells);
     }

@@ -5,30 +5,27 @@ import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
+import frillbook.press.CellValues;
 import frillbook.template.CheckLevel;
-import frillbook.template.CheckTemplate;
-import frillbook.template.ColumnTemplate;
-import frillbook.template.LineTemplate;
-import frillbook.template.PlanWords;
-import frillbook.template.RowTemplate;
-import frillbook.template.SheetTemplate;
-import frillbook.template.TableTemplate;
-import frillbook.template.ValueFormat;
-import frillbook.template.WorkbookTemplate;
+import frillbook.template.Form;
+import frillbook.wording.PlanWords;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
-/** The engine's plan in the words of the templates. */
-record PlanReport(
-    WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues values) {
+/**
+ * A plan in the words of the templates.
+ *
+ * @param inputs every input by name, a Double or a String
+ * @param values of lines and tables; a check is 1 where all is well
+ */
+record PlanReport(Form form, Units units, Map<String, Object> inputs, NamedValues values) {
 
-  static PlanReport of(WorkbookTemplate template, Units units, Map<String, Object> inputs) {
+  /** The engine's. */
+  static PlanReport of(Form form, Units units, Map<String, Object> inputs) {
     NamedValues plan = NamedValues.of(Plan.of(brief(units, inputs)));
-    NamedValues values = PlanWords.complete(template, units, inputs, plan);
-    return new PlanReport(template, units, inputs, values);
+    return new PlanReport(
+        form, units, inputs, PlanWords.complete(form.texts(), units, inputs, plan));
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
@@ -42,24 +39,9 @@ record PlanReport(
     }
   }
 
-  /** A line's value; nothing for a line that only these templates have. */
-  Object value(LineTemplate line) {
-    return values.lines().getOrDefault(line.name(), NamedValues.NOTHING);
-  }
-
-  /** How many rows of a table the plan has. */
-  int rows(TableTemplate table) {
-    return table.columns().stream().mapToInt(column -> cells(column).size()).max().orElse(0);
-  }
-
-  /** A cell's value; nothing in a column that only these templates have. */
-  Object value(ColumnTemplate column, int row) {
-    List<Object> cells = cells(column);
-    return row < cells.size() ? cells.get(row) : NamedValues.NOTHING;
-  }
-
-  private List<Object> cells(ColumnTemplate column) {
-    return values.columns().getOrDefault(column.name(), List.of());
+  /** The same for every calculated cell of a workbook. */
+  CellValues cells() {
+    return new CellValues(form, units, inputs, values);
   }
 
   /** Whether the parts of the brief go together. */
@@ -69,11 +51,11 @@ record PlanReport(
 
   /** One sentence for every check that does not hold. */
   List<String> problems() {
-    return failed().stream().map(check -> inUnit(check.message())).toList();
+    return failed().stream().map(check -> units.say(check.message())).toList();
   }
 
-  private List<CheckTemplate> failed() {
-    return template.checks().stream()
+  private List<Form.Check> failed() {
+    return form.checks().stream()
         .filter(check -> Double.valueOf(0).equals(values.lines().get(check.name())))
         .toList();
   }
@@ -81,35 +63,13 @@ record PlanReport(
   /** Where the workbook is and what it comes to. */
   String headline(Path written) {
     TextTable table = new TextTable("workbook", written.toString(), "", "");
-    template.lines().stream().filter(LineTemplate::headline).forEach(line -> add(table, line));
+    form.headlines().forEach(line -> add(table, line));
     return table.text();
   }
 
-  /** Lines and tables of every sheet that a maker reads, aligned. */
-  String text() {
-    return template.sheets().stream()
-        .filter(SheetTemplate::plan)
-        .map(this::sheetText)
-        .collect(Collectors.joining(System.lineSeparator()));
-  }
-
-  private String sheetText(SheetTemplate sheet) {
-    StringBuilder text = new StringBuilder(sheet.title()).append(System.lineSeparator());
-    TextTable lines = new TextTable("", "", "", "");
-    for (RowTemplate row : sheet.rows()) {
-      if (row instanceof LineTemplate line) {
-        add(lines, line);
-      }
-    }
-    text.append(lines.text().stripLeading());
-    sheet.rows(TableTemplate.class).stream()
-        .filter(table -> !table.paper())
-        .forEach(table -> text.append(tableText(table)));
-    return text.toString();
-  }
-
-  private void add(TextTable table, LineTemplate line) {
-    Object value = value(line);
+  /** Adds a line with its value, in both length units where it has them. */
+  void add(TextTable table, Form.Headline line) {
+    Object value = values.lines().getOrDefault(line.name(), NamedValues.NOTHING);
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
@@ -123,37 +83,8 @@ record PlanReport(
     return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
   }
 
-  private String tableText(TableTemplate table) {
-    TextTable text = new TextTable(heads(table).toArray(String[]::new));
-    for (int row = 0; row < rows(table); row++) {
-      text.row(cells(table, row));
-    }
-    return System.lineSeparator() + text.text();
-  }
-
-  private List<String> heads(TableTemplate table) {
-    return table.columns().stream().map(this::head).toList();
-  }
-
-  /** Counts say what they count in their label. */
-  private String head(ColumnTemplate column) {
-    String unit = column.format() == ValueFormat.COUNT ? "" : shownUnit(column.unit());
-    return unit.isEmpty() ? column.label() : column.label() + ", " + unit;
-  }
-
-  private List<String> cells(TableTemplate table, int row) {
-    List<String> cells = new ArrayList<>();
-    for (ColumnTemplate column : table.columns()) {
-      cells.add(Shown.value(value(column, row), column.format(), units));
-    }
-    return cells;
-  }
-
-  private String shownUnit(String written) {
-    return written.equals("-") ? "" : inUnit(written);
-  }
-
-  private String inUnit(String text) {
-    return units.say(text);
+  /** The words a template's unit stands for; nothing for {@code -}. */
+  String shownUnit(String written) {
+    return written.equals("-") ? "" : units.say(written);
   }
 }

@@ -1,27 +1,24 @@
 package frillbook.cli;
 
-import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.ClientPage;
-import frillbook.workbook.Paper;
-import frillbook.workbook.PlanFile;
-import frillbook.workbook.WorkbookFileException;
-import frillbook.workbook.WorkbookPackage;
-import frillbook.workbook.WorkbookSetting;
+import frillbook.brief.Units;
+import frillbook.press.PackagedPress;
+import frillbook.press.Press;
+import frillbook.press.WorkbookFile;
+import frillbook.press.WorkbookFileException;
 import java.nio.file.Path;
 
-/** Compiles workbooks and puts them in their place. */
+/** Puts workbooks in their place. */
 final class PlanWorkbook {
   private PlanWorkbook() {}
 
-  static void saveClientPage(
-      WorkbookTemplate template, PlanFile plan, Paper paper, Path target, boolean force) {
-    WorkbookSetting setting = new WorkbookSetting(plan.units(), plan.inputs(), paper);
-    put(WorkbookPackage.bytes(ClientPage.of(template, setting)), target, force);
+  /** The press of the built-in templates. */
+  static Press press(Units units) {
+    return PackagedPress.of(units.length());
   }
 
   static void put(byte[] workbook, Path target, boolean force) {
     try {
-      WorkbookPackage.save(workbook, target, force);
+      WorkbookFile.save(workbook, target, force);
     } catch (WorkbookFileException e) {
       throw new Refusal(Refusal.CANNOT, e.getMessage() + remedy(e));
     }

@@ -39,6 +39,10 @@ final class TemplateOptions {
     return new Units(unit, currency == null ? usual : currency);
   }
 
+  boolean isOwn() {
+    return templates != null;
+  }
+
   WorkbookTemplate template() {
     return TemplateReader.read(templates == null ? TemplateSource.packaged() : folder());
   }

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.wording.Sentence;
 import java.util.Optional;
 
 /**
@@ -25,4 +26,10 @@ public record LineTemplate(
     boolean also,
     boolean headline,
     Position position)
-    implements RowTemplate {}
+    implements RowTemplate {
+
+  /** What the line says; empty for one that is no words. */
+  public Optional<Sentence> sentence() {
+    return text.map(said -> new Sentence(said.wording(), guard));
+  }
+}

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.wording.Sentence;
 import java.util.Optional;
 
 /**
@@ -9,4 +10,10 @@ import java.util.Optional;
  * @param guard name of the line that must be 1 for the sentence to be shown; empty for always
  */
 public record SentenceTemplate(WordingText text, Optional<String> guard, Position position)
-    implements RowTemplate {}
+    implements RowTemplate {
+
+  /** The sentence without its place. */
+  public Sentence sentence() {
+    return new Sentence(text.wording(), guard);
+  }
+}

@@ -1,8 +1,11 @@
 package frillbook.workbook;
 
+import frillbook.press.CellSource;
+import frillbook.press.CellValues;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.Form;
 import frillbook.template.FormulaText;
 import frillbook.template.FormulaToken;
 import frillbook.template.InputTemplate;
@@ -25,121 +28,48 @@ import java.util.Set;
  *
  * @param row from 0
  * @param column from 0
+ * @param needs names its formula speaks of; none for what no template writes out
  * @param at where the template says it
  */
-public record CalculatedCell(String sheet, int row, int column, Source source, Position at) {
+public record CalculatedCell(
+    String sheet, int row, int column, CellSource source, Set<String> needs, Position at) {
 
   private static final Set<FormulaToken.Kind> NAMING =
       EnumSet.of(FormulaToken.Kind.NAME, FormulaToken.Kind.CELL, FormulaToken.Kind.CELL_ABOVE);
 
-  /** What a cell says. */
-  public sealed interface Source {
-    /** The name its value has in the workbook; empty for one without a name. */
-    default Optional<String> name() {
-      return Optional.empty();
-    }
-
-    /** Names its formula speaks of; none for what no template writes out. */
-    default Set<String> needs() {
-      return Set.of();
-    }
+  private static Set<String> needs(Optional<String> guard) {
+    Set<String> needs = new HashSet<>();
+    guard.ifPresent(needs::add);
+    return needs;
   }
 
-  /** The value of a line. */
-  public record Line(LineTemplate line) implements Source {
-    @Override
-    public Optional<String> name() {
-      return Optional.of(line.name());
-    }
-
-    @Override
-    public Set<String> needs() {
-      Set<String> needs = names(line.formula());
-      line.text().ifPresent(text -> needs.addAll(text.names().keySet()));
-      line.guard().ifPresent(needs::add);
-      return needs;
-    }
+  private static Set<String> needs(LineTemplate line) {
+    Set<String> needs = needs(line.guard());
+    needs.addAll(names(line.formula()));
+    line.text().ifPresent(text -> needs.addAll(text.names().keySet()));
+    return needs;
   }
 
-  /** The same in the other length unit. */
-  public record OtherUnit(LineTemplate line) implements Source {
-    @Override
-    public Set<String> needs() {
-      return Set.of(line.name());
-    }
+  private static Set<String> needs(TableTemplate table, ColumnTemplate column) {
+    Set<String> needs = needs(table.guard());
+    needs.addAll(names(column.formula()));
+    table.show().ifPresent(show -> needs.addAll(names(show)));
+    table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
+    needs.remove(column.name());
+    return needs;
   }
 
-  /**
-   * A cell of a table.
-   *
-   * @param rowNo from 0
-   */
-  public record Entry(TableTemplate table, ColumnTemplate of, int rowNo) implements Source {
-    String column() {
-      return of.name();
-    }
-
-    @Override
-    public Optional<String> name() {
-      return Optional.of(of.name());
-    }
-
-    @Override
-    public Set<String> needs() {
-      Set<String> needs = names(of.formula());
-      table.show().ifPresent(show -> needs.addAll(names(show)));
-      table.guard().ifPresent(needs::add);
-      table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
-      needs.remove(of.name());
-      return needs;
-    }
+  private static Set<String> needs(CheckTemplate check) {
+    Set<String> needs = needs(check.guard());
+    needs.addAll(names(check.formula()));
+    return needs;
   }
 
-  /** 0 where a check holds, else the code of its level. */
-  public record Fault(CheckTemplate check) implements Source {
-    @Override
-    public Optional<String> name() {
-      return Optional.of(check.name());
-    }
-
-    @Override
-    public Set<String> needs() {
-      Set<String> needs = names(check.formula());
-      check.guard().ifPresent(needs::add);
-      return needs;
-    }
+  private static Set<String> needs(SentenceTemplate sentence) {
+    Set<String> needs = needs(sentence.guard());
+    needs.addAll(sentence.text().names().keySet());
+    return needs;
   }
-
-  /** What the check says. */
-  public record FaultSentence(CheckTemplate check) implements Source {
-    @Override
-    public Set<String> needs() {
-      return Set.of(check.name());
-    }
-  }
-
-  /** 0 where an input can be used. */
-  public record InputFault(InputTemplate input) implements Source {}
-
-  /**
-   * What may be typed into an input that cannot be used.
-   *
-   * @param good stands there while it can be
-   */
-  public record Remark(InputTemplate input, String good) implements Source {}
-
-  /** A sentence that follows the plan. */
-  public record Sentence(SentenceTemplate sentence) implements Source {
-    @Override
-    public Set<String> needs() {
-      Set<String> needs = new HashSet<>(sentence.text().names().keySet());
-      sentence.guard().ifPresent(needs::add);
-      return needs;
-    }
-  }
-
-  /** What all checks say together. */
-  public record Verdict() implements Source {}
 
   private static Set<String> names(FormulaText formula) {
     Set<String> names = new HashSet<>();
@@ -149,10 +79,6 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
       }
     }
     return names;
-  }
-
-  Set<String> needs() {
-    return source.needs();
   }
 
   /** Every cell that the workbook of {@code template} calculates, sheet by sheet. */
@@ -174,44 +100,45 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
       RowTemplate entry,
       WorkbookTemplate template,
       Layout layout) {
+    Place place = new Place(cells, sheet, entry.position());
     if (entry instanceof LineTemplate line) {
-      cells.add(new CalculatedCell(sheet, row, Layout.VALUE, new Line(line), entry.position()));
+      place.add(row, Layout.VALUE, new CellSource.Line(line.name()), needs(line));
       if (line.also()) {
-        cells.add(
-            new CalculatedCell(
-                sheet, row, Layout.OTHER_UNIT, new OtherUnit(line), entry.position()));
+        CellSource other = new CellSource.OtherUnit(line.name());
+        place.add(row, Layout.OTHER_UNIT, other, Set.of(line.name()));
       }
     } else if (entry instanceof InputTemplate input) {
       if (layout.fault(input).isPresent()) {
-        Remark remark = new Remark(input, input.prompt());
-        cells.add(new CalculatedCell(sheet, row, Layout.NOTE, remark, entry.position()));
+        place.add(row, Layout.NOTE, new CellSource.Remark(input, input.prompt()), Set.of());
       }
     } else if (entry instanceof TableTemplate table) {
       addTable(cells, sheet, Layout.dataRow(table, row), table);
     } else if (entry instanceof CheckTemplate check) {
-      cells.add(new CalculatedCell(sheet, row, Layout.FAULT, new Fault(check), entry.position()));
-      cells.add(
-          new CalculatedCell(
-              sheet, row, Layout.SENTENCE, new FaultSentence(check), entry.position()));
+      Form.Check said = Form.Check.of(check);
+      place.add(row, Layout.FAULT, new CellSource.Fault(said), needs(check));
+      CellSource sentence = new CellSource.FaultSentence(said);
+      place.add(row, Layout.SENTENCE, sentence, Set.of(check.name()));
     } else if (entry instanceof RowTemplate.InputChecks) {
       addInputChecks(cells, sheet, row, template.inputs());
     } else if (entry instanceof SentenceTemplate sentence) {
-      cells.add(new CalculatedCell(sheet, row, 0, new Sentence(sentence), entry.position()));
+      place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
     } else if (entry instanceof ChartTemplate chart) {
-      cells.add(
-          new CalculatedCell(sheet, row, 0, new Sentence(chart.sentence()), entry.position()));
+      SentenceTemplate title = chart.sentence();
+      place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
     } else if (entry instanceof RowTemplate.Verdict) {
-      cells.add(new CalculatedCell(sheet, row, 0, new Verdict(), entry.position()));
+      place.add(row, 0, new CellSource.Verdict(), Set.of());
     }
   }
 
   private static void addTable(
       List<CalculatedCell> cells, String sheet, int firstRow, TableTemplate table) {
+    List<Set<String>> needs = table.columns().stream().map(of -> needs(table, of)).toList();
     for (int row = 0; row < table.rows(); row++) {
       for (int column = 0; column < table.columns().size(); column++) {
         ColumnTemplate of = table.columns().get(column);
-        Entry entry = new Entry(table, of, row);
-        cells.add(new CalculatedCell(sheet, firstRow + row, column, entry, of.position()));
+        CellSource entry = new CellSource.Entry(of.name(), row);
+        new Place(cells, sheet, of.position())
+            .add(firstRow + row, column, entry, needs.get(column));
       }
     }
   }
@@ -220,11 +147,18 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
       List<CalculatedCell> cells, String sheet, int firstRow, List<InputTemplate> inputs) {
     int row = firstRow;
     for (InputTemplate input : inputs) {
-      cells.add(
-          new CalculatedCell(sheet, row, Layout.FAULT, new InputFault(input), input.position()));
-      Remark remark = new Remark(input, FormulaTranslation.FINE);
-      cells.add(new CalculatedCell(sheet, row, Layout.SENTENCE, remark, input.position()));
+      Place place = new Place(cells, sheet, input.position());
+      place.add(row, Layout.FAULT, new CellSource.InputFault(input), Set.of());
+      CellSource remark = new CellSource.Remark(input, CellValues.FINE);
+      place.add(row, Layout.SENTENCE, remark, Set.of());
       row++;
+    }
+  }
+
+  /** Where the cells of one entry of a template are. */
+  private record Place(List<CalculatedCell> cells, String sheet, Position at) {
+    void add(int row, int column, CellSource source, Set<String> needs) {
+      cells.add(new CalculatedCell(sheet, row, column, source, needs, at));
     }
   }
 }

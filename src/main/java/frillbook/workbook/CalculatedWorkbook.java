@@ -1,9 +1,13 @@
 package frillbook.workbook;
 
 import frillbook.naming.NamedValues;
+import frillbook.press.CellSource;
+import frillbook.press.CellValues;
+import frillbook.press.Press;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,27 +26,32 @@ public final class CalculatedWorkbook {
   private static final int SHOWN = 20;
 
   private final WorkbookTemplate template;
-  private final XSSFWorkbook workbook;
+  private final WorkbookSetting setting;
+  private final XSSFWorkbook workbook = new XSSFWorkbook();
+  private final WorkbookValues values;
   private final List<CalculatedCell> cells;
-  private final byte[] file;
 
-  private CalculatedWorkbook(WorkbookTemplate template, XSSFWorkbook workbook) {
+  private CalculatedWorkbook(WorkbookTemplate template, WorkbookSetting setting) {
     this.template = template;
-    this.workbook = workbook;
+    this.setting = setting;
+    new WorkbookCompiler().compileInto(workbook, template, setting);
+    this.values = new WorkbookValues(workbook);
+    this.values.recalculate();
     this.cells = CalculatedCell.all(template);
-    this.file = WorkbookPackage.bytes(workbook);
   }
 
   /** Compiles {@code template} and calculates every formula. */
   public static CalculatedWorkbook of(WorkbookTemplate template, WorkbookSetting setting) {
-    XSSFWorkbook workbook = new XSSFWorkbook();
-    new WorkbookCompiler().compileInto(workbook, template, setting);
-    return new CalculatedWorkbook(template, workbook);
+    return new CalculatedWorkbook(template, setting);
   }
 
   /** The file's bytes, every formula with its value. */
   public byte[] file() {
-    return file;
+    Object[] calculated = cells.stream().map(this::value).toArray();
+    Map<String, Object> inputs = new HashMap<>();
+    template.inputs().forEach(input -> inputs.put(input.name(), setting.value(input)));
+    return PressMaker.of(template, setting.units(), workbook)
+        .fill(new Press.Filling(calculated, inputs, setting.paper()));
   }
 
   /**
@@ -94,7 +103,7 @@ public final class CalculatedWorkbook {
       Optional<Object> ours = name.flatMap(known -> engine.value(cell.source()));
       Object yours = value(cell);
       if (ours.isPresent() && !same(ours.get(), yours)) {
-        int row = cell.source() instanceof CalculatedCell.Entry entry ? entry.rowNo() + 1 : 0;
+        int row = cell.source() instanceof CellSource.Entry entry ? entry.row() + 1 : 0;
         found.putIfAbsent(name.get(), new Disagreement(name.get(), row, yours, ours.get()));
       }
     }
@@ -113,11 +122,11 @@ public final class CalculatedWorkbook {
     Map<String, List<Object>> columns = new LinkedHashMap<>();
     template.tables().forEach(table -> columns(table, columns));
     for (CalculatedCell cell : cells) {
-      if (cell.source() instanceof CalculatedCell.Line line) {
-        lines.put(line.line().name(), value(cell));
-      } else if (cell.source() instanceof CalculatedCell.Fault fault) {
+      if (cell.source() instanceof CellSource.Line line) {
+        lines.put(line.line(), value(cell));
+      } else if (cell.source() instanceof CellSource.Fault fault) {
         lines.put(fault.check().name(), value(cell).equals(0.0) ? 1.0 : 0.0);
-      } else if (cell.source() instanceof CalculatedCell.Entry entry) {
+      } else if (cell.source() instanceof CellSource.Entry entry) {
         columns.get(entry.column()).add(value(cell));
       }
     }
@@ -129,7 +138,7 @@ public final class CalculatedWorkbook {
   }
 
   private Object value(CalculatedCell cell) {
-    return WorkbookValues.stored(written(cell));
+    return values.value(written(cell));
   }
 
   private XSSFCell written(CalculatedCell cell) {

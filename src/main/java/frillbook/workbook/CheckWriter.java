@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -31,7 +32,7 @@ final class CheckWriter {
     for (InputTemplate input : inputs) {
       String fault = formulas.fault(input, input.name());
       Span place = layout.fault(input).orElseThrow();
-      String sentence = formulas.remark(input, place, FormulaTranslation.FINE);
+      String sentence = formulas.remark(input, place, CellValues.FINE);
       row(
           next++,
           input.label(),

@@ -1,7 +1,5 @@
 package frillbook.workbook;
 
-import frillbook.template.SheetTemplate;
-import frillbook.template.WorkbookTemplate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -45,22 +43,14 @@ public final class ClientPage {
   }
 
   /**
-   * The client's page of {@code template} with {@code setting}.
+   * The page of {@code plan}, a workbook whose formulas have their values.
    *
-   * @throws IllegalStateException when the template has no sheet for a client
+   * @param sheet name of the sheet a client is given
    */
-  public static XSSFWorkbook of(WorkbookTemplate template, WorkbookSetting setting) {
-    SheetTemplate sheet =
-        template.sheets().stream()
-            .filter(SheetTemplate::client)
-            .findFirst()
-            .orElseThrow(() -> new IllegalStateException("no sheet is marked client: true"));
-    XSSFWorkbook plan = new XSSFWorkbook();
-    new WorkbookCompiler().compileInto(plan, template, setting);
-    new WorkbookValues(plan).store();
+  public static XSSFWorkbook of(XSSFWorkbook plan, String sheet) {
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
-    new ClientPage(plan.getSheet(sheet.name()), page.createSheet(sheet.name())).copy();
+    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet)).copy();
     ChartCaches.store(page);
     return page;
   }

@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.FormulaText;
 import frillbook.template.FormulaToken;
@@ -24,15 +25,6 @@ final class FormulaTranslation {
 
   /** Excel takes 255 characters between two quotation marks; kept well under. */
   private static final int LONGEST_TEXT = 240;
-
-  /** Said of what has been checked and is well. */
-  static final String FINE = "fine";
-
-  /** Said of what cannot be judged yet. */
-  static final String NOT_CHECKED = "not checked yet";
-
-  /** Said where nothing is wrong anywhere. */
-  static final String ALL_WELL = "Every check passes.";
 
   private static final String CM_PER_INCH = "2.54";
 
@@ -59,7 +51,7 @@ final class FormulaTranslation {
   static String verdict() {
     return "IF(COUNTIF(check_fault,1)>0,INDEX(check_sentence,MATCH(1,check_fault,0)),"
         + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"
-        + text(ALL_WELL)
+        + text(CellValues.ALL_WELL)
         + "))";
   }
 
@@ -78,7 +70,7 @@ final class FormulaTranslation {
 
   String sentence(CheckTemplate check) {
     String message = text(setting.say(check.message()));
-    String fine = guarded(check.guard(), text(FINE), text(NOT_CHECKED));
+    String fine = guarded(check.guard(), text(CellValues.FINE), text(CellValues.NOT_CHECKED));
     return "IF(" + check.name() + "=0," + fine + "," + message + ")";
   }
 

@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.press.Paper;
 import frillbook.template.ChartTemplate;
 import frillbook.template.RowTemplate;
 import java.util.Arrays;

@@ -2,8 +2,8 @@ package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.press.Paper;
 import frillbook.template.InputTemplate;
-import frillbook.template.WorkbookTemplate;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -26,20 +26,20 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
- * @param inputs every input of the template, a Double or a String
+ * @param inputs every input of the templates, a Double or a String
  */
 public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
   private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
-   * Reads the inputs of {@code template} from {@code path}.
+   * Reads the inputs of {@code templates} from {@code path}.
    *
    * @throws PlanFileException with one sentence for each cell that cannot be used
    */
-  public static PlanFile read(Path path, WorkbookTemplate template) {
+  public static PlanFile read(Path path, List<InputTemplate> templates) {
     try (InputStream in = Files.newInputStream(path);
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
-      return read(path, workbook, template);
+      return read(path, workbook, templates);
     } catch (NoSuchFileException e) {
       throw new PlanFileException(path + " is not there. " + REMEDY);
     } catch (IOException e) {
@@ -49,7 +49,7 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
     }
   }
 
-  private static PlanFile read(Path path, XSSFWorkbook workbook, WorkbookTemplate template) {
+  private static PlanFile read(Path path, XSSFWorkbook workbook, List<InputTemplate> templates) {
     WorkbookValues values = new WorkbookValues(workbook);
     if (!values.names().containsAll(List.of("length_unit", "currency_code"))) {
       throw new PlanFileException(
@@ -60,7 +60,7 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
     Units units = units(path, values);
     List<String> mistakes = new ArrayList<>();
     Map<String, Object> inputs = new LinkedHashMap<>();
-    for (InputTemplate input : template.inputs()) {
+    for (InputTemplate input : templates) {
       inputs.put(input.name(), value(values, input, units, mistakes));
     }
     if (!mistakes.isEmpty()) {

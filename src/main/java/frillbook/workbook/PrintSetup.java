@@ -44,7 +44,7 @@ final class PrintSetup {
     XSSFSheet sheet = page.sheet();
     sheet.setFitToPage(true);
     XSSFPrintSetup print = sheet.getPrintSetup();
-    print.setPaperSize(page.setting().paper().code());
+    print.setPaperSize((short) page.setting().paper().code());
     print.setLandscape(page.template().orientation() == Orientation.LANDSCAPE);
     print.setFitWidth((short) 1);
     // 0: as many pages as it takes.

@@ -4,10 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -38,30 +34,36 @@ public final class WorkbookPackage {
   /** A reader of the file must find this part first (ISO/IEC 29500-2). */
   private static final String CONTENT_TYPES = "[Content_Types].xml";
 
-  private static final String SHEETS = "xl/worksheets/sheet";
-
   private WorkbookPackage() {}
-
-  /**
-   * The file of {@code workbook}, every formula with its value, for programs that only show values.
-   * A program that calculates is asked to do so on opening. The same workbook gives the same bytes
-   * on any day, in any locale and time zone.
-   */
-  public static byte[] bytes(XSSFWorkbook workbook) {
-    new WorkbookValues(workbook).store();
-    return asItIs(workbook);
-  }
 
   /**
    * The file of {@code workbook} as it is: formulas that nobody has calculated have no value, and
    * whoever opens it must calculate.
    */
   public static byte[] asItIs(XSSFWorkbook workbook) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+      out.setLevel(Deflater.BEST_COMPRESSION);
+      for (Map.Entry<String, byte[]> part : parts(workbook).entrySet()) {
+        ZipEntry entry = new ZipEntry(part.getKey());
+        entry.setTimeLocal(ENTRY_TIME);
+        out.putNextEntry(entry);
+        out.write(part.getValue());
+        out.closeEntry();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** The parts of the file by name, in the order in which they are written. */
+  static Map<String, byte[]> parts(XSSFWorkbook workbook) {
     workbook.setForceFormulaRecalculation(true);
     fixProperties(workbook.getProperties());
     try (ByteArrayOutputStream written = new ByteArrayOutputStream()) {
       workbook.write(written);
-      return rezipped(written.toByteArray());
+      return parts(written.toByteArray());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -77,23 +79,6 @@ public final class WorkbookPackage {
     properties.getExtendedProperties().setApplication(PROGRAM);
   }
 
-  /** The same parts in a settled order, with a settled time. */
-  private static byte[] rezipped(byte[] zip) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(zip.length);
-    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(Deflater.BEST_COMPRESSION);
-      for (Map.Entry<String, byte[]> part : parts(zip).entrySet()) {
-        ZipEntry entry = new ZipEntry(part.getKey());
-        entry.setTimeLocal(ENTRY_TIME);
-        out.putNextEntry(entry);
-        out.write(
-            part.getKey().startsWith(SHEETS) ? FillDown.share(part.getValue()) : part.getValue());
-        out.closeEntry();
-      }
-    }
-    return bytes.toByteArray();
-  }
-
   private static Map<String, byte[]> parts(byte[] zip) throws IOException {
     Comparator<String> firstPart = Comparator.comparing(name -> !name.equals(CONTENT_TYPES));
     Map<String, byte[]> parts = new TreeMap<>(firstPart.thenComparing(Comparator.naturalOrder()));
@@ -103,44 +88,5 @@ public final class WorkbookPackage {
       }
     }
     return parts;
-  }
-
-  /**
-   * Writes a file beside {@code target} and moves it into place, so that there is never half a
-   * workbook. Without {@code overwrite} a file that is already there stays as it is.
-   *
-   * @throws WorkbookFileException when the file is there, is none, or cannot be written
-   */
-  public static void save(byte[] bytes, Path target, boolean overwrite) {
-    Path place = target.toAbsolutePath();
-    // Not a folder, and no device either: moving a file into its place would destroy it.
-    if (Files.exists(place) && !Files.isRegularFile(place)) {
-      throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, null);
-    } else if (Files.exists(place) && !overwrite) {
-      throw new WorkbookFileException(WorkbookFileException.Reason.EXISTS, target, null);
-    } else if (!Files.isDirectory(place.getParent())) {
-      throw new WorkbookFileException(WorkbookFileException.Reason.NO_FOLDER, target, null);
-    }
-    try {
-      writeBeside(bytes, Files.exists(place) ? place.toRealPath() : place);
-    } catch (IOException e) {
-      throw new WorkbookFileException(WorkbookFileException.Reason.NOT_WRITABLE, target, e);
-    }
-  }
-
-  private static void writeBeside(byte[] bytes, Path place) throws IOException {
-    Path part = place.resolveSibling("." + place.getFileName() + ".part");
-    try {
-      // Not a temporary file of the library's: those can be read by their owner alone.
-      Files.write(
-          part,
-          bytes,
-          StandardOpenOption.CREATE,
-          StandardOpenOption.TRUNCATE_EXISTING,
-          StandardOpenOption.WRITE);
-      Files.move(part, place, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
   }
 }

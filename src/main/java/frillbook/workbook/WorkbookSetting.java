@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.press.Paper;
 import frillbook.template.InputTemplate;
 import java.util.Map;
 

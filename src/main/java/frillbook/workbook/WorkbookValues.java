@@ -1,7 +1,5 @@
 package frillbook.workbook;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -40,12 +38,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * cell), a Boolean, or a {@link CellError}.
  */
 public final class WorkbookValues {
-  /**
-   * Figures of a number in the file. Of the longest run they still leave less than what counts as
-   * equal; all seventeen would only make the file larger.
-   */
-  private static final MathContext STORED = new MathContext(12);
-
   private final XSSFWorkbook workbook;
   private final ParsedWorkbook cells;
   private final WorkbookEvaluator evaluator;
@@ -193,26 +185,6 @@ public final class WorkbookValues {
       return calculation.get();
     } finally {
       LocaleUtil.resetUserLocale();
-    }
-  }
-
-  /** Calculates every formula and writes its value into its cell. */
-  void store() {
-    recalculate();
-    formulaCells.forEach(cell -> store(cell, value(cell)));
-  }
-
-  private static void store(XSSFCell cell, Object value) {
-    if (value instanceof Double number) {
-      cell.setCellValue(new BigDecimal(number, STORED).doubleValue());
-      // A number is what a cell holds where nothing is said.
-      cell.getCTCell().unsetT();
-    } else if (value instanceof Boolean truth) {
-      cell.setCellValue(truth);
-    } else if (value instanceof CellError error) {
-      cell.setCellErrorValue(FormulaError.forString(error.text()));
-    } else {
-      cell.setCellValue(value.toString());
     }
   }
 

@@ -1,13 +1,15 @@
 package frillbook.agreement;
 
 import frillbook.naming.NamedValues;
+import frillbook.press.CellSource;
+import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.Form;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.CalculatedCell;
-import frillbook.workbook.CellValues;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -40,7 +42,7 @@ final class Comparison {
     this.brief = brief;
     this.sheet = sheet;
     this.plan = brief.planned();
-    this.values = new CellValues(template, brief.units(), brief.inputs(), plan);
+    this.values = new CellValues(Form.of(template), brief.units(), brief.inputs(), plan);
     this.closeness = Closeness.within(plan);
   }
 
@@ -60,11 +62,11 @@ final class Comparison {
     Map<String, List<Object>> columns = new LinkedHashMap<>(plan.columns());
     for (LineTemplate line : template.lines()) {
       lines.remove(line.name());
-      line(line.name(), values.value(new CalculatedCell.Line(line)).orElse(null));
+      line(line.name(), values.value(new CellSource.Line(line.name())).orElse(null));
     }
     for (CheckTemplate check : template.checks()) {
       Object known = lines.remove(check.name());
-      Object fault = values.value(new CalculatedCell.Fault(check)).orElseThrow();
+      Object fault = values.value(new CellSource.Fault(Form.Check.of(check))).orElseThrow();
       line(check.name(), known == null ? null : fault);
     }
     for (TableTemplate table : template.tables()) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.Units;
 import frillbook.template.PortableFunctions;
-import frillbook.workbook.WorkbookPackage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -67,7 +66,7 @@ final class PackageTest {
   }
 
   private static byte[] made(Units units) {
-    return WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, units));
+    return PressedFile.of(TrialBrief.preset(Trials.TEMPLATE, units));
   }
 
   private static XSSFWorkbook read(Units units) throws IOException {

@@ -7,16 +7,13 @@ import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
 import frillbook.plan.Plan;
 import frillbook.plan.Work;
-import frillbook.workbook.WorkbookPackage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -36,8 +33,6 @@ final class PaperTest {
   private static final int FEWEST_LINES = 6;
 
   @TempDir Path folder;
-
-  private final Map<Units, byte[]> presets = new HashMap<>();
 
   @BeforeEach
   void skipWhereAProgramIsAbsent() {
@@ -79,10 +74,11 @@ final class PaperTest {
 
   /** The file with the presets in which the inputs of {@code brief} are typed. */
   private Path changed(TrialBrief brief, String name) throws IOException {
-    byte[] made =
-        presets.computeIfAbsent(
-            brief.units(),
-            units -> WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, units)));
+    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, brief.units());
+    return changed(brief, PressedFile.of(preset), name);
+  }
+
+  private Path changed(TrialBrief brief, byte[] made, String name) throws IOException {
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(made));
         ByteArrayOutputStream typed = new ByteArrayOutputStream()) {
       SheetValues sheet = SheetValues.stored(workbook);
@@ -188,11 +184,8 @@ final class PaperTest {
             .with("interfacing_width", 12.0);
     assertTrue(stopped.plan().work().isEmpty(), "it stops");
     TrialBrief right = stopped.with("interfacing_width", 45.0).titled("put right");
-    XSSFWorkbook made = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH);
-    SheetValues sheet = SheetValues.stored(made);
-    stopped.changes().forEach((input, value) -> type(sheet.cells(input).get(0), value));
-    presets.put(Trials.INCH, WorkbookPackage.bytes(made));
-    PrintedPages printed = PrintedPages.of(List.of(changed(right, "right")), folder).get(0);
+    Path file = changed(right, PressedFile.of(stopped), "right");
+    PrintedPages printed = PrintedPages.of(List.of(file), folder).get(0);
     rings(right, printed);
     joins(right, printed);
     pieces(right, printed);

@@ -1,8 +1,8 @@
 package frillbook.agreement;
 
 import frillbook.brief.Units;
+import frillbook.press.Paper;
 import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.Paper;
 import frillbook.workbook.WorkbookCompiler;
 import frillbook.workbook.WorkbookSetting;
 import frillbook.workbook.WorkbookValues;

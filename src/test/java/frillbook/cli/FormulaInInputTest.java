@@ -46,7 +46,7 @@ class FormulaInInputTest {
   }
 
   private static Object read(String input, Typed plan) {
-    return PlanFile.read(plan.plan(), TEMPLATE).inputs().get(input);
+    return PlanFile.read(plan.plan(), TEMPLATE.inputs()).inputs().get(input);
   }
 
   private static void isRefused(Typed plan, String sentence) {

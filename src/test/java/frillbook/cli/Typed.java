@@ -41,7 +41,9 @@ record Typed(Path plan) {
     return changed(
         workbook -> {
           CTCell cell = input(workbook, input).getCTCell();
-          cell.unsetV();
+          if (cell.isSetV()) {
+            cell.unsetV();
+          }
           if (cell.isSetT()) {
             cell.unsetT();
           }

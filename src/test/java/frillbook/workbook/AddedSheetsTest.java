@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

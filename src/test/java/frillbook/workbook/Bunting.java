@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
@@ -26,6 +27,12 @@ final class Bunting {
     new WorkbookCompiler()
         .compileInto(workbook, TEMPLATE, new WorkbookSetting(units(unit), inputs, Paper.A4));
     return workbook;
+  }
+
+  /** The file, every formula with its value. */
+  static byte[] file(LengthUnit unit, Map<String, Object> inputs) {
+    WorkbookSetting setting = new WorkbookSetting(units(unit), inputs, Paper.A4);
+    return CalculatedWorkbook.of(TEMPLATE, setting).file();
   }
 
   static WorkbookValues calculated(LengthUnit unit) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.WorkbookTemplate;
 import java.util.Map;
@@ -63,7 +64,7 @@ final class ChartPrintTest {
   @Test
   void aChartIsWithinWhatIsPrinted() {
     XSSFWorkbook workbook = under(25);
-    WorkbookPackage.bytes(workbook);
+    WorkbookPackage.asItIs(workbook);
     // The sentence stands in row 27, the chart to row 49: no area that ends with row 40.
     assertEquals(null, workbook.getPrintArea(0));
   }

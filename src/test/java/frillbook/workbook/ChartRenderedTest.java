@@ -26,8 +26,8 @@ final class ChartRenderedTest {
     Rendered.assumePrograms();
   }
 
-  private List<BufferedImage> pages(XSSFWorkbook workbook) throws IOException {
-    return Rendered.pages(Rendered.chartsAlone(WorkbookPackage.bytes(workbook)), folder);
+  private List<BufferedImage> pages(byte[] file) throws IOException {
+    return Rendered.pages(Rendered.chartsAlone(file), folder);
   }
 
   private static void isRound(Ink figure) {
@@ -38,7 +38,7 @@ final class ChartRenderedTest {
 
   @Test
   void everyChartIsDrawnAndACircleIsRound() throws IOException {
-    List<BufferedImage> pages = pages(Coin.compiled());
+    List<BufferedImage> pages = pages(Coin.file());
     assertEquals(5, pages.size());
     pages.forEach(page -> assertTrue(Ink.largest(page).pixels() > 500));
     isRound(Ink.largest(pages.get(3)));
@@ -54,7 +54,7 @@ final class ChartRenderedTest {
   @Test
   void aChartFollowsItsCells() throws IOException {
     // Half the radius, half the width.
-    byte[] bytes = WorkbookPackage.bytes(Coin.compiled());
+    byte[] bytes = Coin.file();
     Ink whole = circle(bytes, folder.resolve("whole"));
     Ink changed = circle(withRadius(0.4, bytes), folder.resolve("changed"));
     assertEquals(0.5, (double) changed.width() / whole.width(), 0.02);

@@ -21,7 +21,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
 /** The charts of the coin, reread from the written file. */
 final class ChartWriterTest {
   private static XSSFSheet coin() {
-    return reread(WorkbookPackage.bytes(Coin.compiled())).getSheet("Coin");
+    return reread(Coin.file()).getSheet("Coin");
   }
 
   private static XSSFWorkbook reread(byte[] bytes) {
@@ -114,7 +114,7 @@ final class ChartWriterTest {
 
   @Test
   void aDrawingsPlotHasTheProportionsOfItsAxes() {
-    XSSFSheet page = reread(WorkbookPackage.bytes(Coin.compiled())).getSheet("Page");
+    XSSFSheet page = reread(Coin.file()).getSheet("Page");
     ChartPlace place = ChartPlace.on(page).get(0).place();
     var layout = plot(page, 0).getLayout().getManualLayout();
     double wide = layout.getW().getVal() * place.width();
@@ -157,13 +157,12 @@ final class ChartWriterTest {
 
   @Test
   void theSameTemplateGivesTheSameBytes() {
-    assertArrayEquals(
-        WorkbookPackage.bytes(Coin.compiled()), WorkbookPackage.bytes(Coin.compiled()));
+    assertArrayEquals(Coin.file(), Coin.file());
   }
 
   @Test
   void theClientsChartReadsPlainValuesOfItsOwnSheet() {
-    XSSFSheet page = reread(WorkbookPackage.bytes(Coin.clientPage())).getSheetAt(0);
+    XSSFSheet page = reread(Coin.clientPage()).getSheetAt(0);
     CTScatterSer rim = series(page, 0, 0);
     assertEquals("Page!$U$2:$U$50", rim.getXVal().getNumRef().getF());
     assertEquals(0.4, page.getRow(1 + 8).getCell(20).getNumericCellValue());
@@ -174,7 +173,7 @@ final class ChartWriterTest {
 
   @Test
   void theClientsChartsKeepTheirPointsForThoseWhoReadNoCells() {
-    XSSFSheet page = reread(WorkbookPackage.bytes(Coin.clientPage())).getSheetAt(0);
+    XSSFSheet page = reread(Coin.clientPage()).getSheetAt(0);
     CTNumData across = series(page, 0, 0).getXVal().getNumRef().getNumCache();
     assertEquals(49, across.getPtCount().getVal());
     assertEquals("0.8", across.getPtArray(0).getV());
@@ -187,7 +186,7 @@ final class ChartWriterTest {
 
   @Test
   void theClientsPointsAreNotPrinted() {
-    XSSFWorkbook page = reread(WorkbookPackage.bytes(Coin.clientPage()));
+    XSSFWorkbook page = reread(Coin.clientPage());
     // Title, 18 and 8 rows of chart, each with a sentence above and a free row.
     assertEquals("Page!$A$1:$C$31", page.getPrintArea(0));
   }

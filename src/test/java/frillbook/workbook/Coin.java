@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
@@ -18,8 +19,9 @@ final class Coin {
 
   private Coin() {}
 
-  static XSSFWorkbook compiled() {
-    return compiled(SETTING);
+  /** The file, every formula with its value. */
+  static byte[] file() {
+    return CalculatedWorkbook.of(TEMPLATE, SETTING).file();
   }
 
   static XSSFWorkbook compiled(WorkbookSetting setting) {
@@ -28,7 +30,7 @@ final class Coin {
     return workbook;
   }
 
-  static XSSFWorkbook clientPage() {
-    return ClientPage.of(TEMPLATE, SETTING);
+  static byte[] clientPage() {
+    return Pages.of(file(), "Page");
   }
 }

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import java.util.List;
 import java.util.Map;

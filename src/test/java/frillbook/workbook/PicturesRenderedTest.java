@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
@@ -13,7 +14,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,12 +71,13 @@ final class PicturesRenderedTest {
             3.0));
   }
 
-  private static WorkbookSetting setting(Map<String, Object> inputs) {
-    return new WorkbookSetting(Bunting.units(LengthUnit.CM), inputs, Paper.A4);
+  private static byte[] file(Map<String, Object> inputs) {
+    WorkbookSetting setting = new WorkbookSetting(Bunting.units(LengthUnit.CM), inputs, Paper.A4);
+    return CalculatedWorkbook.of(TEMPLATE, setting).file();
   }
 
-  private List<BufferedImage> pages(XSSFWorkbook workbook) throws IOException {
-    return Rendered.pages(Rendered.chartsAlone(WorkbookPackage.bytes(workbook)), folder);
+  private List<BufferedImage> pages(byte[] file) throws IOException {
+    return Rendered.pages(Rendered.chartsAlone(file), folder);
   }
 
   private static void isRound(Ink flower) {
@@ -86,9 +87,7 @@ final class PicturesRenderedTest {
   @ParameterizedTest
   @MethodSource("cushions")
   void everyPictureIsDrawnAndTheFlowerIsRound(Map<String, Object> inputs) throws IOException {
-    XSSFWorkbook workbook = new XSSFWorkbook();
-    new WorkbookCompiler().compileInto(workbook, TEMPLATE, setting(inputs));
-    List<BufferedImage> pages = pages(workbook);
+    List<BufferedImage> pages = pages(file(inputs));
     // From above, guide, cloth, base cloth, side, money, fuller, closer, and from above for the
     // client.
     assertEquals(9, pages.size());
@@ -101,7 +100,7 @@ final class PicturesRenderedTest {
 
   @Test
   void theClientsPageHasTheFlower() throws IOException {
-    List<BufferedImage> pages = pages(ClientPage.of(TEMPLATE, setting(Map.of())));
+    List<BufferedImage> pages = pages(Pages.of(file(Map.of()), "Client"));
     assertEquals(1, pages.size());
     assertTrue(Ink.largest(pages.get(0)).pixels() > LEAST_INK);
     isRound(Ink.largest(pages.get(0)));

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import java.util.Arrays;

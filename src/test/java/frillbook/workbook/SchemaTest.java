@@ -8,11 +8,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.XmlError;
 import org.apache.xmlbeans.XmlException;
 import org.apache.xmlbeans.XmlObject;
@@ -54,20 +54,19 @@ final class SchemaTest {
   @Test
   void everyPartIsValid() throws IOException, XmlException, InvalidFormatException {
     // Four sheets, workbook, styles, shared strings.
-    areValid(7, Bunting.compiled(LengthUnit.INCH));
+    areValid(7, Bunting.file(LengthUnit.INCH, Map.of()));
   }
 
   @Test
   void everyPartWithChartsIsValid() throws IOException, XmlException, InvalidFormatException {
     // Three sheets, workbook, styles, shared strings, five charts on two drawings.
-    areValid(13, Coin.compiled());
+    areValid(13, Coin.file());
     // The one sheet's: sheet, workbook, styles, shared strings, two charts on a drawing.
     areValid(7, Coin.clientPage());
   }
 
-  private static void areValid(int parts, XSSFWorkbook workbook)
+  private static void areValid(int parts, byte[] bytes)
       throws IOException, XmlException, InvalidFormatException {
-    byte[] bytes = WorkbookPackage.bytes(workbook);
     List<String> checked = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (OPCPackage file = OPCPackage.open(new ByteArrayInputStream(bytes))) {

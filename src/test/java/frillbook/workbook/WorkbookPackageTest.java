@@ -3,17 +3,14 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
@@ -26,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 final class WorkbookPackageTest {
-  private final byte[] bytes = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH));
+  private final byte[] bytes = Bunting.file(LengthUnit.INCH, Map.of());
 
   @TempDir Path folder;
 
@@ -42,7 +39,7 @@ final class WorkbookPackageTest {
 
   @Test
   void theSameInputGivesTheSameBytes() {
-    assertArrayEquals(bytes, WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH)));
+    assertArrayEquals(bytes, Bunting.file(LengthUnit.INCH, Map.of()));
   }
 
   @Test
@@ -52,7 +49,7 @@ final class WorkbookPackageTest {
     Locale.setDefault(Locale.GERMANY);
     TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
     try {
-      assertArrayEquals(bytes, WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH)));
+      assertArrayEquals(bytes, Bunting.file(LengthUnit.INCH, Map.of()));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
@@ -62,12 +59,12 @@ final class WorkbookPackageTest {
   @Test
   void writingTwiceGivesTheSameBytes() {
     XSSFWorkbook workbook = Bunting.compiled(LengthUnit.INCH);
-    assertArrayEquals(WorkbookPackage.bytes(workbook), WorkbookPackage.bytes(workbook));
+    assertArrayEquals(WorkbookPackage.asItIs(workbook), WorkbookPackage.asItIs(workbook));
   }
 
   @Test
   void anotherInputGivesOtherBytes() {
-    byte[] other = WorkbookPackage.bytes(Bunting.compiled(LengthUnit.INCH, Map.of("tape", 101.0)));
+    byte[] other = Bunting.file(LengthUnit.INCH, Map.of("tape", 101.0));
     assertFalse(Arrays.equals(bytes, other));
   }
 
@@ -109,67 +106,6 @@ final class WorkbookPackageTest {
   void theContentTypesComeFirst() throws IOException {
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(bytes))) {
       assertEquals("[Content_Types].xml", in.getNextEntry().getName());
-    }
-  }
-
-  @Test
-  void aNewFileIsWritten() throws IOException {
-    Path target = folder.resolve("plan.xlsx");
-    WorkbookPackage.save(bytes, target, false);
-    assertArrayEquals(bytes, Files.readAllBytes(target));
-    assertEquals(List.of(target), listed());
-  }
-
-  @Test
-  void aFileThatIsThereStaysAsItIs() throws IOException {
-    Path target = Files.writeString(folder.resolve("plan.xlsx"), "mine");
-    WorkbookFileException told =
-        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, target, false));
-    assertEquals(WorkbookFileException.Reason.EXISTS, told.reason());
-    assertEquals(target + " is already there", told.getMessage());
-    assertEquals("mine", Files.readString(target));
-  }
-
-  @Test
-  void overwritingReplacesTheFile() throws IOException {
-    Path target = Files.writeString(folder.resolve("plan.xlsx"), "mine");
-    WorkbookPackage.save(bytes, target, true);
-    assertArrayEquals(bytes, Files.readAllBytes(target));
-    assertEquals(List.of(target), listed());
-  }
-
-  @Test
-  void aFolderThatIsNotThereIsTold() {
-    Path target = folder.resolve("nowhere").resolve("plan.xlsx");
-    WorkbookFileException told =
-        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, target, true));
-    assertEquals(WorkbookFileException.Reason.NO_FOLDER, told.reason());
-    assertEquals("the folder of " + target + " is not there", told.getMessage());
-  }
-
-  @Test
-  void aFolderInThePlaceOfTheFileIsTold() {
-    WorkbookFileException told =
-        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, folder, true));
-    assertEquals(WorkbookFileException.Reason.NOT_WRITABLE, told.reason());
-    assertEquals(folder + " cannot be written", told.getMessage());
-  }
-
-  /** A pipe stands for every device: what is moved into its place is in its place for good. */
-  @Test
-  void aDeviceInThePlaceOfTheFileStays() throws IOException, InterruptedException {
-    Path pipe = folder.resolve("pipe");
-    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
-    WorkbookFileException told =
-        assertThrows(WorkbookFileException.class, () -> WorkbookPackage.save(bytes, pipe, true));
-    assertEquals(WorkbookFileException.Reason.NOT_WRITABLE, told.reason());
-    assertFalse(Files.isRegularFile(pipe));
-    assertEquals(List.of(pipe), listed());
-  }
-
-  private List<Path> listed() throws IOException {
-    try (var files = Files.list(folder)) {
-      return files.toList();
     }
   }
 }

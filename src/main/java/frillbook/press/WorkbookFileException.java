@@ -1,4 +1,4 @@
-package frillbook.workbook;
+package frillbook.press;
 
 import java.nio.file.Path;
 

@@ -1,21 +1,28 @@
-package frillbook.workbook;
+package frillbook.press;
 
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
-import frillbook.template.CheckTemplate;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
-import frillbook.template.LineTemplate;
-import frillbook.template.PlanWords;
-import frillbook.template.WorkbookTemplate;
+import frillbook.wording.PlanWords;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** What the engine says for every calculated cell of a workbook. */
 public final class CellValues {
-  private final WorkbookTemplate template;
+  /** Said of what has been checked and is well. */
+  public static final String FINE = "fine";
+
+  /** Said of what cannot be judged yet. */
+  public static final String NOT_CHECKED = "not checked yet";
+
+  /** Said where nothing is wrong anywhere. */
+  public static final String ALL_WELL = "Every check passes.";
+
+  private final Form form;
   private final Units units;
   private final Map<String, Object> inputs;
   private final NamedValues plan;
@@ -25,43 +32,36 @@ public final class CellValues {
    * @param inputs every input by name, null for words that were emptied; each can be used
    * @param plan the values that follow from them
    */
-  public CellValues(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues plan) {
-    this.template = template;
+  public CellValues(Form form, Units units, Map<String, Object> inputs, NamedValues plan) {
+    this.form = form;
     this.units = units;
     this.inputs = inputs;
     this.plan = plan;
-    this.words = new PlanWords(template, units, inputs, plan);
+    this.words = new PlanWords(form.texts(), units, inputs, plan);
   }
 
-  /** A Double or a String; empty for what only these templates have. */
-  public Optional<Object> value(CalculatedCell.Source source) {
-    if (source instanceof CalculatedCell.Line line) {
-      return line(line.line());
-    } else if (source instanceof CalculatedCell.OtherUnit other) {
-      return line(other.line()).map(this::inOtherUnit);
-    } else if (source instanceof CalculatedCell.Entry entry) {
-      return Optional.ofNullable(plan.columns().get(entry.column())).map(c -> at(c, entry.rowNo()));
-    } else if (source instanceof CalculatedCell.Fault fault) {
+  /** A Double or a String; empty for what only templates of a person's own have. */
+  public Optional<Object> value(CellSource source) {
+    if (source instanceof CellSource.Entry entry) {
+      return Optional.ofNullable(plan.columns().get(entry.column())).map(c -> at(c, entry.row()));
+    } else if (source instanceof CellSource.Line line) {
+      return words.value(line.line());
+    } else if (source instanceof CellSource.OtherUnit other) {
+      return words.value(other.line()).map(this::inOtherUnit);
+    } else if (source instanceof CellSource.Fault fault) {
       return Optional.of((double) fault(fault.check()));
-    } else if (source instanceof CalculatedCell.FaultSentence sentence) {
+    } else if (source instanceof CellSource.FaultSentence sentence) {
       return Optional.of(sentence(sentence.check()));
-    } else if (source instanceof CalculatedCell.InputFault fault) {
+    } else if (source instanceof CellSource.InputFault fault) {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
-    } else if (source instanceof CalculatedCell.Remark remark) {
+    } else if (source instanceof CellSource.Remark remark) {
       InputTemplate input = remark.input();
       String said = isUsable(input) ? remark.good() : input.refusal(units.length());
       return Optional.of(units.say(said));
-    } else if (source instanceof CalculatedCell.Sentence sentence) {
-      return Optional.of(words.sentence(sentence.sentence()));
+    } else if (source instanceof CellSource.Said said) {
+      return Optional.of(words.say(said.sentence()));
     }
     return Optional.of(verdict());
-  }
-
-  private Optional<Object> line(LineTemplate line) {
-    return line.text().isPresent()
-        ? Optional.of(words.line(line))
-        : Optional.ofNullable(plan.lines().get(line.name()));
   }
 
   private Object inOtherUnit(Object value) {
@@ -78,26 +78,24 @@ public final class CellValues {
     return input.accepts(value == null ? NamedValues.NOTHING : value, units.length());
   }
 
-  private int fault(CheckTemplate check) {
+  private int fault(Form.Check check) {
     boolean fine = !Double.valueOf(0).equals(plan.lines().get(check.name()));
     return fine || !words.holds(check.guard()) ? 0 : check.level().code();
   }
 
-  private String sentence(CheckTemplate check) {
+  private String sentence(Form.Check check) {
     if (fault(check) != 0) {
       return units.say(check.message());
     }
-    return words.holds(check.guard()) ? FormulaTranslation.FINE : FormulaTranslation.NOT_CHECKED;
+    return words.holds(check.guard()) ? FINE : NOT_CHECKED;
   }
 
   private String verdict() {
-    return firstOf(CheckLevel.STOP)
-        .or(() -> firstOf(CheckLevel.MIND))
-        .orElse(FormulaTranslation.ALL_WELL);
+    return firstOf(CheckLevel.STOP).or(() -> firstOf(CheckLevel.MIND)).orElse(ALL_WELL);
   }
 
   private Optional<String> firstOf(CheckLevel level) {
-    return template.checks().stream()
+    return form.checks().stream()
         .filter(check -> fault(check) == level.code())
         .map(this::sentence)
         .findFirst();

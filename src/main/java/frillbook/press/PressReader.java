@@ -1,0 +1,194 @@
+package frillbook.press;
+
+import frillbook.brief.LengthUnit;
+import frillbook.template.CheckLevel;
+import frillbook.template.Form;
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
+import frillbook.template.Position;
+import frillbook.template.Range;
+import frillbook.template.ValueFormat;
+import frillbook.wording.NumberStyle;
+import frillbook.wording.Sentence;
+import frillbook.wording.Wording;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what {@link PressWriter} has written. */
+final class PressReader {
+  private static final Slot.Kind[] SLOT_KINDS = Slot.Kind.values();
+
+  private final ByteBuffer in;
+
+  /** Names that come again and again, as those of columns do, are kept once. */
+  private final Map<String, String> names = new HashMap<>();
+
+  private PressReader(byte[] file) {
+    this.in = ByteBuffer.wrap(file);
+  }
+
+  static Press read(byte[] file) {
+    return new PressReader(file).press();
+  }
+
+  private Press press() {
+    LengthUnit unit = LengthUnit.valueOf(text());
+    Form form = form();
+    int cells = in.getInt();
+    List<CellSource> sources = new ArrayList<>(cells);
+    for (int index = 0; index < cells; index++) {
+      sources.add(cell(form));
+    }
+    int count = in.getInt();
+    List<Part> parts = new ArrayList<>(count);
+    for (int index = 0; index < count; index++) {
+      parts.add(part());
+    }
+    return new Press(unit, form, sources, parts);
+  }
+
+  private Form form() {
+    List<InputTemplate> inputs = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      inputs.add(input());
+    }
+    List<Form.Check> checks = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), text(), textIfAny()));
+    }
+    Map<String, Sentence> texts = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      texts.put(text(), sentence());
+    }
+    List<Form.Headline> headlines = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      headlines.add(
+          new Form.Headline(text(), text(), text(), ValueFormat.valueOf(text()), truth()));
+    }
+    return new Form(inputs, checks, texts, headlines, textIfAny());
+  }
+
+  private InputTemplate input() {
+    String name = text();
+    String label = text();
+    InputKind kind = InputKind.valueOf(text());
+    String unit = text();
+    String prompt = text();
+    Range inch = range();
+    Range cm = range();
+    List<String> choices = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      choices.add(text());
+    }
+    return new InputTemplate(
+        name, label, kind, unit, prompt, inch, cm, choices, text(), position());
+  }
+
+  private Range range() {
+    return new Range(in.getDouble(), in.getDouble(), in.getDouble());
+  }
+
+  private Position position() {
+    return new Position(text(), in.getInt(), in.getInt());
+  }
+
+  private Sentence sentence() {
+    return new Sentence(wording(), textIfAny());
+  }
+
+  private Wording wording() {
+    List<Wording.Part> parts = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      parts.add(wordingPart());
+    }
+    return new Wording(parts);
+  }
+
+  private Wording.Part wordingPart() {
+    int tag = in.get();
+    return switch (tag) {
+      case PressTag.WORDS -> new Wording.Words(text());
+      case PressTag.TEXT -> new Wording.Text(text());
+      case PressTag.NUMBER ->
+          new Wording.Number(text(), new NumberStyle(in.get(), in.get(), truth(), truth()));
+      case PressTag.CHOICE -> new Wording.Choice(text(), cases(), wording());
+      default -> throw unknown(tag);
+    };
+  }
+
+  private List<Wording.Case> cases() {
+    List<Wording.Case> cases = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      Object value = truth() ? (Object) in.getDouble() : text();
+      cases.add(new Wording.Case(value, wording()));
+    }
+    return cases;
+  }
+
+  private CellSource cell(Form form) {
+    int tag = in.get();
+    return switch (tag) {
+      case PressTag.LINE -> new CellSource.Line(text());
+      case PressTag.OTHER_UNIT -> new CellSource.OtherUnit(text());
+      case PressTag.ENTRY -> new CellSource.Entry(name(), in.getInt());
+      case PressTag.FAULT -> new CellSource.Fault(form.checks().get(in.getInt()));
+      case PressTag.FAULT_SENTENCE -> new CellSource.FaultSentence(form.checks().get(in.getInt()));
+      case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));
+      case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text());
+      case PressTag.SAID -> new CellSource.Said(sentence());
+      case PressTag.VERDICT -> new CellSource.Verdict();
+      default -> throw unknown(tag);
+    };
+  }
+
+  private Part part() {
+    String name = text();
+    if (truth()) {
+      return new Part.Finished(name, in.getInt(), in.getLong(), bytes());
+    }
+    byte[] text = bytes();
+    int count = in.getInt();
+    List<Slot> slots = new ArrayList<>(count);
+    for (int index = 0; index < count; index++) {
+      slots.add(new Slot(SLOT_KINDS[in.get()], in.getInt(), in.getInt(), in.getInt()));
+    }
+    return new Part.Slotted(name, text, slots);
+  }
+
+  private static IllegalStateException unknown(int tag) {
+    return new IllegalStateException("a press cannot hold " + tag);
+  }
+
+  private boolean truth() {
+    return in.get() != 0;
+  }
+
+  private Optional<String> textIfAny() {
+    boolean there = truth();
+    String text = text();
+    return there ? Optional.of(text) : Optional.empty();
+  }
+
+  private String name() {
+    return names.computeIfAbsent(text(), name -> name);
+  }
+
+  private String text() {
+    int length = in.getInt();
+    String text = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
+    in.position(in.position() + length);
+    return text;
+  }
+
+  private byte[] bytes() {
+    byte[] bytes = new byte[in.getInt()];
+    in.get(bytes);
+    return bytes;
+  }
+}

@@ -1,0 +1,57 @@
+package frillbook.workbook;
+
+import frillbook.brief.LengthUnit;
+import frillbook.brief.Units;
+import frillbook.press.PackagedPress;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Currency;
+import java.util.stream.Stream;
+
+/** Makes the presses that the program brings along; the build runs it. */
+public final class PackagedPressMaker {
+  private PackagedPressMaker() {}
+
+  /**
+   * Makes them anew where something is younger than they are.
+   *
+   * @param args the folder of the compiled program, its templates among it
+   */
+  public static void main(String[] args) throws IOException {
+    Path classes = Path.of(args[0]);
+    if (!isUpToDate(classes)) {
+      WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
+      for (LengthUnit unit : LengthUnit.values()) {
+        Currency currency = Currency.getInstance(unit == LengthUnit.INCH ? "USD" : "EUR");
+        PackagedPress.put(PressMaker.of(template, new Units(unit, currency)), classes);
+      }
+    }
+  }
+
+  private static boolean isUpToDate(Path classes) throws IOException {
+    for (LengthUnit unit : LengthUnit.values()) {
+      Path press = PackagedPress.place(classes, unit);
+      if (!Files.exists(press) || isYounger(classes, Files.getLastModifiedTime(press))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isYounger(Path folder, FileTime press) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        if (!file.toString().endsWith(".press")
+            && Files.getLastModifiedTime(file).compareTo(press) > 0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}
