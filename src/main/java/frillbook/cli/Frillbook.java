@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
 import frillbook.press.Paper;
+import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
 import frillbook.template.TemplateException;
 import frillbook.workbook.PlanFileException;
@@ -22,7 +23,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     name = "frillbook",
     mixinStandardHelpOptions = true,
     scope = ScopeType.INHERIT,
-    version = "frillbook 0.1.0",
+    version = "frillbook " + Version.NUMBER,
     description = "Self-calculating workbooks for spiral-frill round cushions.",
     subcommands = {
       MakeCommand.class,

@@ -1,5 +1,8 @@
 package frillbook.naming;
 
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -16,13 +19,16 @@ import java.util.Optional;
  * @param prefix of every name within it; empty without {@link Prefixed}
  * @param within the record or row it holds; the component's own type where it holds a value
  */
-record NamedComponent(String name, String prefix, Holds holds, Class<?> within, Method accessor) {
+record NamedComponent(
+    String name, String prefix, Holds holds, Class<?> within, MethodHandle accessor) {
   enum Holds {
     VALUE,
     RECORD,
     OPTIONAL_RECORD,
     ROWS
   }
+
+  private static final MethodType OF_ANY = MethodType.methodType(Object.class, Object.class);
 
   private static final ClassValue<List<NamedComponent>> KNOWN =
       new ClassValue<>() {
@@ -40,14 +46,23 @@ record NamedComponent(String name, String prefix, Holds holds, Class<?> within, 
   private static NamedComponent of(RecordComponent component) {
     Holds holds = holds(component.getType());
     boolean wrapped = holds == Holds.OPTIONAL_RECORD || holds == Holds.ROWS;
-    Method accessor = component.getAccessor();
-    accessor.setAccessible(true);
     return new NamedComponent(
         nameOf(component.getName()),
         prefixOf(component),
         holds,
         wrapped ? argumentOf(component) : component.getType(),
-        accessor);
+        accessor(component));
+  }
+
+  /** A handle and no {@code Method}, for each of which the machine soon makes a class. */
+  private static MethodHandle accessor(RecordComponent component) {
+    Method accessor = component.getAccessor();
+    accessor.setAccessible(true);
+    try {
+      return MethodHandles.lookup().unreflect(accessor).asType(OF_ANY);
+    } catch (IllegalAccessException e) {
+      throw new IllegalStateException(accessor + " cannot be read", e);
+    }
   }
 
   private static Holds holds(Class<?> type) {
@@ -80,10 +95,12 @@ record NamedComponent(String name, String prefix, Holds holds, Class<?> within, 
       return null;
     }
     try {
-      Object value = accessor.invoke(record);
+      Object value = accessor.invokeExact(record);
       return value instanceof Optional<?> optional ? optional.orElse(null) : value;
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(accessor + " cannot be read", e);
+    } catch (RuntimeException | Error e) {
+      throw e;
+    } catch (Throwable e) {
+      throw new IllegalStateException(name + " cannot be read", e);
     }
   }
 }

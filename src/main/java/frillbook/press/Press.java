@@ -15,7 +15,7 @@ import java.util.zip.Deflater;
  */
 public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Part> parts) {
   /** Larger ones take longer and save little: the benchmark tells. */
-  public static final int DEFLATE_LEVEL = 6;
+  public static final int DEFLATE_LEVEL = 5;
 
   private static final String EMPTY_CELL = "/>";
 
@@ -92,9 +92,7 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
         Object value = filling.cells()[slot.which()];
         text.markup(value instanceof String ? " t=\"str\"" : "");
         text.copy(sheet, slot.open(), slot.close());
-        text.markup("<v>");
         put(value, text);
-        text.markup("</v>");
       }
       case NUMBER -> number(filling.input(form, slot), text);
       case WORDS_CELL -> {
@@ -131,10 +129,16 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
   }
 
   private static void put(Object value, XmlBuffer text) {
-    if (value instanceof Double number) {
-      StoredNumber.write(text, number);
+    if (value.equals("")) {
+      text.markup("<v/>");
     } else {
-      text.words((String) value);
+      text.markup("<v>");
+      if (value instanceof Double number) {
+        StoredNumber.write(text, number);
+      } else {
+        text.words((String) value);
+      }
+      text.markup("</v>");
     }
   }
 }

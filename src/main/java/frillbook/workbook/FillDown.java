@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,6 +34,9 @@ final class FillDown {
   /** A relative reference to a cell, but for words in quotation marks, names and functions. */
   private static final Pattern REFERENCE =
       Pattern.compile("\"[^\"]*\"|(?<![\\w.$])(\\$?[A-Z]{1,3})(\\d+)(?![\\w(.])");
+
+  /** The library ends every element on its own, which takes room and time in a long table. */
+  private static final Pattern HOLDS_NOTHING = Pattern.compile("(<([a-zA-Z]+)(?: [^<>]*)?)></\\2>");
 
   private static final QName PLACE = new QName("r");
   private static final XMLInputFactory INPUT = XMLInputFactory.newInstance();
@@ -144,7 +148,8 @@ final class FillDown {
       }
     }
     out.close();
-    return bytes.toByteArray();
+    String written = bytes.toString(StandardCharsets.UTF_8);
+    return HOLDS_NOTHING.matcher(written).replaceAll("$1/>").getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(XMLEventWriter out, StartElement f, String formula, Share share)

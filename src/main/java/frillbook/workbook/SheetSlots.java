@@ -45,11 +45,13 @@ record SheetSlots(Map<String, Integer> cells, Map<String, Integer> inputs) {
   }
 
   private void cell(Matcher start, String text, List<Slot> slots) {
-    int open = start.end() - 1;
+    boolean empty = text.charAt(start.end() - 2) == '/';
+    int open = start.end() - (empty ? 2 : 1);
     int end = text.indexOf(END, open);
     String address = start.group(1);
     if (inputs.containsKey(address)) {
-      slots.add(input(start, text, end + END.length(), inputs.get(address)));
+      int last = empty ? start.end() : end + END.length();
+      slots.add(input(start, text, open, last, inputs.get(address)));
     } else if (text.startsWith("<f", open + 1)) {
       Integer which = cells.get(address);
       if (which == null) {
@@ -59,10 +61,10 @@ record SheetSlots(Map<String, Integer> cells, Map<String, Integer> inputs) {
     }
   }
 
-  private static Slot input(Matcher start, String text, int end, int which) {
+  private static Slot input(Matcher start, String text, int open, int end, int which) {
     int kind = text.indexOf(SHARED, start.start());
     return kind > 0 && kind < start.end()
         ? new Slot(Slot.Kind.WORDS_CELL, kind, end, which)
-        : new Slot(Slot.Kind.NUMBER, start.end() - 1, end, which);
+        : new Slot(Slot.Kind.NUMBER, open, end, which);
   }
 }

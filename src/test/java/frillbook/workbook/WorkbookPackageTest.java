@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.Version;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -100,6 +101,14 @@ final class WorkbookPackageTest {
     assertTrue(core.contains("<dc:creator>frillbook</dc:creator>"), core);
     assertTrue(core.contains("<dc:title>A string of bunting</dc:title>"), core);
     assertFalse(core.contains(System.getProperty("user.name") + "<"), core);
+  }
+
+  @Test
+  void theFileSaysWithWhichVersionItWasMade() throws IOException {
+    try (XSSFWorkbook read = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+      var own = read.getProperties().getCustomProperties();
+      assertEquals(Version.NUMBER, own.getProperty("frillbook version").getLpwstr());
+    }
   }
 
   @Test
