@@ -129,16 +129,12 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
   }
 
   private static void put(Object value, XmlBuffer text) {
-    if (value.equals("")) {
-      text.markup("<v/>");
+    text.markup("<v>");
+    if (value instanceof Double number) {
+      StoredNumber.write(text, number);
     } else {
-      text.markup("<v>");
-      if (value instanceof Double number) {
-        StoredNumber.write(text, number);
-      } else {
-        text.words((String) value);
-      }
-      text.markup("</v>");
+      text.words((String) value);
     }
+    text.markup("</v>");
   }
 }

@@ -4,34 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.Units;
 import frillbook.workbook.WorkbookPackage;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import javax.xml.stream.XMLStreamException;
-import org.apache.poi.xssf.usermodel.XSSFCell;
+import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Files of briefs, written without values and calculated by another program. */
+/** Workbooks of briefs, without values, calculated by another program. */
 final class CalculatedFiles {
-  private final Path folder;
   private final Calculator calculator;
   private final Map<Units, XSSFWorkbook> workbooks = new HashMap<>();
 
-  /**
-   * @param folder for the files
-   */
-  CalculatedFiles(Path folder, Calculator calculator) {
-    this.folder = folder;
+  CalculatedFiles(Calculator calculator) {
     this.calculator = calculator;
   }
 
   /** Compares every calculated cell with the engine; an error anywhere is a difference too. */
-  Findings compare(List<TrialBrief> briefs)
-      throws IOException, InterruptedException, XMLStreamException {
+  Findings compare(List<TrialBrief> briefs) throws Exception {
     long start = System.nanoTime();
     List<SheetValues> sheets = of(briefs);
     Findings findings = Findings.NONE;
@@ -48,58 +37,39 @@ final class CalculatedFiles {
   }
 
   /** What the workbook of every brief comes to, in their order. */
-  List<SheetValues> of(List<TrialBrief> briefs)
-      throws IOException, InterruptedException, XMLStreamException {
-    List<byte[]> files = new ArrayList<>();
-    for (TrialBrief brief : briefs) {
-      files.add(file(brief));
+  List<SheetValues> of(List<TrialBrief> briefs) throws Exception {
+    SheetValues[] values = new SheetValues[briefs.size()];
+    for (Units units : Trials.UNITS) {
+      List<Integer> these =
+          IntStream.range(0, values.length)
+              .boxed()
+              .filter(i -> briefs.get(i).units().equals(units))
+              .toList();
+      List<Map<String, Object>> inputs = these.stream().map(i -> briefs.get(i).inputs()).toList();
+      List<SheetValues> calculated = calculated(workbook(units), inputs);
+      for (int i = 0; i < calculated.size(); i++) {
+        values[these.get(i)] = calculated.get(i);
+      }
     }
-    List<Path> calculated = calculated(files);
-    List<SheetValues> values = new ArrayList<>();
-    for (int i = 0; i < briefs.size(); i++) {
-      XSSFWorkbook written = workbooks.get(briefs.get(i).units());
-      values.add(calculator.values(written, calculated.get(i)));
-    }
-    return values;
+    return List.of(values);
   }
 
   /** What one workbook as it is comes to. */
-  SheetValues of(XSSFWorkbook workbook)
-      throws IOException, InterruptedException, XMLStreamException {
-    Path calculated = calculated(List.of(WorkbookPackage.asItIs(workbook))).get(0);
-    return calculator.values(workbook, calculated);
+  SheetValues of(XSSFWorkbook workbook) throws Exception {
+    return calculated(workbook, List.of(Map.of())).get(0);
   }
 
-  /** The file of {@code brief}, its inputs typed into the workbook of its units. */
-  private byte[] file(TrialBrief brief) {
-    XSSFWorkbook workbook =
-        workbooks.computeIfAbsent(
-            brief.units(), units -> TrialWorkbook.compiled(Trials.TEMPLATE, units));
-    SheetValues sheet = SheetValues.stored(workbook);
-    brief.inputs().forEach((name, value) -> type(sheet.cells(name).get(0), value));
-    return WorkbookPackage.asItIs(workbook);
+  private XSSFWorkbook workbook(Units units) {
+    return workbooks.computeIfAbsent(units, of -> TrialWorkbook.compiled(Trials.TEMPLATE, of));
   }
 
-  private static void type(XSSFCell cell, Object value) {
-    cell.setBlank();
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else if (value != null) {
-      cell.setCellValue(value.toString());
+  private List<SheetValues> calculated(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
+      throws Exception {
+    if (inputs.isEmpty()) {
+      return List.of();
     }
-  }
-
-  private List<Path> calculated(List<byte[]> files)
-      throws IOException, InterruptedException, XMLStreamException {
-    Path in = Files.createTempDirectory(folder, "written");
-    Path out = Files.createTempDirectory(folder, "calculated");
-    List<Path> written = new ArrayList<>();
-    for (byte[] file : files) {
-      FormulaCells cells = FormulaCells.of(file);
-      assertTrue(cells.formulas() > 1000 && cells.values() == 0, cells.toString());
-      written.add(Files.write(in.resolve("brief" + written.size() + ".xlsx"), file));
-    }
-    calculator.calculate(written, out);
-    return written.stream().map(file -> out.resolve(file.getFileName())).toList();
+    FormulaCells cells = FormulaCells.of(WorkbookPackage.asItIs(workbook));
+    assertTrue(cells.formulas() > 1000 && cells.values() == 0, cells.toString());
+    return calculator.values(workbook, inputs);
   }
 }

@@ -1,24 +1,21 @@
 package frillbook.agreement;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** A spreadsheet program that calculates files without a window and writes them again. */
+/** A spreadsheet program that calculates workbooks without a window. */
 interface Calculator {
-
   /** What must be installed for it. */
   Program program();
 
-  /** Opens every file, calculates it and writes what it comes to into {@code out}. */
-  void calculate(List<Path> files, Path out) throws IOException, InterruptedException;
-
   /**
-   * What was calculated.
+   * What {@code workbook}, which is given without values, comes to with one set of inputs typed in
+   * after the other.
    *
-   * @param written the workbook that was given
-   * @param calculated the name of its file in the folder that was written into
+   * @param inputs a Double, a String or null by the name of the cell
    */
-  SheetValues values(XSSFWorkbook written, Path calculated) throws IOException;
+  List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
+      throws IOException, InterruptedException;
 }

@@ -1,14 +1,17 @@
 package frillbook.agreement;
 
+import frillbook.workbook.WorkbookPackage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * LibreOffice Calc, run without a window to calculate files. It writes values, separated by commas:
- * to save a workbook and open it again takes twice as long.
+ * LibreOffice Calc, run without a window. It opens a workbook without values once, and then inputs
+ * are typed into it, as a maker does; it writes values, separated by commas.
  */
 final class LibreOffice implements Calculator {
   static final Program PROGRAM = new Program("soffice", "FRILLBOOK_REQUIRE_SOFFICE");
@@ -18,14 +21,12 @@ final class LibreOffice implements Calculator {
    * their digits, no formulas, every sheet.
    */
   private static final String VALUES =
-      "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,true,true,false,false,false,-1";
-
-  private static final int AT_ONCE = 2;
+      "Text - txt - csv (StarCalc)\t44,34,76,1,,0,true,true,false,false,false,-1";
 
   private final Path folder;
 
   /**
-   * @param folder for its settings and what it prints
+   * @param folder for files
    */
   LibreOffice(Path folder) {
     this.folder = folder;
@@ -37,32 +38,30 @@ final class LibreOffice implements Calculator {
   }
 
   @Override
-  public void calculate(List<Path> files, Path out) throws IOException, InterruptedException {
-    int share = (files.size() + AT_ONCE - 1) / AT_ONCE;
-    List<Process> running = new ArrayList<>();
-    for (int from = 0; from < files.size(); from += share) {
-      List<Path> part = files.subList(from, Math.min(files.size(), from + share));
-      running.add(start(part, out, folder.resolve("profile" + running.size())));
+  public List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
+      throws IOException, InterruptedException {
+    Path place = Files.createTempDirectory(folder, "calculated");
+    Path file = place.resolve("workbook.xlsx");
+    Files.write(file, WorkbookPackage.asItIs(workbook));
+    List<String> job = new ArrayList<>(List.of("open\t" + file.toUri()));
+    for (int index = 0; index < inputs.size(); index++) {
+      inputs.get(index).forEach((name, value) -> job.add(typed(name, value)));
+      job.add("save\t" + place.resolve("brief" + index + ".csv").toUri() + "\t" + VALUES);
     }
-    PROGRAM.await(running, printed());
+    job.add("close");
+    OfficeProfile.get().calculate(Files.write(place.resolve("job.txt"), job));
+    List<SheetValues> values = new ArrayList<>();
+    for (int index = 0; index < inputs.size(); index++) {
+      CsvSheets sheets = CsvSheets.of(workbook, place.resolve("brief" + index));
+      values.add(SheetValues.of(workbook, sheets));
+    }
+    return values;
   }
 
-  @Override
-  public SheetValues values(XSSFWorkbook written, Path calculated) throws IOException {
-    return SheetValues.of(written, CsvSheets.of(written, calculated));
-  }
-
-  /** Programs at work at the same time need a profile each. */
-  private Process start(List<Path> files, Path out, Path profile) throws IOException {
-    List<String> arguments = new ArrayList<>(List.of("--headless", "--norestore"));
-    arguments.add("-env:UserInstallation=" + profile.toUri());
-    arguments.addAll(List.of("--convert-to", VALUES, "--outdir"));
-    arguments.add(out.toString());
-    files.forEach(file -> arguments.add(file.toString()));
-    return PROGRAM.start(arguments, printed());
-  }
-
-  private Path printed() {
-    return folder.resolve("soffice.txt");
+  private static String typed(String name, Object value) {
+    if (value == null || value.equals("")) {
+      return "blank\t" + name;
+    }
+    return (value instanceof Double ? "number\t" : "text\t") + name + "\t" + value;
   }
 }

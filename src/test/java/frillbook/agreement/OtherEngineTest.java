@@ -26,7 +26,7 @@ abstract class OtherEngineTest {
   abstract int everyNthUnusable();
 
   final CalculatedFiles calculated() {
-    return new CalculatedFiles(folder, calculator(folder));
+    return new CalculatedFiles(calculator(folder));
   }
 
   @BeforeEach

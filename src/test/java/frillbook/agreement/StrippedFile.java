@@ -17,7 +17,12 @@ final class StrippedFile {
 
   private static final Pattern VALUE_OF_FORMULA =
       Pattern.compile(
-          "(<f(?: [^>]*)?>" + TEXT + "</f>)<v(?: [^>]*)?(?:/>|>" + TEXT + "</v>)", Pattern.DOTALL);
+          "(<f(?: [^>]*)?/>|<f(?: [^>]*[^/>])?>"
+              + TEXT
+              + "</f>)<v(?: [^>]*)?(?:/>|>"
+              + TEXT
+              + "</v>)",
+          Pattern.DOTALL);
 
   private StrippedFile() {}
 

@@ -1,0 +1,42 @@
+' Types inputs into a workbook, calculates, and writes the values of every sheet, again and again.
+' Each line of the file job is a command and its words, parted by tabs.
+Sub Calculate(job As String)
+  files = createUnoService("com.sun.star.ucb.SimpleFileAccess")
+  lines = createUnoService("com.sun.star.io.TextInputStream")
+  lines.setInputStream(files.openFileRead(job))
+  lines.setEncoding("UTF-8")
+  Dim hidden(0) As New com.sun.star.beans.PropertyValue
+  hidden(0).Name = "Hidden"
+  hidden(0).Value = True
+  Dim filter(1) As New com.sun.star.beans.PropertyValue
+  filter(0).Name = "FilterName"
+  filter(1).Name = "FilterOptions"
+  Do While Not lines.isEOF()
+    words = Split(lines.readLine(), Chr(9))
+    Select Case words(0)
+      Case "open"
+        workbook = StarDesktop.loadComponentFromURL(words(1), "_blank", 0, hidden())
+        workbook.enableAutomaticCalculation(False)
+        workbook.calculateAll()
+      Case "number"
+        Cell(workbook, words(1)).setValue(CDbl(words(2)))
+      Case "text"
+        Cell(workbook, words(1)).setString(words(2))
+      Case "blank"
+        Cell(workbook, words(1)).setFormula("")
+      Case "save"
+        workbook.calculate()
+        filter(0).Value = words(2)
+        filter(1).Value = words(3)
+        workbook.storeToURL(words(1), filter())
+      Case "close"
+        workbook.close(True)
+    End Select
+  Loop
+  lines.closeInput()
+  StarDesktop.terminate()
+End Sub
+
+Function Cell(workbook, name As String)
+  Cell = workbook.NamedRanges.getByName(name).getReferredCells().getCellByPosition(0, 0)
+End Function
