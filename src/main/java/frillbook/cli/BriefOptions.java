@@ -1,8 +1,9 @@
 package frillbook.cli;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.template.InputTemplate;
 import frillbook.template.Nearest;
+import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -39,8 +40,8 @@ final class BriefOptions {
 
   @Mixin private TemplateOptions source;
 
-  Units units() {
-    return source.units();
+  LengthUnit unit() {
+    return source.unit();
   }
 
   WorkbookTemplate template() {
@@ -50,7 +51,7 @@ final class BriefOptions {
   /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
   Map<String, Object> inputs(WorkbookTemplate template) {
     Map<String, Object> values = new LinkedHashMap<>();
-    template.inputs().forEach(input -> values.put(input.name(), input.preset(units().length())));
+    template.inputs().forEach(input -> values.put(input.name(), input.preset(unit())));
     List<String> mistakes = new ArrayList<>();
     typed(mistakes).forEach((name, text) -> take(template, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {
@@ -65,6 +66,7 @@ final class BriefOptions {
     note(typed, mistakes, "ring_spacing", ringSpacing);
     note(typed, mistakes, "fullness", fullness);
     note(typed, mistakes, "fabric_width", fabricWidth);
+    note(typed, mistakes, UnitText.CURRENCY, source.currency());
     for (String setting : settings) {
       int equals = setting.indexOf('=');
       if (equals < 1) {
@@ -91,7 +93,7 @@ final class BriefOptions {
       Map<String, Object> values,
       List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(template, name), text, units()));
+      values.put(name, InputText.parse(input(template, name), text, unit()));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
     }

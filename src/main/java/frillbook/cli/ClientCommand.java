@@ -47,7 +47,7 @@ final class ClientCommand implements Runnable {
     WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
     PlanFile file = PlanFile.read(plan, template);
     refuseToReplacePlan();
-    PlanReport report = PlanReport.of(template, file.units(), file.inputs());
+    PlanReport report = PlanReport.of(template, file.unit(), file.inputs());
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }

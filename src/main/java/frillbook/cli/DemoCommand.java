@@ -1,13 +1,11 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.Paper;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -23,7 +21,7 @@ import picocli.CommandLine.Spec;
     name = "demo",
     description = "Writes an example: three cushions for the bench of a harbour reading room.")
 final class DemoCommand implements Runnable {
-  private static final Units UNITS = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
+  private static final LengthUnit UNIT = LengthUnit.CM;
 
   private static final Map<String, Object> SCENARIO =
       Map.ofEntries(
@@ -53,9 +51,9 @@ final class DemoCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
     Map<String, Object> inputs = new LinkedHashMap<>();
-    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
+    template.inputs().forEach(i -> inputs.put(i.name(), i.preset(UNIT)));
     inputs.putAll(SCENARIO);
-    MadeWorkbook made = MadeWorkbook.of(template, UNITS, inputs, Paper.A4);
+    MadeWorkbook made = MadeWorkbook.of(template, UNIT, inputs, Paper.A4);
     made.save(output, true);
     spec.commandLine().getOut().print(made.file().headline(output));
   }

@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.template.LineTemplate;
 import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
@@ -28,16 +28,16 @@ record MadeWorkbook(CalculatedWorkbook workbook, PlanReport engine, PlanReport f
    * @throws Refusal when a cell holds an error
    */
   static MadeWorkbook of(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, Paper paper) {
-    PlanReport engine = PlanReport.of(template, units, inputs);
+      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, Paper paper) {
+    PlanReport engine = PlanReport.of(template, unit, inputs);
     CalculatedWorkbook workbook =
-        CalculatedWorkbook.of(template, new WorkbookSetting(units, inputs, paper));
+        CalculatedWorkbook.of(template, new WorkbookSetting(unit, inputs, paper));
     List<String> errors = workbook.errors();
     if (!errors.isEmpty()) {
       throw new Refusal(Refusal.CANNOT, errors);
     }
     return new MadeWorkbook(
-        workbook, engine, new PlanReport(template, units, inputs, workbook.values()));
+        workbook, engine, new PlanReport(template, unit, inputs, workbook.values()));
   }
 
   void save(Path target, boolean force) {
@@ -47,7 +47,7 @@ record MadeWorkbook(CalculatedWorkbook workbook, PlanReport engine, PlanReport f
   /** One sentence for every name that is not what the engine says; none for our own templates. */
   List<String> disagreements() {
     CellValues ours =
-        new CellValues(engine.template(), engine.units(), engine.inputs(), engine.values());
+        new CellValues(engine.template(), engine.unit(), engine.inputs(), engine.values());
     return workbook.against(ours).stream().map(this::sentence).toList();
   }
 
@@ -69,7 +69,7 @@ record MadeWorkbook(CalculatedWorkbook workbook, PlanReport engine, PlanReport f
             .findFirst()
             .orElse(ValueFormat.NUMBER);
     return value instanceof Double
-        ? Shown.value(value, format, engine.units())
+        ? Shown.value(value, format, engine.unit(), engine.moneyPlaces())
         : "\"" + value + "\"";
   }
 }

@@ -37,7 +37,7 @@ final class MakeCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(template);
-    MadeWorkbook made = MadeWorkbook.of(template, options.units(), inputs, paper);
+    MadeWorkbook made = MadeWorkbook.of(template, options.unit(), inputs, paper);
     made.save(output, force);
     made.file().problems().forEach(spec.commandLine().getErr()::println);
     made.disagreements().forEach(spec.commandLine().getErr()::println);

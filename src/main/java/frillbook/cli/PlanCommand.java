@@ -21,7 +21,7 @@ final class PlanCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(template);
-    PlanReport report = PlanReport.of(template, options.units(), inputs);
+    PlanReport report = PlanReport.of(template, options.unit(), inputs);
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }

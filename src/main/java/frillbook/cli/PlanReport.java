@@ -2,7 +2,6 @@ package frillbook.cli;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.template.CheckLevel;
@@ -13,8 +12,10 @@ import frillbook.template.PlanWords;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.UnitText;
 import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Wording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,18 +24,18 @@ import java.util.stream.Collectors;
 
 /** The engine's plan in the words of the templates. */
 record PlanReport(
-    WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues values) {
+    WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues values) {
 
-  static PlanReport of(WorkbookTemplate template, Units units, Map<String, Object> inputs) {
-    NamedValues plan = NamedValues.of(Plan.of(brief(units, inputs)));
-    NamedValues values = PlanWords.complete(template, units, inputs, plan);
-    return new PlanReport(template, units, inputs, values);
+  static PlanReport of(WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs) {
+    NamedValues plan = NamedValues.of(Plan.of(brief(unit, inputs)));
+    NamedValues values = PlanWords.complete(template, unit, inputs, plan);
+    return new PlanReport(template, unit, inputs, values);
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
-  private static Brief brief(Units units, Map<String, Object> inputs) {
+  private static Brief brief(LengthUnit unit, Map<String, Object> inputs) {
     try {
-      return Brief.of(units, inputs);
+      return Brief.of(unit, inputs);
     } catch (IllegalArgumentException e) {
       throw new Refusal(
           Refusal.CANNOT,
@@ -56,6 +57,13 @@ record PlanReport(
   Object value(ColumnTemplate column, int row) {
     List<Object> cells = cells(column);
     return row < cells.size() ? cells.get(row) : NamedValues.NOTHING;
+  }
+
+  /** Decimals of the currency; the usual two where only these templates leave it open. */
+  int moneyPlaces() {
+    return values.lines().get(Wording.MONEY_PLACES) instanceof Double places
+        ? places.intValue()
+        : 2;
   }
 
   private List<Object> cells(ColumnTemplate column) {
@@ -113,13 +121,12 @@ record PlanReport(
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
-        Shown.value(value, line.format(), units),
+        Shown.value(value, line.format(), unit, moneyPlaces()),
         shownUnit(line.unit()),
         also ? "(" + other((Double) value) + ")" : "");
   }
 
   private String other(double length) {
-    LengthUnit unit = units.length();
     return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
   }
 
@@ -144,16 +151,16 @@ record PlanReport(
   private List<String> cells(TableTemplate table, int row) {
     List<String> cells = new ArrayList<>();
     for (ColumnTemplate column : table.columns()) {
-      cells.add(Shown.value(value(column, row), column.format(), units));
+      cells.add(Shown.value(value(column, row), column.format(), unit, moneyPlaces()));
     }
     return cells;
   }
 
   private String shownUnit(String written) {
-    return written.equals("-") ? "" : inUnit(written);
+    return UnitText.of(written).say(inputs::get, unit);
   }
 
   private String inUnit(String text) {
-    return units.say(text);
+    return unit.say(text);
   }
 }

@@ -15,7 +15,7 @@ final class PlanWorkbook {
 
   static void saveClientPage(
       WorkbookTemplate template, PlanFile plan, Paper paper, Path target, boolean force) {
-    WorkbookSetting setting = new WorkbookSetting(plan.units(), plan.inputs(), paper);
+    WorkbookSetting setting = new WorkbookSetting(plan.unit(), plan.inputs(), paper);
     put(WorkbookPackage.bytes(ClientPage.of(template, setting)), target, force);
   }
 

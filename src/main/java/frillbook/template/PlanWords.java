@@ -1,6 +1,6 @@
 package frillbook.template;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.naming.NamedValues;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** What a template's sentences say of one plan: the words its workbook shows. */
 public final class PlanWords {
-  private final Units units;
+  private final LengthUnit unit;
   private final Map<String, Object> values = new HashMap<>();
 
   /**
@@ -17,8 +17,8 @@ public final class PlanWords {
    * @param plan the values that follow from them
    */
   public PlanWords(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues plan) {
-    this.units = units;
+      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    this.unit = unit;
     inputs.forEach((name, value) -> values.put(name, value == null ? "" : value));
     values.putAll(plan.lines());
     for (LineTemplate line : template.lines()) {
@@ -28,8 +28,8 @@ public final class PlanWords {
 
   /** {@code plan} with what its lines of text say. */
   public static NamedValues complete(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues plan) {
-    PlanWords words = new PlanWords(template, units, inputs, plan);
+      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    PlanWords words = new PlanWords(template, unit, inputs, plan);
     Map<String, Object> lines = new LinkedHashMap<>(plan.lines());
     template.lines().stream()
         .filter(line -> line.text().isPresent())
@@ -42,6 +42,11 @@ public final class PlanWords {
     return values.getOrDefault(line.name(), NamedValues.NOTHING);
   }
 
+  /** What a unit says, as written in the template. */
+  public String unit(String written) {
+    return UnitText.of(written).say(this::value, unit);
+  }
+
   /** The sentence; "" while its guard does not hold. */
   public String sentence(SentenceTemplate sentence) {
     return said(sentence.text(), sentence.guard());
@@ -49,7 +54,7 @@ public final class PlanWords {
 
   /** Lines of text may speak of lines of text that stand before them. */
   private String said(WordingText text, Optional<String> guard) {
-    return holds(guard) ? text.wording().say(this::value, units) : "";
+    return holds(guard) ? text.wording().say(this::value, unit) : "";
   }
 
   /** Whether the line {@code guard} is 1, or there is no guard. */

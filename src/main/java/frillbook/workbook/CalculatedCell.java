@@ -12,6 +12,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -138,6 +139,18 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
     }
   }
 
+  /**
+   * A unit of money.
+   *
+   * @param unit as written in the template
+   */
+  public record Unit(String unit) implements Source {
+    @Override
+    public Set<String> needs() {
+      return Set.of(UnitText.CURRENCY);
+    }
+  }
+
   /** What all checks say together. */
   public record Verdict() implements Source {}
 
@@ -175,6 +188,7 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
       WorkbookTemplate template,
       Layout layout) {
     if (entry instanceof LineTemplate line) {
+      addUnit(cells, sheet, row, Layout.UNIT, line.unit(), entry.position());
       cells.add(new CalculatedCell(sheet, row, Layout.VALUE, new Line(line), entry.position()));
       if (line.also()) {
         cells.add(
@@ -182,6 +196,7 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
                 sheet, row, Layout.OTHER_UNIT, new OtherUnit(line), entry.position()));
       }
     } else if (entry instanceof InputTemplate input) {
+      addUnit(cells, sheet, row, Layout.UNIT, input.unit(), entry.position());
       if (layout.fault(input).isPresent()) {
         Remark remark = new Remark(input, input.prompt());
         cells.add(new CalculatedCell(sheet, row, Layout.NOTE, remark, entry.position()));
@@ -202,11 +217,35 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
           new CalculatedCell(sheet, row, 0, new Sentence(chart.sentence()), entry.position()));
     } else if (entry instanceof RowTemplate.Verdict) {
       cells.add(new CalculatedCell(sheet, row, 0, new Verdict(), entry.position()));
+    } else if (entry instanceof RowTemplate.Glossary) {
+      addGlossary(cells, sheet, row + 1, template, entry.position());
+    }
+  }
+
+  private static void addUnit(
+      List<CalculatedCell> cells, String sheet, int row, int column, String unit, Position at) {
+    if (UnitText.isMoney(unit)) {
+      cells.add(new CalculatedCell(sheet, row, column, new Unit(unit), at));
+    }
+  }
+
+  private static void addGlossary(
+      List<CalculatedCell> cells,
+      String sheet,
+      int firstRow,
+      WorkbookTemplate template,
+      Position at) {
+    int row = firstRow;
+    for (Glossary.Entry entry : Glossary.of(template)) {
+      addUnit(cells, sheet, row++, Layout.GLOSSARY_UNIT, entry.unit(), at);
     }
   }
 
   private static void addTable(
       List<CalculatedCell> cells, String sheet, int firstRow, TableTemplate table) {
+    for (ColumnTemplate of : table.columns()) {
+      addUnit(cells, sheet, firstRow - 1, table.indexOf(of.name()), of.unit(), of.position());
+    }
     for (int row = 0; row < table.rows(); row++) {
       for (int column = 0; column < table.columns().size(); column++) {
         ColumnTemplate of = table.columns().get(column);

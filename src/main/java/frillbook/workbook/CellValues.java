@@ -1,7 +1,6 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.CheckTemplate;
@@ -16,7 +15,7 @@ import java.util.Optional;
 /** What the engine says for every calculated cell of a workbook. */
 public final class CellValues {
   private final WorkbookTemplate template;
-  private final Units units;
+  private final LengthUnit unit;
   private final Map<String, Object> inputs;
   private final NamedValues plan;
   private final PlanWords words;
@@ -26,12 +25,12 @@ public final class CellValues {
    * @param plan the values that follow from them
    */
   public CellValues(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, NamedValues plan) {
+      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
     this.template = template;
-    this.units = units;
+    this.unit = unit;
     this.inputs = inputs;
     this.plan = plan;
-    this.words = new PlanWords(template, units, inputs, plan);
+    this.words = new PlanWords(template, unit, inputs, plan);
   }
 
   /** A Double or a String; empty for what only these templates have. */
@@ -50,8 +49,10 @@ public final class CellValues {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
     } else if (source instanceof CalculatedCell.Remark remark) {
       InputTemplate input = remark.input();
-      String said = isUsable(input) ? remark.good() : input.refusal(units.length());
-      return Optional.of(units.say(said));
+      String said = isUsable(input) ? remark.good() : input.refusal(unit);
+      return Optional.of(unit.say(said));
+    } else if (source instanceof CalculatedCell.Unit money) {
+      return Optional.of(words.unit(money.unit()));
     } else if (source instanceof CalculatedCell.Sentence sentence) {
       return Optional.of(words.sentence(sentence.sentence()));
     }
@@ -65,7 +66,6 @@ public final class CellValues {
   }
 
   private Object inOtherUnit(Object value) {
-    LengthUnit unit = units.length();
     return value instanceof Double length ? (Object) unit.to(unit.other(), length) : value;
   }
 
@@ -75,7 +75,7 @@ public final class CellValues {
 
   private boolean isUsable(InputTemplate input) {
     Object value = inputs.get(input.name());
-    return input.accepts(value == null ? NamedValues.NOTHING : value, units.length());
+    return input.accepts(value == null ? NamedValues.NOTHING : value, unit);
   }
 
   private int fault(CheckTemplate check) {
@@ -85,7 +85,7 @@ public final class CellValues {
 
   private String sentence(CheckTemplate check) {
     if (fault(check) != 0) {
-      return units.say(check.message());
+      return unit.say(check.message());
     }
     return words.holds(check.guard()) ? FormulaTranslation.FINE : FormulaTranslation.NOT_CHECKED;
   }

@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Wording;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -36,9 +37,11 @@ public final class ClientPage {
   private final XSSFSheet from;
   private final XSSFSheet to;
   private final ClientPoints points;
+  private final int moneyPlaces;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
 
-  private ClientPage(XSSFSheet from, XSSFSheet to) {
+  private ClientPage(XSSFSheet from, XSSFSheet to, int moneyPlaces) {
+    this.moneyPlaces = moneyPlaces;
     this.from = from;
     this.to = to;
     this.points = new ClientPoints(from.getWorkbook(), to);
@@ -57,12 +60,21 @@ public final class ClientPage {
             .orElseThrow(() -> new IllegalStateException("no sheet is marked client: true"));
     XSSFWorkbook plan = new XSSFWorkbook();
     new WorkbookCompiler().compileInto(plan, template, setting);
-    new WorkbookValues(plan).store();
+    WorkbookValues values = new WorkbookValues(plan);
+    values.store();
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
-    new ClientPage(plan.getSheet(sheet.name()), page.createSheet(sheet.name())).copy();
+    XSSFSheet target = page.createSheet(sheet.name());
+    new ClientPage(plan.getSheet(sheet.name()), target, moneyPlaces(values)).copy();
     ChartCaches.store(page);
     return page;
+  }
+
+  /** The page is for one currency and follows no other. */
+  private static int moneyPlaces(WorkbookValues values) {
+    return values.names().contains(Wording.MONEY_PLACES)
+        ? ((Double) values.value(Wording.MONEY_PLACES)).intValue()
+        : 2;
   }
 
   private void copy() {
@@ -129,11 +141,18 @@ public final class ClientPage {
   private XSSFCellStyle make(Key key) {
     XSSFCellStyle copy = to.getWorkbook().createCellStyle();
     copy.cloneStyleFrom(key.style());
+    if (NumberFormats.MONEY.equals(copy.getDataFormatString())) {
+      setFormat(copy, NumberFormats.money(moneyPlaces));
+    }
     if (key.asTyped()) {
-      copy.setDataFormat(to.getWorkbook().createDataFormat().getFormat(NumberFormats.AS_TYPED));
+      setFormat(copy, NumberFormats.AS_TYPED);
       copy.setQuotePrefixed(true);
     }
     return copy;
+  }
+
+  private void setFormat(XSSFCellStyle style, String format) {
+    style.setDataFormat(to.getWorkbook().createDataFormat().getFormat(format));
   }
 
   private void print() {

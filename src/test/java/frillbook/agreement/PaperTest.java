@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.plan.Plan;
 import frillbook.plan.Work;
 import frillbook.workbook.WorkbookPackage;
@@ -37,7 +36,7 @@ final class PaperTest {
 
   @TempDir Path folder;
 
-  private final Map<Units, byte[]> presets = new HashMap<>();
+  private final Map<LengthUnit, byte[]> presets = new HashMap<>();
 
   @BeforeEach
   void skipWhereAProgramIsAbsent() {
@@ -46,14 +45,15 @@ final class PaperTest {
   }
 
   /** Wide cloths, so that what is changed is what is tried. */
-  private static TrialBrief brief(Units units, double diameter, double spacing, double quantity) {
-    double unit = units.length() == LengthUnit.INCH ? 1 : 2.54;
-    return TrialBrief.preset(Trials.TEMPLATE, units)
-        .with("diameter", Math.round(diameter * unit * 10) / 10.0)
-        .with("ring_spacing", spacing * unit)
+  private static TrialBrief brief(
+      LengthUnit unit, double diameter, double spacing, double quantity) {
+    double inch = unit == LengthUnit.INCH ? 1 : 2.54;
+    return TrialBrief.preset(Trials.TEMPLATE, unit)
+        .with("diameter", Math.round(diameter * inch * 10) / 10.0)
+        .with("ring_spacing", spacing * inch)
         .with("quantity", quantity)
-        .with("fabric_width", 72 * unit)
-        .with("base_fabric_width", 72 * unit)
+        .with("fabric_width", 72 * inch)
+        .with("base_fabric_width", 72 * inch)
         .with("interfaced", "none")
         .titled(diameter + " in, rings " + spacing + " in, " + (int) quantity + " cushions");
   }
@@ -81,8 +81,8 @@ final class PaperTest {
   private Path changed(TrialBrief brief, String name) throws IOException {
     byte[] made =
         presets.computeIfAbsent(
-            brief.units(),
-            units -> WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, units)));
+            brief.unit(),
+            unit -> WorkbookPackage.bytes(TrialWorkbook.compiled(Trials.TEMPLATE, unit)));
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(made));
         ByteArrayOutputStream typed = new ByteArrayOutputStream()) {
       SheetValues sheet = SheetValues.stored(workbook);

@@ -1,12 +1,10 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -24,7 +22,7 @@ final class Bunting {
   static XSSFWorkbook compiled(LengthUnit unit, Map<String, Object> inputs) {
     XSSFWorkbook workbook = new XSSFWorkbook();
     new WorkbookCompiler()
-        .compileInto(workbook, TEMPLATE, new WorkbookSetting(units(unit), inputs, Paper.A4));
+        .compileInto(workbook, TEMPLATE, new WorkbookSetting(unit, inputs, Paper.A4));
     return workbook;
   }
 
@@ -32,9 +30,5 @@ final class Bunting {
     WorkbookValues values = new WorkbookValues(compiled(unit));
     values.recalculate();
     return values;
-  }
-
-  static Units units(LengthUnit unit) {
-    return new Units(unit, Currency.getInstance("EUR"));
   }
 }

@@ -72,7 +72,7 @@ final class PicturesRenderedTest {
   }
 
   private static WorkbookSetting setting(Map<String, Object> inputs) {
-    return new WorkbookSetting(Bunting.units(LengthUnit.CM), inputs, Paper.A4);
+    return new WorkbookSetting(LengthUnit.CM, inputs, Paper.A4);
   }
 
   private List<BufferedImage> pages(XSSFWorkbook workbook) throws IOException {
