@@ -3,8 +3,6 @@ package frillbook;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +14,7 @@ import java.util.Set;
  *
  * @param inputs every input by name; numbers or the word a person picks
  */
-public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inputs) {
+public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   private static final Set<String> LENGTHS =
       Set.of(
           "diameter",
@@ -49,12 +47,12 @@ public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inp
 
   /** An 18 in cushion in 54 in cloth, rows 3/4 in apart, a 2 in frill two and a half times full. */
   public static Briefs inch() {
-    return new Briefs(LengthUnit.INCH, Currency.getInstance("GBP"), inchInputs());
+    return new Briefs(LengthUnit.INCH, inchInputs());
   }
 
   /** The same brief in the currency with this ISO 4217 code. */
   public Briefs in(String code) {
-    return new Briefs(unit, Currency.getInstance(code), inputs);
+    return with("currency_code", code);
   }
 
   /** The same brief with {@code value} for the input {@code name}, which must exist. */
@@ -64,14 +62,14 @@ public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inp
     }
     Map<String, Object> changed = new LinkedHashMap<>(inputs);
     changed.put(name, value);
-    return new Briefs(unit, currency, changed);
+    return new Briefs(unit, changed);
   }
 
   /** The same brief in centimetres, every length as near as a rule with millimetres allows. */
   public Briefs inMillimetres() {
     Map<String, Object> measured = new LinkedHashMap<>(inputs);
     LENGTHS.forEach(name -> measured.computeIfPresent(name, (n, inches) -> millimetres(inches)));
-    return new Briefs(LengthUnit.CM, currency, measured);
+    return new Briefs(LengthUnit.CM, measured);
   }
 
   private static double millimetres(Object inches) {
@@ -85,7 +83,7 @@ public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inp
 
   /** The brief itself. */
   public Brief brief() {
-    return Brief.of(new Units(unit, currency), inputs);
+    return Brief.of(unit, inputs);
   }
 
   private static Map<String, Object> inchInputs() {
@@ -214,6 +212,7 @@ public record Briefs(LengthUnit unit, Currency currency, Map<String, Object> inp
   }
 
   private static void money(Map<String, Object> inputs) {
+    inputs.put("currency_code", "GBP");
     inputs.put("hourly_rate", 15);
     inputs.put("overhead_rate", .15);
     inputs.put("profit_basis", "markup");

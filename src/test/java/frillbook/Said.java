@@ -1,6 +1,5 @@
 package frillbook;
 
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.template.Form;
@@ -23,8 +22,7 @@ public record Said(PlanWords words) {
     NamedValues plan = NamedValues.of(made);
     Map<String, Object> inputs = new HashMap<>();
     briefs.inputs().forEach((name, value) -> inputs.put(name, asInCell(value)));
-    Units units = new Units(briefs.unit(), briefs.currency());
-    return new Said(new PlanWords(FORM.texts(), units, inputs, plan));
+    return new Said(new PlanWords(FORM.texts(), briefs.unit(), inputs, plan));
   }
 
   private static Object asInCell(Object value) {

@@ -6,7 +6,6 @@ import frillbook.plan.FrillWork;
 import frillbook.plan.Plan;
 import frillbook.thread.Seam;
 import frillbook.time.Task;
-import java.util.Currency;
 import java.util.List;
 import java.util.function.Function;
 
@@ -45,7 +44,7 @@ public final class WorkedOrders {
    * 3069.742851. 24 strips.
    */
   public static Briefs washedBias() {
-    return new Briefs(LengthUnit.CM, Currency.getInstance("EUR"), cushions().inputs());
+    return new Briefs(LengthUnit.CM, cushions().in("EUR").inputs());
   }
 
   /**

@@ -1,21 +1,18 @@
 package frillbook.brief;
 
 import frillbook.naming.NamedRecords;
-import java.util.Currency;
 import java.util.Map;
 
 /**
- * Everything a maker decides, in one unit of length and one currency.
+ * Everything a maker decides, in one unit of length.
  *
  * <p>Ranges are not kept here: they stand with the inputs of the templates, where a person reads
  * them, and are checked before a brief is made. Shares are fractions: 4 % is 0.04.
  *
- * @param currency of every amount of money
  * @param markingStep sizes that are marked and cut are rounded up to a whole number of these
  */
 public record Brief(
     LengthUnit unit,
-    Currency currency,
     CushionSpec cushion,
     FrillSpec frill,
     ClothSpec cloth,
@@ -31,9 +28,8 @@ public record Brief(
     WordsSpec words) {
 
   /** A brief from values by input name: numbers as {@code Double}, choices by their word. */
-  public static Brief of(Units units, Map<String, ?> inputs) {
-    return NamedRecords.build(
-        Brief.class, Map.of("unit", units.length(), "currency", units.currency()), inputs);
+  public static Brief of(LengthUnit unit, Map<String, ?> inputs) {
+    return NamedRecords.build(Brief.class, Map.of("unit", unit), inputs);
   }
 
   /** How the brief itself looks. */
@@ -45,7 +41,6 @@ public record Brief(
   public Brief with(LookSpec look) {
     return new Brief(
         unit,
-        currency,
         cushion.withRingSpacing(look.spacing()),
         frill.withFullness(look.fullness()),
         cloth,

@@ -43,6 +43,11 @@ public enum LengthUnit {
     return this == INCH ? CM : INCH;
   }
 
+  /** {@code text} with {@code {unit}} and {@code {long_unit}} filled in. */
+  public String say(String text) {
+    return text.replace("{unit}", symbol).replace("{long_unit}", longSymbol);
+  }
+
   /** {@code length} of this unit measured in {@code target}; 18 in is 45.72 cm. */
   public double to(LengthUnit target, double length) {
     return this == target ? length : length * centimetres / target.centimetres;

@@ -1,8 +1,9 @@
 package frillbook.brief;
 
 /**
- * What the maker wants to be paid. Amounts are in the currency of the brief.
+ * What the maker wants to be paid, and in which money.
  *
+ * @param currencyCode of every amount of money (ISO 4217), one of {@link Currencies}
  * @param hourlyRate wage for an hour
  * @param overheadRate share of materials and labour that covers rent, tools, light
  * @param profitBasis what the profit rate is a share of
@@ -13,6 +14,7 @@ package frillbook.brief;
  * @param offerEach what a client offers for one cushion, tax included; 0 for no offer
  */
 public record MoneySpec(
+    String currencyCode,
     double hourlyRate,
     double overheadRate,
     ProfitBasis profitBasis,

@@ -1,9 +1,10 @@
 package frillbook.cli;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Nearest;
+import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,8 +41,8 @@ final class BriefOptions {
 
   @Mixin private TemplateOptions source;
 
-  Units units() {
-    return source.units();
+  LengthUnit unit() {
+    return source.unit();
   }
 
   boolean hasOwnTemplates() {
@@ -55,7 +56,7 @@ final class BriefOptions {
   /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
   Map<String, Object> inputs(Form form) {
     Map<String, Object> values = new LinkedHashMap<>();
-    form.inputs().forEach(input -> values.put(input.name(), input.preset(units().length())));
+    form.inputs().forEach(input -> values.put(input.name(), input.preset(unit())));
     List<String> mistakes = new ArrayList<>();
     typed(mistakes).forEach((name, text) -> take(form, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {
@@ -70,6 +71,7 @@ final class BriefOptions {
     note(typed, mistakes, "ring_spacing", ringSpacing);
     note(typed, mistakes, "fullness", fullness);
     note(typed, mistakes, "fabric_width", fabricWidth);
+    note(typed, mistakes, UnitText.CURRENCY, source.currency());
     for (String setting : settings) {
       int equals = setting.indexOf('=');
       if (equals < 1) {
@@ -92,7 +94,7 @@ final class BriefOptions {
   private void take(
       Form form, String name, String text, Map<String, Object> values, List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(form, name), text, units()));
+      values.put(name, InputText.parse(input(form, name), text, unit()));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
     }

@@ -53,7 +53,7 @@ final class ClientCommand implements Runnable {
     Form form = PackagedPress.of(LengthUnit.INCH).form();
     PlanFile file = PlanFile.read(plan, form.inputs());
     refuseToReplacePlan();
-    PlanReport report = PlanReport.of(form, file.units(), file.inputs());
+    PlanReport report = PlanReport.of(form, file.unit(), file.inputs());
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }
@@ -65,8 +65,8 @@ final class ClientCommand implements Runnable {
 
   /** Of the plan made anew: what else a person has put into the file stays there. */
   private static byte[] page(PlanFile file, Paper paper) {
-    Press press = PlanWorkbook.press(file.units());
-    byte[] anew = MadeWorkbook.pressed(press, file.units(), file.inputs(), paper).bytes();
+    Press press = PlanWorkbook.press(file.unit());
+    byte[] anew = MadeWorkbook.pressed(press, file.inputs(), paper).bytes();
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(anew))) {
       String sheet = press.form().clientSheet().orElseThrow();
       return WorkbookPackage.asItIs(ClientPage.of(workbook, sheet));

@@ -1,11 +1,9 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
@@ -21,7 +19,7 @@ import picocli.CommandLine.Spec;
     name = "demo",
     description = "Writes an example: three cushions for the bench of a harbour reading room.")
 final class DemoCommand implements Runnable {
-  private static final Units UNITS = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
+  private static final LengthUnit UNIT = LengthUnit.CM;
 
   private static final Map<String, Object> SCENARIO =
       Map.ofEntries(
@@ -49,11 +47,11 @@ final class DemoCommand implements Runnable {
 
   @Override
   public void run() {
-    Press press = PlanWorkbook.press(UNITS);
+    Press press = PlanWorkbook.press(UNIT);
     Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
+    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNIT)));
     inputs.putAll(SCENARIO);
-    MadeWorkbook made = MadeWorkbook.pressed(press, UNITS, inputs, Paper.A4);
+    MadeWorkbook made = MadeWorkbook.pressed(press, inputs, Paper.A4);
     PlanWorkbook.put(made.bytes(), output, true);
     spec.commandLine().getOut().print(made.says().headline(output));
   }

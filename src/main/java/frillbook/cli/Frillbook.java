@@ -8,14 +8,11 @@ import frillbook.template.TemplateException;
 import frillbook.workbook.PlanFileException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.util.Currency;
-import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: makes workbooks, prints plans, lists inputs. */
@@ -71,25 +68,9 @@ public final class Frillbook {
     return new CommandLine(program)
         .setUnmatchedOptionsArePositionalParams(false)
         .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text))
-        .registerConverter(Currency.class, Frillbook::currency)
         .registerConverter(Paper.class, text -> Word.of(Paper.class, text))
         .setParameterExceptionHandler((e, args) -> misused(e))
         .setExecutionExceptionHandler((e, line, parsed) -> program.refuse(e, line));
-  }
-
-  /** One that has coins to round to; gold (XAU) and no currency (XXX) have none. */
-  private static Currency currency(String code) {
-    return Currency.getAvailableCurrencies().stream()
-        .filter(currency -> currency.getCurrencyCode().equals(code.toUpperCase(Locale.ROOT)))
-        .filter(currency -> currency.getDefaultFractionDigits() >= 0)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new TypeConversionException(
-                    "found \""
-                        + code
-                        + "\". Write the ISO 4217 code of money in use, such as EUR, GBP, JPY or"
-                        + " USD"));
   }
 
   /** What is wrong, and where to read on; the whole help would push the sentence out of sight. */

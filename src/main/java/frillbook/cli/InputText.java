@@ -2,7 +2,6 @@ package frillbook.cli;
 
 import frillbook.brief.LengthText;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import java.util.Locale;
@@ -13,15 +12,14 @@ final class InputText {
   private InputText() {}
 
   /**
-   * A Double, or a String for a choice.
+   * A Double, or a String for words.
    *
    * @throws Refusal saying what was found, what is allowed and how it is written
    */
-  static Object parse(InputTemplate input, String typed, Units units) {
-    LengthUnit unit = units.length();
+  static Object parse(InputTemplate input, String typed, LengthUnit unit) {
     return value(input, typed.strip(), unit)
         .filter(value -> input.accepts(value, unit))
-        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, units)));
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, unit)));
   }
 
   private static Optional<Object> value(InputTemplate input, String typed, LengthUnit unit) {
@@ -30,6 +28,7 @@ final class InputText {
       case PERCENT -> percent(typed).map(Object.class::cast);
       case NUMBER, COUNT -> number(typed).map(Object.class::cast);
       case CHOICE -> choice(input, typed).map(Object.class::cast);
+      case CURRENCY -> Optional.of(CurrencyCode.capitals(typed));
       case TEXT -> Optional.of(typed);
     };
   }
@@ -50,9 +49,9 @@ final class InputText {
     return input.choices().stream().filter(choice -> choice.equalsIgnoreCase(typed)).findFirst();
   }
 
-  private static String refusal(InputTemplate input, String typed, Units units) {
+  private static String refusal(InputTemplate input, String typed, LengthUnit unit) {
     String found = String.format(Locale.ROOT, "%s: found \"%s\"", input.name(), typed);
-    return found + ". " + units.say(input.refusal(units.length())) + form(input.kind());
+    return found + ". " + unit.say(input.refusal(unit)) + form(input.kind());
   }
 
   private static String form(InputKind kind) {
@@ -60,7 +59,7 @@ final class InputText {
       case LENGTH -> " Write it like " + LengthText.EXAMPLES + ".";
       case PERCENT -> " Write it like 4% or 0.04.";
       case NUMBER -> " Write it like 2.5, with a point.";
-      case COUNT, CHOICE, TEXT -> "";
+      case COUNT, CHOICE, CURRENCY, TEXT -> "";
     };
   }
 }

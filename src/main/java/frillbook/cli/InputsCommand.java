@@ -1,9 +1,12 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.template.UnitText;
+import frillbook.template.WorkbookTemplate;
+import java.util.HashMap;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,30 +24,34 @@ final class InputsCommand implements Runnable {
   @Override
   public void run() {
     TextTable table = new TextTable("name", "unit", "default", "range", "meaning");
-    Units units = options.units();
-    for (InputTemplate input : options.template().inputs()) {
+    LengthUnit unit = options.unit();
+    WorkbookTemplate template = options.template();
+    Map<String, Object> presets = new HashMap<>();
+    template.inputs().forEach(input -> presets.put(input.name(), options.preset(input)));
+    for (InputTemplate input : template.inputs()) {
       table.row(
           input.name(),
-          unit(input, units),
-          shown(input, input.preset(units.length())),
-          range(input, units.length()),
+          unit(input, unit, presets),
+          shown(input, presets.get(input.name())),
+          range(input, unit),
           input.prompt());
     }
     spec.commandLine().getOut().print(table.text());
   }
 
-  private static String unit(InputTemplate input, Units units) {
+  private static String unit(InputTemplate input, LengthUnit unit, Map<String, Object> presets) {
     return switch (input.kind()) {
-      case LENGTH -> units.length().symbol();
+      case LENGTH -> unit.symbol();
       case PERCENT -> "%";
-      case CHOICE, TEXT -> "-";
-      case NUMBER, COUNT -> units.say(input.unit());
+      case CHOICE, CURRENCY, TEXT -> "-";
+      case NUMBER, COUNT -> UnitText.of(input.unit()).say(presets::get, unit);
     };
   }
 
   private static String range(InputTemplate input, LengthUnit unit) {
     return switch (input.kind()) {
       case CHOICE -> String.join(", ", input.choices());
+      case CURRENCY -> "ISO 4217 codes";
       case TEXT -> "up to " + InputTemplate.LONGEST_TEXT + " characters";
       case LENGTH, PERCENT, NUMBER, COUNT ->
           shown(input, input.range(unit).from()) + " to " + shown(input, input.range(unit).to());

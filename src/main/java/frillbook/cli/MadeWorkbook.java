@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import frillbook.template.Form;
@@ -23,8 +23,8 @@ import java.util.Map;
 record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
 
   /** Built-in templates, with the engine's values. */
-  static MadeWorkbook pressed(Press press, Units units, Map<String, Object> inputs, Paper paper) {
-    PlanReport engine = PlanReport.of(press.form(), units, inputs);
+  static MadeWorkbook pressed(Press press, Map<String, Object> inputs, Paper paper) {
+    PlanReport engine = PlanReport.of(press.form(), press.unit(), inputs);
     byte[] bytes = press.fill(press.filling(engine.cells(), inputs, paper));
     return new MadeWorkbook(bytes, engine, List.of());
   }
@@ -35,23 +35,23 @@ record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
    * @throws Refusal when a cell holds an error
    */
   static MadeWorkbook calculated(
-      WorkbookTemplate template, Units units, Map<String, Object> inputs, Paper paper) {
-    PlanReport engine = PlanReport.of(Form.of(template), units, inputs);
+      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, Paper paper) {
+    PlanReport engine = PlanReport.of(Form.of(template), unit, inputs);
     CalculatedWorkbook workbook =
-        CalculatedWorkbook.of(template, new WorkbookSetting(units, inputs, paper));
+        CalculatedWorkbook.of(template, new WorkbookSetting(unit, inputs, paper));
     List<String> errors = workbook.errors();
     if (!errors.isEmpty()) {
       throw new Refusal(Refusal.CANNOT, errors);
     }
     return new MadeWorkbook(
         workbook.file(),
-        new PlanReport(engine.form(), units, inputs, workbook.values()),
+        new PlanReport(engine.form(), unit, inputs, workbook.values()),
         workbook.against(engine.cells()).stream()
-            .map(found -> sentence(found, template, units))
+            .map(found -> sentence(found, template, engine))
             .toList());
   }
 
-  private static String sentence(Disagreement found, WorkbookTemplate template, Units units) {
+  private static String sentence(Disagreement found, WorkbookTemplate template, PlanReport engine) {
     ValueFormat format =
         template.lines().stream()
             .filter(line -> line.name().equals(found.name()))
@@ -62,12 +62,14 @@ record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
     return found.name()
         + row
         + ": yours "
-        + shown(found.yours(), format, units)
+        + shown(found.yours(), format, engine)
         + ", frillbook's "
-        + shown(found.ours(), format, units);
+        + shown(found.ours(), format, engine);
   }
 
-  private static String shown(Object value, ValueFormat format, Units units) {
-    return value instanceof Double ? Shown.value(value, format, units) : "\"" + value + "\"";
+  private static String shown(Object value, ValueFormat format, PlanReport engine) {
+    return value instanceof Double
+        ? Shown.value(value, format, engine.unit(), engine.moneyPlaces())
+        : "\"" + value + "\"";
   }
 }

@@ -45,13 +45,13 @@ final class MakeCommand implements Runnable {
   }
 
   private MadeWorkbook pressed() {
-    Press press = PlanWorkbook.press(options.units());
-    return MadeWorkbook.pressed(press, options.units(), options.inputs(press.form()), paper);
+    Press press = PlanWorkbook.press(options.unit());
+    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper);
   }
 
   private MadeWorkbook calculated() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(Form.of(template));
-    return MadeWorkbook.calculated(template, options.units(), inputs, paper);
+    return MadeWorkbook.calculated(template, options.unit(), inputs, paper);
   }
 }

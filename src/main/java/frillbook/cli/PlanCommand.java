@@ -21,7 +21,7 @@ final class PlanCommand implements Runnable {
   public void run() {
     WorkbookTemplate template = options.template();
     Form form = Form.of(template);
-    PlanReport report = PlanReport.of(form, options.units(), options.inputs(form));
+    PlanReport report = PlanReport.of(form, options.unit(), options.inputs(form));
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }

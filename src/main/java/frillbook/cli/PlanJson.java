@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import frillbook.naming.NamedValues;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.UnitText;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.util.ArrayList;
@@ -21,8 +22,8 @@ final class PlanJson {
   static String of(PlanSheets sheets) {
     PlanReport report = sheets.report();
     Map<String, Object> plan = new LinkedHashMap<>();
-    plan.put("unit", report.units().length().symbol());
-    plan.put("currency", report.units().currency().getCurrencyCode());
+    plan.put("unit", report.unit().symbol());
+    plan.put("currency", report.inputs().get(UnitText.CURRENCY));
     plan.put("inputs", report.inputs());
     Map<String, Object> lines = new LinkedHashMap<>();
     sheets.template().lines().forEach(line -> lines.put(line.name(), value(sheets.value(line))));

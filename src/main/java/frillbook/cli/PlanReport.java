@@ -2,13 +2,14 @@ package frillbook.cli;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
+import frillbook.template.UnitText;
 import frillbook.wording.PlanWords;
+import frillbook.wording.Wording;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -19,19 +20,18 @@ import java.util.Map;
  * @param inputs every input by name, a Double or a String
  * @param values of lines and tables; a check is 1 where all is well
  */
-record PlanReport(Form form, Units units, Map<String, Object> inputs, NamedValues values) {
+record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedValues values) {
 
   /** The engine's. */
-  static PlanReport of(Form form, Units units, Map<String, Object> inputs) {
-    NamedValues plan = NamedValues.of(Plan.of(brief(units, inputs)));
-    return new PlanReport(
-        form, units, inputs, PlanWords.complete(form.texts(), units, inputs, plan));
+  static PlanReport of(Form form, LengthUnit unit, Map<String, Object> inputs) {
+    NamedValues plan = NamedValues.of(Plan.of(brief(unit, inputs)));
+    return new PlanReport(form, unit, inputs, PlanWords.complete(form.texts(), unit, inputs, plan));
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
-  private static Brief brief(Units units, Map<String, Object> inputs) {
+  private static Brief brief(LengthUnit unit, Map<String, Object> inputs) {
     try {
-      return Brief.of(units, inputs);
+      return Brief.of(unit, inputs);
     } catch (IllegalArgumentException e) {
       throw new Refusal(
           Refusal.CANNOT,
@@ -41,7 +41,7 @@ record PlanReport(Form form, Units units, Map<String, Object> inputs, NamedValue
 
   /** The same for every calculated cell of a workbook. */
   CellValues cells() {
-    return new CellValues(form, units, inputs, values);
+    return new CellValues(form, unit, inputs, values);
   }
 
   /** Whether the parts of the brief go together. */
@@ -51,7 +51,7 @@ record PlanReport(Form form, Units units, Map<String, Object> inputs, NamedValue
 
   /** One sentence for every check that does not hold. */
   List<String> problems() {
-    return failed().stream().map(check -> units.say(check.message())).toList();
+    return failed().stream().map(check -> unit.say(check.message())).toList();
   }
 
   private List<Form.Check> failed() {
@@ -73,18 +73,24 @@ record PlanReport(Form form, Units units, Map<String, Object> inputs, NamedValue
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
-        Shown.value(value, line.format(), units),
+        Shown.value(value, line.format(), unit, moneyPlaces()),
         shownUnit(line.unit()),
         also ? "(" + other((Double) value) + ")" : "");
   }
 
   private String other(double length) {
-    LengthUnit unit = units.length();
     return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
+  }
+
+  /** Decimals of the currency; the usual two where only these templates leave it open. */
+  int moneyPlaces() {
+    return values.lines().get(Wording.MONEY_PLACES) instanceof Double places
+        ? places.intValue()
+        : 2;
   }
 
   /** The words a template's unit stands for; nothing for {@code -}. */
   String shownUnit(String written) {
-    return written.equals("-") ? "" : units.say(written);
+    return UnitText.of(written).say(inputs::get, unit);
   }
 }

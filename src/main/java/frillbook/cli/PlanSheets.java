@@ -80,7 +80,8 @@ record PlanSheets(WorkbookTemplate template, PlanReport report) {
   private List<String> cells(TableTemplate table, int row) {
     List<String> cells = new ArrayList<>();
     for (ColumnTemplate column : table.columns()) {
-      cells.add(Shown.value(value(column, row), column.format(), report.units()));
+      cells.add(
+          Shown.value(value(column, row), column.format(), report.unit(), report.moneyPlaces()));
     }
     return cells;
   }

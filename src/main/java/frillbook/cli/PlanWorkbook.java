@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.press.PackagedPress;
 import frillbook.press.Press;
 import frillbook.press.WorkbookFile;
@@ -12,8 +12,8 @@ final class PlanWorkbook {
   private PlanWorkbook() {}
 
   /** The press of the built-in templates. */
-  static Press press(Units units) {
-    return PackagedPress.of(units.length());
+  static Press press(LengthUnit unit) {
+    return PackagedPress.of(unit);
   }
 
   static void put(byte[] workbook, Path target, boolean force) {

@@ -1,7 +1,6 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.measure.Rounding;
 import frillbook.naming.NamedValues;
 import frillbook.template.ValueFormat;
@@ -18,17 +17,17 @@ final class Shown {
   private Shown() {}
 
   /** As the workbook's number formats show it; the unit is not part of it. */
-  static String value(Object value, ValueFormat format, Units units) {
+  static String value(Object value, ValueFormat format, LengthUnit unit, int moneyPlaces) {
     if (!(value instanceof Double number)) {
       return value.equals(NamedValues.NOTHING) ? NONE : value.toString();
     }
-    boolean inch = units.length() == LengthUnit.INCH;
+    boolean inch = unit == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> fixed(number, 0);
       case LENGTH -> fixed(number, inch ? 2 : 1);
       case CUT -> inch ? fraction(number) : fixed(number, 1);
       case RATIO -> fixed(number, 2);
-      case MONEY -> fixed(number, units.moneyPlaces());
+      case MONEY -> fixed(number, moneyPlaces);
       case PERCENT -> fixed(number * 100, 1);
       case NUMBER -> plain(Rounding.toPlaces(3, number));
       case FLAG -> number == 1 ? "yes" : "no";

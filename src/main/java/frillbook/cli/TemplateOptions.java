@@ -1,13 +1,13 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Currency;
 import picocli.CommandLine.Option;
 
 /** What every command asks for that reads the templates. */
@@ -28,15 +28,26 @@ final class TemplateOptions {
   @Option(
       names = "--currency",
       paramLabel = "CODE",
+      converter = CurrencyCode.class,
       description = {
         "Currency of every price, by its ISO 4217 code.",
         "Default: USD for inch, EUR for cm."
       })
-  private Currency currency;
+  private String currency;
 
-  Units units() {
-    Currency usual = Currency.getInstance(unit == LengthUnit.INCH ? "USD" : "EUR");
-    return new Units(unit, currency == null ? usual : currency);
+  LengthUnit unit() {
+    return unit;
+  }
+
+  /** What was typed; null for nothing. */
+  String currency() {
+    return currency;
+  }
+
+  /** What an input has where nothing is typed for it. */
+  Object preset(InputTemplate input) {
+    boolean asked = input.kind() == InputKind.CURRENCY && currency != null;
+    return asked ? currency : input.preset(unit);
   }
 
   boolean isOwn() {

@@ -37,7 +37,7 @@ public record Material(
   static List<Material> all(Brief brief, Needs needs) {
     MaterialSpec spec = brief.materials();
     PriceSpec price = spec.prices();
-    Counter counter = new Counter(Money.in(brief.currency()), spec.chargeAs());
+    Counter counter = new Counter(Money.in(brief.money().currencyCode()), spec.chargeAs());
     double yard = brief.unit().unitsPerLong();
     double step = brief.cloth().buyStep() / yard;
     return List.of(

@@ -14,7 +14,7 @@ public record Materials(List<Material> materials, double materialsTotal) {
   public static Materials of(Brief brief, Needs needs) {
     List<Material> lines = Material.all(brief, needs);
     double[] charged = lines.stream().mapToDouble(Material::materialCharged).toArray();
-    return new Materials(lines, Money.in(brief.currency()).sum(charged));
+    return new Materials(lines, Money.in(brief.money().currencyCode()).sum(charged));
   }
 
   /** What is charged for frill cloth and thread, which another look changes. */

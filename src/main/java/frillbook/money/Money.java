@@ -1,8 +1,10 @@
 package frillbook.money;
 
+import frillbook.brief.Currencies;
 import frillbook.measure.Rounding;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
-import java.util.Currency;
 
 /**
  * The one place where an amount of money is rounded, to the minor unit of its currency.
@@ -11,22 +13,17 @@ import java.util.Currency;
  * 1.005 is a half however a program holds it, and 0.07 never seven cents and a bit. Below 0 amounts
  * round away from zero, as in a workbook.
  *
- * @param places decimals of the currency, 0 to 3 (ISO 4217): JPY 0, EUR 2, KWD 3
+ * @param places decimals of the currency, 0 to 4 (ISO 4217): JPY 0, EUR 2, KWD 3
  */
 public record Money(int places) {
 
   /**
-   * The rounding of {@code currency}.
+   * The rounding of the currency with this ISO 4217 code.
    *
    * @throws IllegalArgumentException for one without a minor unit, as gold (XAU) or none (XXX)
    */
-  public static Money in(Currency currency) {
-    int places = currency.getDefaultFractionDigits();
-    if (places < 0) {
-      throw new IllegalArgumentException(
-          currency.getCurrencyCode() + " has no minor unit to round to; name one, such as EUR");
-    }
-    return new Money(places);
+  public static Money in(String code) {
+    return new Money(Currencies.places(code));
   }
 
   /** To the nearest minor unit, half up: 1.235 at two places is 1.24. */
@@ -47,6 +44,11 @@ public record Money(int places) {
    */
   public double tidy(double step, double amount) {
     return roundUp(step > 0 ? Math.ceil(Rounding.settle(amount / step)) * step : amount);
+  }
+
+  /** {@code amount} in words, with all places of the currency: 12.50. */
+  public String say(double amount) {
+    return BigDecimal.valueOf(round(amount)).setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** The sum of rounded {@code amounts}, without the dust of binary fractions. */

@@ -1,6 +1,7 @@
 package frillbook.picture;
 
 import frillbook.money.Costs;
+import frillbook.money.Money;
 import frillbook.money.Price;
 import java.util.List;
 
@@ -8,8 +9,9 @@ import java.util.List;
  * A part of the price of the order.
  *
  * @param moneyAmount in the currency; 0 where there is a loss
+ * @param moneyWords both, as they stand beside the bar
  */
-public record MoneyShare(String moneyPart, double moneyAmount) {
+public record MoneyShare(String moneyPart, double moneyAmount, String moneyWords) {
 
   /**
    * Where most of the price goes.
@@ -27,12 +29,16 @@ public record MoneyShare(String moneyPart, double moneyAmount) {
     }
   }
 
-  static List<MoneyShare> all(double materials, Costs costs, Price price) {
+  static List<MoneyShare> all(Money money, double materials, Costs costs, Price price) {
     return List.of(
-        new MoneyShare("materials", materials),
-        new MoneyShare("wages", costs.labourTotal()),
-        new MoneyShare("overhead", costs.overheadTotal()),
-        new MoneyShare("profit", Math.max(0, price.profitTotal())),
-        new MoneyShare("tax", price.taxTotal()));
+        of(money, "materials", materials),
+        of(money, "wages", costs.labourTotal()),
+        of(money, "overhead", costs.overheadTotal()),
+        of(money, "profit", Math.max(0, price.profitTotal())),
+        of(money, "tax", price.taxTotal()));
+  }
+
+  private static MoneyShare of(Money money, String part, double amount) {
+    return new MoneyShare(part, amount, part + " " + money.say(amount));
   }
 }

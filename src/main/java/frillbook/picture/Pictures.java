@@ -6,6 +6,7 @@ import frillbook.cutting.GrainPlan;
 import frillbook.discs.DiscSizes;
 import frillbook.fill.Filling;
 import frillbook.money.Costs;
+import frillbook.money.Money;
 import frillbook.money.Price;
 import frillbook.rows.Rings;
 import frillbook.rows.RowSizes;
@@ -49,7 +50,9 @@ public record Pictures(PictureSet set) {
             cutting.stripWidth(),
             cutting.lineStep());
     Ripple ripple = Ripple.of(brief.frill().fullness());
-    List<MoneyShare> money = MoneyShare.all(account.materials(), account.costs(), account.price());
+    Money coins = Money.in(brief.money().currencyCode());
+    List<MoneyShare> money =
+        MoneyShare.all(coins, account.materials(), account.costs(), account.price());
     return new Pictures(
         new PictureSet(
             ripple,

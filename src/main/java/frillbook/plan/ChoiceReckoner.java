@@ -116,7 +116,7 @@ record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hou
   }
 
   private Money money() {
-    return Money.in(brief().currency());
+    return Money.in(brief().money().currencyCode());
   }
 
   private Brief brief() {

@@ -57,7 +57,7 @@ public record Costing(
   private static Costing priced(
       Job job, Filling filling, ThreadNeed thread, Materials materials, Hours hours) {
     Brief brief = job.brief();
-    Money money = Money.in(brief.currency());
+    Money money = Money.in(brief.money().currencyCode());
     Costs costs = Costs.of(money, brief.money(), materials.materialsTotal(), hours.hoursTotal());
     Price price = Price.of(money, brief.money(), costs.costTotal(), job.quantity());
     Candidate two = Candidate.of(brief, brief.choices().two());

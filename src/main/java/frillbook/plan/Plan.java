@@ -11,7 +11,6 @@ import java.util.Optional;
  * @param tiny lengths closer together than this count as equal
  * @param moneyPlaces decimals of the currency (ISO 4217); all money is rounded to them
  * @param lengthUnit of every length
- * @param currencyCode of every price (ISO 4217)
  * @param lengthFound false where no length of cloth holds strips and spares in the chosen grain
  * @param checkFlag STOP without a plan, MIND where something wants thought, else READY
  * @param work the worked-out plan; empty where a check says that there is none
@@ -20,7 +19,6 @@ public record Plan(
     double tiny,
     int moneyPlaces,
     String lengthUnit,
-    String currencyCode,
     Sizes sizes,
     Checks checks,
     boolean lengthFound,
@@ -33,13 +31,12 @@ public record Plan(
     Sizes sizes = Sizes.of(room);
     Checks checks = Checks.of(brief, sizes);
     Optional<Work> work = checks.planOk() ? Optional.of(Work.of(room, sizes)) : Optional.empty();
-    int places = Money.in(brief.currency()).places();
+    int places = Money.in(brief.money().currencyCode()).places();
     boolean found = work.map(Work::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
         places,
         brief.unit().symbol(),
-        brief.currency().getCurrencyCode(),
         sizes,
         checks,
         found,

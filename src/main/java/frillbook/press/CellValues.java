@@ -1,7 +1,6 @@
 package frillbook.press;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
@@ -23,7 +22,7 @@ public final class CellValues {
   public static final String ALL_WELL = "Every check passes.";
 
   private final Form form;
-  private final Units units;
+  private final LengthUnit unit;
   private final Map<String, Object> inputs;
   private final NamedValues plan;
   private final PlanWords words;
@@ -32,12 +31,12 @@ public final class CellValues {
    * @param inputs every input by name, null for words that were emptied; each can be used
    * @param plan the values that follow from them
    */
-  public CellValues(Form form, Units units, Map<String, Object> inputs, NamedValues plan) {
+  public CellValues(Form form, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
     this.form = form;
-    this.units = units;
+    this.unit = unit;
     this.inputs = inputs;
     this.plan = plan;
-    this.words = new PlanWords(form.texts(), units, inputs, plan);
+    this.words = new PlanWords(form.texts(), unit, inputs, plan);
   }
 
   /** A Double or a String; empty for what only templates of a person's own have. */
@@ -56,8 +55,8 @@ public final class CellValues {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
     } else if (source instanceof CellSource.Remark remark) {
       InputTemplate input = remark.input();
-      String said = isUsable(input) ? remark.good() : input.refusal(units.length());
-      return Optional.of(units.say(said));
+      String said = isUsable(input) ? remark.good() : input.refusal(unit);
+      return Optional.of(unit.say(said));
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
     }
@@ -65,7 +64,6 @@ public final class CellValues {
   }
 
   private Object inOtherUnit(Object value) {
-    LengthUnit unit = units.length();
     return value instanceof Double length ? (Object) unit.to(unit.other(), length) : value;
   }
 
@@ -75,7 +73,7 @@ public final class CellValues {
 
   private boolean isUsable(InputTemplate input) {
     Object value = inputs.get(input.name());
-    return input.accepts(value == null ? NamedValues.NOTHING : value, units.length());
+    return input.accepts(value == null ? NamedValues.NOTHING : value, unit);
   }
 
   private int fault(Form.Check check) {
@@ -85,7 +83,7 @@ public final class CellValues {
 
   private String sentence(Form.Check check) {
     if (fault(check) != 0) {
-      return units.say(check.message());
+      return unit.say(check.message());
     }
     return words.holds(check.guard()) ? FINE : NOT_CHECKED;
   }

@@ -6,6 +6,7 @@ import frillbook.template.Form;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Position;
+import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;
 import frillbook.wording.NumberStyle;
@@ -87,7 +88,16 @@ final class PressReader {
       choices.add(text());
     }
     return new InputTemplate(
-        name, label, kind, unit, prompt, inch, cm, choices, text(), position());
+        name,
+        label,
+        kind,
+        unit,
+        prompt,
+        inch,
+        cm,
+        choices,
+        new PresetWords(text(), text()),
+        position());
   }
 
   private Range range() {

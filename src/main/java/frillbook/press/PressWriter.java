@@ -77,7 +77,8 @@ final class PressWriter {
     for (String choice : input.choices()) {
       text(choice);
     }
-    text(input.preset());
+    text(input.preset().inch());
+    text(input.preset().cm());
     position(input.position());
   }
 

@@ -24,7 +24,10 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * reading goes on to the next mistake. {@link #done()} tells of the keys nobody asked for.
  */
 final class Block {
-  private static final Set<String> TEXT_PLACEHOLDERS = Set.of("unit", "long_unit", "currency");
+  private static final Set<String> TEXT_PLACEHOLDERS = Set.of("unit", "long_unit");
+
+  private static final Set<String> UNIT_PLACEHOLDERS =
+      Set.of("unit", "long_unit", UnitText.CURRENCY);
 
   private final Scope scope;
   private final Position position;
@@ -104,26 +107,42 @@ final class Block {
 
   /** A text to show that may be absent. */
   Optional<String> text(String key) {
-    return rawText(key).map(this::shown);
+    return rawText(key).map(text -> shown(text, TEXT_PLACEHOLDERS));
   }
 
   /** A text to show that must be there. */
   String requiredText(String key) {
-    return shown(requiredRawText(key));
+    return shown(requiredRawText(key), TEXT_PLACEHOLDERS);
   }
 
-  private String shown(SourceText text) {
+  /** A unit that may be absent. */
+  Optional<String> unit() {
+    return rawText("unit").map(text -> shown(text, UNIT_PLACEHOLDERS));
+  }
+
+  /** A unit that must be there. */
+  String requiredUnit() {
+    return shown(requiredRawText("unit"), UNIT_PLACEHOLDERS);
+  }
+
+  private String shown(SourceText text, Set<String> placeholders) {
     Matcher placeholder = SourceText.PLACEHOLDER.matcher(text.value());
     while (placeholder.find()) {
-      if (!TEXT_PLACEHOLDERS.contains(placeholder.group(1))) {
+      if (!placeholders.contains(placeholder.group(1))) {
         scope.tell(
             text.at(placeholder.start()),
             "the unknown placeholder " + placeholder.group(),
-            "{unit}, {long_unit}, {currency} or a variable of each",
+            expected(placeholders),
             "correct or remove it");
       }
     }
     return text.value();
+  }
+
+  private static String expected(Set<String> placeholders) {
+    String currency =
+        placeholders.contains(UnitText.CURRENCY) ? ", {" + UnitText.CURRENCY + "}" : "";
+    return "{unit}, {long_unit}" + currency + " or a variable of each";
   }
 
   /** A number that must be there. */

@@ -14,7 +14,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Repeats rows or columns once for every item of parallel lists. */
 final class Each {
   private static final Set<String> TAKEN =
-      Set.of("n", "cm_per_unit", "long_unit", "units_per_long", "currency", "money_places");
+      Set.of("n", "cm_per_unit", "long_unit", "units_per_long", UnitText.CURRENCY);
 
   private Each() {}
 

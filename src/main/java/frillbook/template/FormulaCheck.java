@@ -7,10 +7,9 @@ import java.util.regex.Matcher;
 /** Whether a formula speaks only of names, columns and functions that exist, and parses. */
 final class FormulaCheck {
   /** What may stand in braces: numbers anywhere, words within quotation marks. */
-  private static final Set<String> NUMBERS =
-      Set.of("cm_per_unit", "units_per_long", "money_places");
+  private static final Set<String> NUMBERS = Set.of("cm_per_unit", "units_per_long");
 
-  private static final Set<String> WORDS = Set.of("unit", "long_unit", "currency");
+  private static final Set<String> WORDS = Set.of("unit", "long_unit");
 
   /** Excel's limit for a text in a formula. */
   private static final int LONGEST_TEXT = 255;
@@ -108,8 +107,8 @@ final class FormulaCheck {
       mistakes.add(
           formula.position(token),
           "the unknown placeholder " + braced,
-          "{cm_per_unit}, {units_per_long}, {money_places}, in a table {n}, within quotation"
-              + " marks {unit}, {long_unit} or {currency}, or a variable of each",
+          "{cm_per_unit}, {units_per_long}, in a table {n}, within quotation"
+              + " marks {unit} or {long_unit}, or a variable of each",
           "correct or remove it");
     }
   }

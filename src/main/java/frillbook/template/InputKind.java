@@ -12,6 +12,8 @@ public enum InputKind {
   COUNT,
   /** One of a few words. */
   CHOICE,
+  /** A currency by its code (ISO 4217). */
+  CURRENCY,
   /** A line of a person's own words, or none. */
   TEXT
 }

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.brief.Currencies;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,14 +38,18 @@ final class InputReader {
         yield numeric(name, label, kind, unit, range, range);
       }
       case CHOICE -> choice(name, label, unit);
-      case TEXT -> words(name, label, unit, List.of(), block.text("default").orElse(""));
+      case CURRENCY -> words(name, label, kind, unit, List.of(), currencies());
+      case TEXT -> {
+        String preset = block.text("default").orElse("");
+        yield words(name, label, kind, unit, List.of(), PresetWords.both(preset));
+      }
     };
   }
 
   private InputTemplate numeric(
       String name, String label, InputKind kind, String unit, Range inch, Range cm) {
     return new InputTemplate(
-        name, label, kind, unit, prompt(), inch, cm, List.of(), "", block.position());
+        name, label, kind, unit, prompt(), inch, cm, List.of(), PresetWords.NONE, block.position());
   }
 
   private InputTemplate choice(String name, String label, String unit) {
@@ -55,14 +60,37 @@ final class InputReader {
     if (!preset.isEmpty() && !words.contains(preset.value())) {
       tell(preset, "the default " + preset, "one of " + String.join(", ", words));
     }
-    return words(name, label, unit, words, preset.value());
+    PresetWords both = PresetWords.both(preset.value());
+    return words(name, label, InputKind.CHOICE, unit, words, both);
   }
 
   private InputTemplate words(
-      String name, String label, String unit, List<String> choices, String preset) {
-    InputKind kind = choices.isEmpty() ? InputKind.TEXT : InputKind.CHOICE;
+      String name,
+      String label,
+      InputKind kind,
+      String unit,
+      List<String> choices,
+      PresetWords preset) {
     return new InputTemplate(
         name, label, kind, unit, prompt(), NO_RANGE, NO_RANGE, choices, preset, block.position());
+  }
+
+  private PresetWords currencies() {
+    return new PresetWords(currency("inch"), currency("cm"));
+  }
+
+  private String currency(String key) {
+    SourceText code = block.requiredRawText(key);
+    if (!code.isEmpty() && !Currencies.has(code.value())) {
+      block
+          .scope()
+          .tell(
+              code.position(),
+              "the currency " + code,
+              "an ISO 4217 code such as " + Currencies.EXAMPLES,
+              "correct it");
+    }
+    return code.value();
   }
 
   private void tellUnusable(List<SourceText> choices) {
@@ -77,10 +105,10 @@ final class InputReader {
 
   private String unit(InputKind kind) {
     return switch (kind) {
-      case LENGTH -> block.text("unit").orElse("{unit}");
-      case PERCENT -> block.text("unit").orElse("%");
-      case CHOICE, TEXT -> block.text("unit").orElse("-");
-      case NUMBER, COUNT -> block.requiredText("unit");
+      case LENGTH -> block.unit().orElse("{unit}");
+      case PERCENT -> block.unit().orElse("%");
+      case CHOICE, CURRENCY, TEXT -> block.unit().orElse("-");
+      case NUMBER, COUNT -> block.requiredUnit();
     };
   }
 

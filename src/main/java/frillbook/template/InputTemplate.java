@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.brief.Currencies;
 import frillbook.brief.LengthUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -10,13 +11,13 @@ import java.util.List;
  * @param name in the workbook, in snake case
  * @param label what stands beside the cell
  * @param kind what may be typed
- * @param unit as written in the template: {@code {unit}} for a length, {@code -} for none
+ * @param unit as written in the template: {@code {unit}} for a length, {@code -} for none, the
+ *     {@code {currency_code}} in it for money
  * @param prompt what the input is, in one or two sentences
  * @param inch its range in an inch workbook; 0 to 0 for a choice
  * @param cm its range in a cm workbook; the same as {@code inch} unless the kind is length
  * @param choices the words allowed; empty unless the kind is choice
- * @param preset the words it has until a person changes them; empty unless the kind is choice or
- *     text
+ * @param preset the words it has until a person changes them; empty for a number
  * @param position where it is written
  */
 public record InputTemplate(
@@ -28,7 +29,7 @@ public record InputTemplate(
     Range inch,
     Range cm,
     List<String> choices,
-    String preset,
+    PresetWords preset,
     Position position)
     implements RowTemplate {
   public InputTemplate {
@@ -43,23 +44,30 @@ public record InputTemplate(
     return unit == LengthUnit.INCH ? inch : cm;
   }
 
-  /** The value until a person changes it: a Double, or a String for a choice. */
+  /** The value until a person changes it: a Double, or a String for words. */
   public Object preset(LengthUnit unit) {
-    return isWords() ? preset : (Object) range(unit).preset();
+    return isWords() ? preset.in(unit) : (Object) range(unit).preset();
   }
 
   /** Whether its value is a String. */
   public boolean isWords() {
-    return kind == InputKind.CHOICE || kind == InputKind.TEXT;
+    return switch (kind) {
+      case CHOICE, CURRENCY, TEXT -> true;
+      case LENGTH, NUMBER, PERCENT, COUNT -> false;
+    };
   }
 
   /**
    * Whether {@code value} is a Double or String that the input may have; the words of a choice in
-   * any case, as in a spreadsheet.
+   * any case, as in a spreadsheet. A currency is in capital letters, since sentences and units say
+   * it as it is.
    */
   public boolean accepts(Object value, LengthUnit unit) {
     if (kind == InputKind.CHOICE) {
       return value instanceof String word && choices.stream().anyMatch(word::equalsIgnoreCase);
+    }
+    if (kind == InputKind.CURRENCY) {
+      return value instanceof String code && Currencies.has(code);
     }
     if (kind == InputKind.TEXT) {
       return value instanceof String text && text.length() <= LONGEST_TEXT;
@@ -82,6 +90,8 @@ public record InputTemplate(
       case PERCENT -> "a number from " + percent(range.from()) + " to " + percent(range.to());
       case COUNT -> "a whole number" + span(range);
       case TEXT -> "at most " + LONGEST_TEXT + " characters";
+      case CURRENCY ->
+          "the ISO 4217 code of money in use, in capital letters, such as " + Currencies.EXAMPLES;
       case CHOICE -> "one of: " + String.join(", ", choices);
     };
   }

@@ -97,7 +97,7 @@ final class RowReader {
         new LineTemplate(
             name,
             block.requiredText("label"),
-            block.requiredText("unit"),
+            block.requiredUnit(),
             block.word("format", ValueFormat.NUMBER),
             block.has("text") ? FormulaText.NONE : formula(block, "formula"),
             block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),

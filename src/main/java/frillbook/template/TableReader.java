@@ -70,7 +70,7 @@ final class TableReader {
         new ColumnTemplate(
             name,
             block.requiredText("label"),
-            block.requiredText("unit"),
+            block.requiredUnit(),
             block.word("format", ValueFormat.NUMBER),
             RowReader.formula(block, "formula"),
             block.requiredText("note"),

@@ -26,6 +26,7 @@ final class TemplateChecks {
         .map(ChartTemplate::sentence)
         .forEach(checks::sentence);
     ChartCheck.check(template, mistakes);
+    MoneyCheck.check(template, checks.declarations, mistakes);
     CircleCheck.check(template, checks.declarations, mistakes);
     LayoutCheck.check(template, mistakes);
   }

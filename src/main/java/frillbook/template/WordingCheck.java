@@ -38,6 +38,9 @@ final class WordingCheck {
         }
       } else if (part instanceof Wording.Number number) {
         name(number.name(), text);
+        if (number.style().money()) {
+          name(Wording.MONEY_PLACES, text);
+        }
         if (isText(number.name())) {
           tell(
               text,

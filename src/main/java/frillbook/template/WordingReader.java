@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  */
 final class WordingReader {
   /** Filled in when the workbook is made; they are words, not values. */
-  private static final Set<String> UNITS = Set.of("unit", "long_unit", "currency");
+  private static final Set<String> UNITS = Set.of("unit", "long_unit");
 
   private static final Map<String, Object> FLAGS = Map.of("yes", 1.0, "no", 0.0, "blank", "");
 
@@ -140,6 +140,7 @@ final class WordingReader {
   private NumberStyle style(String pattern) {
     Matcher places = PLACES.matcher(pattern);
     if (pattern.equals("currency")) {
+      names.putIfAbsent(Wording.MONEY_PLACES, source.at(at));
       return NumberStyle.MONEY;
     } else if (places.matches()) {
       int least = places.group(1) == null ? 0 : places.group(1).length();

@@ -1,6 +1,6 @@
 package frillbook.wording;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.naming.NamedValues;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** What sentences say of one plan: the words its workbook shows. */
 public final class PlanWords {
-  private final Units units;
+  private final LengthUnit unit;
   private final Map<String, Object> values = new HashMap<>();
 
   /**
@@ -18,8 +18,8 @@ public final class PlanWords {
    * @param plan the values that follow from them; what it says of {@code texts} is not said anew
    */
   public PlanWords(
-      Map<String, Sentence> texts, Units units, Map<String, Object> inputs, NamedValues plan) {
-    this.units = units;
+      Map<String, Sentence> texts, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    this.unit = unit;
     inputs.forEach((name, value) -> values.put(name, value == null ? "" : value));
     values.putAll(plan.lines());
     for (Map.Entry<String, Sentence> text : texts.entrySet()) {
@@ -31,8 +31,8 @@ public final class PlanWords {
 
   /** {@code plan} with what {@code texts} say of it. */
   public static NamedValues complete(
-      Map<String, Sentence> texts, Units units, Map<String, Object> inputs, NamedValues plan) {
-    PlanWords words = new PlanWords(texts, units, inputs, plan);
+      Map<String, Sentence> texts, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    PlanWords words = new PlanWords(texts, unit, inputs, plan);
     Map<String, Object> lines = new LinkedHashMap<>(plan.lines());
     texts.keySet().forEach(name -> lines.put(name, words.values.get(name)));
     return new NamedValues(lines, plan.columns());
@@ -45,7 +45,7 @@ public final class PlanWords {
 
   /** The sentence in words; "" while its guard does not hold. */
   public String say(Sentence sentence) {
-    return holds(sentence.guard()) ? sentence.wording().say(this::said, units) : "";
+    return holds(sentence.guard()) ? sentence.wording().say(this::said, unit) : "";
   }
 
   /** Whether the line {@code guard} is 1, or there is no guard. */

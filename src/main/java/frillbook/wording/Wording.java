@@ -1,6 +1,6 @@
 package frillbook.wording;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -21,7 +21,7 @@ public record Wording(List<Part> parts) {
   /** A piece of a sentence. */
   public sealed interface Part {}
 
-  /** Words as they are, but for {@code {unit}}, {@code {long_unit}} and {@code {currency}}. */
+  /** Words as they are, but for {@code {unit}} and {@code {long_unit}}. */
   public record Words(String text) implements Part {}
 
   /** The value of an input or line that is itself words. */
@@ -49,27 +49,34 @@ public record Wording(List<Part> parts) {
    */
   public record Case(Object value, Wording wording) {}
 
+  /** The line that says how many places {@link NumberStyle#MONEY} has. */
+  public static final String MONEY_PLACES = "money_places";
+
   /**
    * The sentence in words.
    *
    * @param value of an input or line by name, a Double or a String
    */
-  public String say(Function<String, Object> value, Units units) {
-    return parts.stream().map(part -> say(part, value, units)).collect(Collectors.joining());
+  public String say(Function<String, Object> value, LengthUnit unit) {
+    return parts.stream().map(part -> say(part, value, unit)).collect(Collectors.joining());
   }
 
-  private static String say(Part part, Function<String, Object> value, Units units) {
+  private static String say(Part part, Function<String, Object> value, LengthUnit unit) {
     if (part instanceof Words words) {
-      return units.say(words.text());
+      return unit.say(words.text());
     } else if (part instanceof Text text) {
       return value.apply(text.name()).toString();
     } else if (part instanceof Number number) {
       Object said = value.apply(number.name());
       return said instanceof Double each
-          ? number.style().say(each, units.moneyPlaces())
+          ? number.style().say(each, places(number.style(), value))
           : said.toString();
     }
-    return chosen((Choice) part, value.apply(((Choice) part).name())).say(value, units);
+    return chosen((Choice) part, value.apply(((Choice) part).name())).say(value, unit);
+  }
+
+  private static int places(NumberStyle style, Function<String, Object> value) {
+    return style.money() ? ((Double) value.apply(MONEY_PLACES)).intValue() : 0;
   }
 
   /** Words in any case are the same, as in a spreadsheet. */

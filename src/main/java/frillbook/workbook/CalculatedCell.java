@@ -15,7 +15,9 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Sentence;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -102,12 +104,14 @@ public record CalculatedCell(
       Layout layout) {
     Place place = new Place(cells, sheet, entry.position());
     if (entry instanceof LineTemplate line) {
+      place.addUnit(row, Layout.UNIT, line.unit());
       place.add(row, Layout.VALUE, new CellSource.Line(line.name()), needs(line));
       if (line.also()) {
         CellSource other = new CellSource.OtherUnit(line.name());
         place.add(row, Layout.OTHER_UNIT, other, Set.of(line.name()));
       }
     } else if (entry instanceof InputTemplate input) {
+      place.addUnit(row, Layout.UNIT, input.unit());
       if (layout.fault(input).isPresent()) {
         place.add(row, Layout.NOTE, new CellSource.Remark(input, input.prompt()), Set.of());
       }
@@ -127,11 +131,20 @@ public record CalculatedCell(
       place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
     } else if (entry instanceof RowTemplate.Verdict) {
       place.add(row, 0, new CellSource.Verdict(), Set.of());
+    } else if (entry instanceof RowTemplate.Glossary) {
+      int next = row + 1;
+      for (Glossary.Entry explained : Glossary.of(template)) {
+        place.addUnit(next++, Layout.GLOSSARY_UNIT, explained.unit());
+      }
     }
   }
 
   private static void addTable(
       List<CalculatedCell> cells, String sheet, int firstRow, TableTemplate table) {
+    for (ColumnTemplate of : table.columns()) {
+      new Place(cells, sheet, of.position())
+          .addUnit(firstRow - 1, table.indexOf(of.name()), of.unit());
+    }
     List<Set<String>> needs = table.columns().stream().map(of -> needs(table, of)).toList();
     for (int row = 0; row < table.rows(); row++) {
       for (int column = 0; column < table.columns().size(); column++) {
@@ -157,6 +170,14 @@ public record CalculatedCell(
 
   /** Where the cells of one entry of a template are. */
   private record Place(List<CalculatedCell> cells, String sheet, Position at) {
+    /** A unit of money follows the currency; any other is written once. */
+    void addUnit(int row, int column, String unit) {
+      if (UnitText.isMoney(unit)) {
+        Sentence said = new Sentence(UnitText.of(unit), Optional.empty());
+        add(row, column, new CellSource.Said(said), Set.of(UnitText.CURRENCY));
+      }
+    }
+
     void add(int row, int column, CellSource source, Set<String> needs) {
       cells.add(new CalculatedCell(sheet, row, column, source, needs, at));
     }

@@ -50,7 +50,7 @@ public final class CalculatedWorkbook {
     Object[] calculated = cells.stream().map(this::value).toArray();
     Map<String, Object> inputs = new HashMap<>();
     template.inputs().forEach(input -> inputs.put(input.name(), setting.value(input)));
-    return PressMaker.of(template, setting.units(), workbook)
+    return PressMaker.of(template, setting.unit(), workbook)
         .fill(new Press.Filling(calculated, inputs, setting.paper()));
   }
 

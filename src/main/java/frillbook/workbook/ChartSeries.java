@@ -9,7 +9,6 @@ import javax.xml.namespace.QName;
 import org.apache.xmlbeans.XmlCursor;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarSer;
-import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarkerSize;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
@@ -17,7 +16,6 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STBarDir;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STBarGrouping;
-import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STScatterStyle;
 
@@ -110,21 +108,8 @@ final class ChartSeries {
     }
     ChartInk.fill(drawn.addNewSpPr(), Look.INK);
     drawn.addNewInvertIfNegative().setVal(false);
-    numbers(drawn.addNewDLbls());
     drawn.addNewCat().addNewStrRef().setF(cells(series.x()));
     drawn.addNewVal().addNewNumRef().setF(cells(series.y()));
-  }
-
-  /** The number beside each bar takes the place of an axis. */
-  private static void numbers(CTDLbls numbers) {
-    ChartInk.letters(numbers.addNewTxPr());
-    numbers.addNewDLblPos().setVal(STDLblPos.OUT_END);
-    numbers.addNewShowLegendKey().setVal(false);
-    numbers.addNewShowVal().setVal(true);
-    numbers.addNewShowCatName().setVal(false);
-    numbers.addNewShowSerName().setVal(false);
-    numbers.addNewShowPercent().setVal(false);
-    numbers.addNewShowBubbleSize().setVal(false);
   }
 
   private String cells(SeriesTemplate.Column column) {

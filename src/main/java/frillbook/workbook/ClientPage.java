@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.wording.Wording;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -34,9 +35,11 @@ public final class ClientPage {
   private final XSSFSheet from;
   private final XSSFSheet to;
   private final ClientPoints points;
+  private final int moneyPlaces;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
 
-  private ClientPage(XSSFSheet from, XSSFSheet to) {
+  private ClientPage(XSSFSheet from, XSSFSheet to, int moneyPlaces) {
+    this.moneyPlaces = moneyPlaces;
     this.from = from;
     this.to = to;
     this.points = new ClientPoints(from.getWorkbook(), to);
@@ -50,9 +53,17 @@ public final class ClientPage {
   public static XSSFWorkbook of(XSSFWorkbook plan, String sheet) {
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
-    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet)).copy();
+    int places = moneyPlaces(new WorkbookValues(plan));
+    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet), places).copy();
     ChartCaches.store(page);
     return page;
+  }
+
+  /** The page is for one currency and follows no other. */
+  private static int moneyPlaces(WorkbookValues values) {
+    return values.names().contains(Wording.MONEY_PLACES)
+        ? ((Double) values.value(Wording.MONEY_PLACES)).intValue()
+        : 2;
   }
 
   private void copy() {
@@ -119,11 +130,18 @@ public final class ClientPage {
   private XSSFCellStyle make(Key key) {
     XSSFCellStyle copy = to.getWorkbook().createCellStyle();
     copy.cloneStyleFrom(key.style());
+    if (NumberFormats.MONEY.equals(copy.getDataFormatString())) {
+      setFormat(copy, NumberFormats.money(moneyPlaces));
+    }
     if (key.asTyped()) {
-      copy.setDataFormat(to.getWorkbook().createDataFormat().getFormat(NumberFormats.AS_TYPED));
+      setFormat(copy, NumberFormats.AS_TYPED);
       copy.setQuotePrefixed(true);
     }
     return copy;
+  }
+
+  private void setFormat(XSSFCellStyle style, String format) {
+    style.setDataFormat(to.getWorkbook().createDataFormat().getFormat(format));
   }
 
   private void print() {

@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -28,7 +29,7 @@ final class Emphasis {
     StylesTable styles = workbook.getStylesSource();
     // The table answers with the number of styles, one more than the new one's index.
     this.alarm = styles.putDxf(alarm()) - 1L;
-    this.rowRule = styles.putDxf(rowRule()) - 1L;
+    this.rowRule = styles.putDxf(underlined()) - 1L;
   }
 
   private static CTDxf alarm() {
@@ -39,12 +40,17 @@ final class Emphasis {
     return style;
   }
 
-  private static CTDxf rowRule() {
+  private static CTDxf underlined() {
     CTDxf style = CTDxf.Factory.newInstance();
+    underline(style);
+    return style;
+  }
+
+  /** Puts a hairline under what has {@code style}. */
+  static void underline(CTDxf style) {
     CTBorderPr bottom = style.addNewBorder().addNewBottom();
     bottom.setStyle(STBorderStyle.THIN);
     bottom.addNewColor().setRgb(Styles.opaque(Look.HAIRLINE));
-    return style;
   }
 
   /**
@@ -52,21 +58,39 @@ final class Emphasis {
    * the words themselves say what is wrong.
    */
   void addAlarm(XSSFSheet sheet, String condition, CellRangeAddress cells) {
-    add(sheet.getCTWorksheet(), condition, cells, alarm);
+    add(sheet, List.of(cells), Map.of(condition, alarm));
   }
 
-  /** A hairline under each of {@code cells} while {@code condition} holds for its row. */
-  void addRowRule(XSSFSheet sheet, String condition, CellRangeAddress cells) {
-    add(sheet.getCTWorksheet(), condition, cells, rowRule);
+  /** The style of a row that is filled: a hairline under it. */
+  long rowRule() {
+    return rowRule;
   }
 
-  private static void add(CTWorksheet sheet, String condition, CellRangeAddress cells, long style) {
-    CTConditionalFormatting formatting = sheet.addNewConditionalFormatting();
-    formatting.setSqref(List.of(cells.formatAsString()));
-    CTCfRule rule = formatting.addNewCfRule();
-    rule.setType(STCfType.EXPRESSION);
-    rule.setDxfId(style);
-    rule.setPriority(sheet.sizeOfConditionalFormattingArray());
-    rule.addFormula(condition);
+  /**
+   * Rules for the same cells, the first of them that holds before the others; none without cells.
+   *
+   * @param styles by condition, which is written for the first cell
+   */
+  static void add(XSSFSheet sheet, List<CellRangeAddress> cells, Map<String, Long> styles) {
+    if (cells.isEmpty()) {
+      return;
+    }
+    CTWorksheet worksheet = sheet.getCTWorksheet();
+    int priority = rules(worksheet);
+    CTConditionalFormatting formatting = worksheet.addNewConditionalFormatting();
+    formatting.setSqref(cells.stream().map(CellRangeAddress::formatAsString).toList());
+    for (Map.Entry<String, Long> style : styles.entrySet()) {
+      CTCfRule rule = formatting.addNewCfRule();
+      rule.setType(STCfType.EXPRESSION);
+      rule.setDxfId(style.getValue());
+      rule.setPriority(++priority);
+      rule.addFormula(style.getKey());
+    }
+  }
+
+  private static int rules(CTWorksheet sheet) {
+    return sheet.getConditionalFormattingList().stream()
+        .mapToInt(CTConditionalFormatting::sizeOfCfRuleArray)
+        .sum();
   }
 }

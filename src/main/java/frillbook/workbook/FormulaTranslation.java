@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.brief.Currencies;
 import frillbook.brief.LengthUnit;
 import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
@@ -83,11 +84,18 @@ final class FormulaTranslation {
     String within = cell + ">=" + number(range.from()) + "," + cell + "<=" + number(range.to());
     return switch (input.kind()) {
       case TEXT -> "IF(LEN(" + cell + ")<=" + InputTemplate.LONGEST_TEXT + ",0,1)";
+      case CURRENCY -> "IF(ISTEXT(" + cell + "),IF(" + isCurrency(cell) + ",0,1),1)";
       case CHOICE -> "IF(ISTEXT(" + cell + "),IF(" + oneOf(input, cell) + ",0,1),1)";
       case COUNT ->
           "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "," + cell + "=INT(" + cell + ")),0,1),1)";
       case LENGTH, NUMBER, PERCENT -> "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "),0,1),1)";
     };
+  }
+
+  /** Between two spaces, so that no code is found across two others. */
+  private static String isCurrency(String cell) {
+    String codes = text(" " + String.join(" ", Currencies.codes()) + " ");
+    return "AND(LEN(" + cell + ")=3,ISNUMBER(FIND(\" \"&" + cell + "&\" \"," + codes + ")))";
   }
 
   private static String oneOf(InputTemplate input, String cell) {
@@ -162,8 +170,7 @@ final class FormulaTranslation {
         setting
             .say(text)
             .replace("{cm_per_unit}", number(setting.unit().centimetres()))
-            .replace("{units_per_long}", number(setting.unit().unitsPerLong()))
-            .replace("{money_places}", String.valueOf(setting.units().moneyPlaces()));
+            .replace("{units_per_long}", number(setting.unit().unitsPerLong()));
     return row.map(in -> filled.replace("{n}", String.valueOf(in.number()))).orElse(filled);
   }
 

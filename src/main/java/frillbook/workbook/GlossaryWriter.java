@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.template.UnitText;
 import java.util.List;
 
 /** Writes the list of all names. */
@@ -26,9 +27,15 @@ final class GlossaryWriter {
     WorkbookSetting setting = page.setting();
     column(row, 0, setting.say(entry.label()), Look.SENTENCE);
     column(row, 1, entry.name(), Look.SENTENCE);
-    column(row, 2, setting.unitText(entry.unit()), Look.REMARK);
+    unit(row, entry.unit());
     column(row, 3, setting.say(entry.meaning()), Look.REMARK);
     column(row, 4, entry.sheet(), Look.REMARK);
+  }
+
+  private void unit(int row, String unit) {
+    String usual = UnitText.of(unit).say(name -> "EUR", page.setting().unit());
+    page.unit(row, Layout.GLOSSARY_UNIT, unit, page.styles().of(Look.REMARK));
+    page.fit(row, usual, Layout.GLOSSARY_UNIT, Layout.GLOSSARY_UNIT, Look.REMARK);
   }
 
   private void column(int row, int column, String text, Look look) {

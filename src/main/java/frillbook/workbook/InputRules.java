@@ -20,11 +20,15 @@ final class InputRules {
 
   private InputRules() {}
 
-  static void add(Page page, int row, InputTemplate input, FormulaTranslation formulas) {
+  /**
+   * @param alarm holds while the input cannot be used
+   */
+  static void add(Page page, int row, InputTemplate input, String alarm) {
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
     CellRangeAddressList cell = new CellRangeAddressList(row, row, Layout.VALUE, Layout.VALUE);
     LengthUnit unit = page.setting().unit();
-    DataValidation rule = helper.createValidation(constraint(helper, input, unit), cell);
+    DataValidation rule =
+        helper.createValidation(constraint(helper, input, unit, LineWriter.address(row)), cell);
     String prompt = page.setting().say(input.prompt());
     rule.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(prompt, LONGEST_PROMPT));
     rule.setShowPromptBox(true);
@@ -39,24 +43,28 @@ final class InputRules {
     page.styles()
         .emphasis()
         .addAlarm(
-            page.sheet(),
-            formulas.fault(input, LineWriter.address(row)) + "=1",
-            new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
+            page.sheet(), alarm, new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
   }
 
   private static DataValidationConstraint constraint(
-      DataValidationHelper helper, InputTemplate input, LengthUnit unit) {
+      DataValidationHelper helper, InputTemplate input, LengthUnit unit, String cell) {
     Range range = input.range(unit);
     int between = DataValidationConstraint.OperatorType.BETWEEN;
     return switch (input.kind()) {
       case TEXT ->
           helper.createTextLengthConstraint(
               between, "0", String.valueOf(InputTemplate.LONGEST_TEXT));
+      case CURRENCY -> helper.createCustomConstraint(threeCapitals(cell));
       case CHOICE -> helper.createExplicitListConstraint(input.choices().toArray(String[]::new));
       case COUNT -> helper.createIntegerConstraint(between, plain(range.from()), plain(range.to()));
       case LENGTH, NUMBER, PERCENT ->
           helper.createDecimalConstraint(between, plain(range.from()), plain(range.to()));
     };
+  }
+
+  /** A rule has no room for all codes; what is none of them is told beside the cell. */
+  private static String threeCapitals(String cell) {
+    return "AND(LEN(" + cell + ")=3,EXACT(" + cell + ",UPPER(" + cell + ")))";
   }
 
   private static String plain(double number) {

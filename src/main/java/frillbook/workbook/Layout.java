@@ -29,6 +29,9 @@ final class Layout {
 
   static final int SENTENCE = 2;
 
+  /** Column of the units in the list of all names. */
+  static final int GLOSSARY_UNIT = 2;
+
   /** Rows of a table above its data, its heading left out: labels and units. */
   static final int TABLE_HEAD = 2;
 
@@ -60,6 +63,15 @@ final class Layout {
   /** The cell that is 1 when the input cannot be used; empty without such checks. */
   Optional<Span> fault(InputTemplate input) {
     return Optional.ofNullable(faults.get(input.name()));
+  }
+
+  /**
+   * The same by its place among the faults of all inputs: short and without the name of a sheet, as
+   * the condition of a look must be.
+   */
+  Optional<String> faultByPlace(InputTemplate input) {
+    int place = List.copyOf(faults.keySet()).indexOf(input.name()) + 1;
+    return place == 0 ? Optional.empty() : Optional.of("INDEX(input_fault," + place + ")");
   }
 
   private void place(SheetTemplate sheet) {

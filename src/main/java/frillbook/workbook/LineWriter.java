@@ -33,7 +33,14 @@ final class LineWriter {
     unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
     remark(row, input);
-    InputRules.add(page, row, input, formulas);
+    InputRules.add(page, row, input, fault(row, input) + "=1");
+  }
+
+  private String fault(int row, InputTemplate input) {
+    return Optional.of(input.kind())
+        .filter(InputKind.CURRENCY::equals)
+        .flatMap(kind -> layout.faultByPlace(input))
+        .orElseGet(() -> formulas.fault(input, address(row)));
   }
 
   static void fill(XSSFCell cell, Object value) {
@@ -79,7 +86,7 @@ final class LineWriter {
 
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
-    String format = NumberFormats.of(line.format(), page.setting().units());
+    String format = NumberFormats.of(line.format(), page.setting().unit());
     return line.format() == ValueFormat.TEXT
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);
@@ -92,8 +99,7 @@ final class LineWriter {
   }
 
   private void unit(int row, String unit) {
-    String text = page.setting().unitText(unit);
-    page.text(row, Layout.UNIT, text, page.styles().of(Look.UNIT));
+    page.unit(row, Layout.UNIT, unit, page.styles().of(Look.UNIT));
   }
 
   private void otherUnit(int row) {

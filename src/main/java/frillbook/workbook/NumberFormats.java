@@ -1,7 +1,6 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.ValueFormat;
 
@@ -22,15 +21,18 @@ final class NumberFormats {
 
   private static final String PERCENT = "0.0%";
 
+  /** Of most currencies; {@link MoneyPlaces} changes it for the others. */
+  static final String MONEY = "#,##0.00";
+
   private NumberFormats() {}
 
-  static String of(ValueFormat format, Units units) {
-    boolean inch = units.length() == LengthUnit.INCH;
+  static String of(ValueFormat format, LengthUnit unit) {
+    boolean inch = unit == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> "0";
       case LENGTH -> inch ? EIGHTHS : "0.0";
       case CUT -> inch ? FRACTION : "0.0";
-      case MONEY -> money(units.moneyPlaces());
+      case MONEY -> MONEY;
       case RATIO -> "0.00";
       case PERCENT -> PERCENT;
       // A place that is always shown keeps a whole number from ending in a bare point.
@@ -40,7 +42,7 @@ final class NumberFormats {
     };
   }
 
-  private static String money(int places) {
+  static String money(int places) {
     return places == 0 ? "#,##0" : "#,##0." + "0".repeat(places);
   }
 
@@ -50,7 +52,7 @@ final class NumberFormats {
       case PERCENT -> PERCENT;
       case LENGTH -> unit == LengthUnit.INCH ? FRACTION : GENERAL;
       case TEXT -> AS_TYPED;
-      case COUNT, NUMBER, CHOICE -> GENERAL;
+      case COUNT, NUMBER, CHOICE, CURRENCY -> GENERAL;
     };
   }
 

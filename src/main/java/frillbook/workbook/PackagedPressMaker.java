@@ -1,7 +1,6 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.PackagedPress;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
@@ -10,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.util.Currency;
 import java.util.stream.Stream;
 
 /** Makes the presses that the program brings along; the build runs it. */
@@ -27,8 +25,7 @@ public final class PackagedPressMaker {
     if (!isUpToDate(classes)) {
       WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
       for (LengthUnit unit : LengthUnit.values()) {
-        Currency currency = Currency.getInstance(unit == LengthUnit.INCH ? "USD" : "EUR");
-        PackagedPress.put(PressMaker.of(template, new Units(unit, currency)), classes);
+        PackagedPress.put(PressMaker.of(template, unit), classes);
       }
     }
   }

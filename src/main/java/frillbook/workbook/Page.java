@@ -1,6 +1,8 @@
 package frillbook.workbook;
 
 import frillbook.template.SheetTemplate;
+import frillbook.template.UnitText;
+import frillbook.wording.Wording;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -87,6 +89,16 @@ final class Page {
       cell.setCellValue(text);
     }
     return cell;
+  }
+
+  /** A unit as written in the template; one of money by formula, since it follows the currency. */
+  void unit(int row, int column, String unit, XSSFCellStyle style) {
+    Wording wording = UnitText.of(unit);
+    if (UnitText.isMoney(unit)) {
+      formula(row, column, new WordingFormula(setting).of(wording), style);
+    } else {
+      text(row, column, wording.say(name -> "", setting.unit()), style);
+    }
   }
 
   XSSFCell formula(int row, int column, String formula, XSSFCellStyle style) {

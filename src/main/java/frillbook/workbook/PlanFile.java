@@ -1,7 +1,6 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.Paper;
 import frillbook.template.InputTemplate;
 import java.io.IOException;
@@ -11,7 +10,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,13 +20,13 @@ import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A plan that a person may have changed and a spreadsheet program saved: its units, its paper, and
+ * A plan that a person may have changed and a spreadsheet program saved: its unit, its paper, and
  * its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
  * @param inputs every input of the templates, a Double or a String
  */
-public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
+public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs) {
   private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
@@ -57,22 +55,22 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
               + " is no plan of frillbook: it has no cells named length_unit and currency_code. "
               + REMEDY);
     }
-    Units units = units(path, values);
+    LengthUnit unit = unit(path, values);
     List<String> mistakes = new ArrayList<>();
     Map<String, Object> inputs = new LinkedHashMap<>();
     for (InputTemplate input : templates) {
-      inputs.put(input.name(), value(values, input, units, mistakes));
+      inputs.put(input.name(), value(values, input, unit, mistakes));
     }
     if (!mistakes.isEmpty()) {
       mistakes.add(0, path + " has inputs that cannot be used.");
       throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
     }
-    return new PlanFile(units, paper(workbook), inputs);
+    return new PlanFile(unit, paper(workbook), inputs);
   }
 
-  private static Units units(Path path, WorkbookValues values) {
-    return units(values)
-        .or(() -> calculatedUnits(values))
+  private static LengthUnit unit(Path path, WorkbookValues values) {
+    return unit(values)
+        .or(() -> calculatedUnit(values))
         .orElseThrow(
             () ->
                 new PlanFileException(
@@ -81,36 +79,24 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
                         + SavedInput.shown(values.value("length_unit"))
                         + " at "
                         + values.where("length_unit")
-                        + " and "
-                        + SavedInput.shown(values.value("currency_code"))
-                        + " at "
-                        + values.where("currency_code")
-                        + ". They must be in or cm, and an ISO 4217 code. Make the plan anew."));
+                        + ". It must be in or cm. Make the plan anew."));
   }
 
   /** Some programs save formulas without their values. */
-  private static Optional<Units> calculatedUnits(WorkbookValues values) {
+  private static Optional<LengthUnit> calculatedUnit(WorkbookValues values) {
     values.forgetStored();
-    return units(values);
+    return unit(values);
   }
 
-  private static Optional<Units> units(WorkbookValues values) {
+  private static Optional<LengthUnit> unit(WorkbookValues values) {
     String symbol = values.value("length_unit").toString();
-    String code = values.value("currency_code").toString();
     return Arrays.stream(LengthUnit.values())
         .filter(unit -> unit.symbol().equals(symbol))
-        .findFirst()
-        .flatMap(unit -> currency(code).map(currency -> new Units(unit, currency)));
-  }
-
-  private static Optional<Currency> currency(String code) {
-    return Currency.getAvailableCurrencies().stream()
-        .filter(currency -> currency.getCurrencyCode().equals(code))
         .findFirst();
   }
 
   private static Object value(
-      WorkbookValues values, InputTemplate input, Units units, List<String> mistakes) {
+      WorkbookValues values, InputTemplate input, LengthUnit unit, List<String> mistakes) {
     if (!values.names().contains(input.name())) {
       mistakes.add(
           "There is no cell named "
@@ -122,16 +108,15 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
     Object found = asText(input, saved.value());
     saved
         .problem()
-        .or(() -> refusal(input, found, units))
+        .or(() -> refusal(input, found, unit))
         .ifPresent(problem -> mistakes.add(values.where(input.name()) + ": " + problem));
     return found;
   }
 
-  private static Optional<String> refusal(InputTemplate input, Object found, Units units) {
-    return input.accepts(found, units.length())
+  private static Optional<String> refusal(InputTemplate input, Object found, LengthUnit unit) {
+    return input.accepts(found, unit)
         ? Optional.empty()
-        : Optional.of(
-            "found " + SavedInput.shown(found) + ". " + units.say(input.refusal(units.length())));
+        : Optional.of("found " + SavedInput.shown(found) + ". " + unit.say(input.refusal(unit)));
   }
 
   private static Paper paper(XSSFWorkbook workbook) {

@@ -1,6 +1,6 @@
 package frillbook.workbook;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.press.CellSource;
 import frillbook.press.Paper;
 import frillbook.press.Part;
@@ -32,11 +32,11 @@ public final class PressMaker {
   }
 
   /** The press of {@code template} for workbooks in {@code units}. */
-  public static Press of(WorkbookTemplate template, Units units) {
+  public static Press of(WorkbookTemplate template, LengthUnit unit) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    WorkbookSetting setting = new WorkbookSetting(units, Map.of(), Paper.A4);
+    WorkbookSetting setting = new WorkbookSetting(unit, Map.of(), Paper.A4);
     new WorkbookCompiler().compileInto(workbook, template, setting);
-    return of(template, units, workbook);
+    return of(template, unit, workbook);
   }
 
   /**
@@ -44,11 +44,11 @@ public final class PressMaker {
    *
    * @param workbook what {@code template} alone was compiled into; its inputs are emptied
    */
-  static Press of(WorkbookTemplate template, Units units, XSSFWorkbook workbook) {
-    return new PressMaker(template, workbook).press(units);
+  static Press of(WorkbookTemplate template, LengthUnit unit, XSSFWorkbook workbook) {
+    return new PressMaker(template, workbook).press(unit);
   }
 
-  private Press press(Units units) {
+  private Press press(LengthUnit unit) {
     WorkbookValues values = new WorkbookValues(workbook);
     for (InputTemplate input : template.inputs()) {
       values.set(input.name(), input.isWords() ? SharedWords.marked(input) : null);
@@ -56,7 +56,7 @@ public final class PressMaker {
     List<Part> parts = new ArrayList<>();
     WorkbookPackage.parts(workbook).forEach((name, bytes) -> parts.add(part(name, bytes)));
     List<CellSource> sources = cells.stream().map(CalculatedCell::source).toList();
-    return new Press(units.length(), Form.of(template), sources, parts);
+    return new Press(unit, Form.of(template), sources, parts);
   }
 
   private Part part(String name, byte[] bytes) {

@@ -39,6 +39,7 @@ final class SheetWriter {
     for (Layout.Placed placed : layout.entries(page.template())) {
       write(placed.row(), placed.entry());
     }
+    page.styles().moneyPlaces().setLines(page.sheet(), layout.entries(page.template()));
     PrintSetup.set(page, layout);
     PageBreaks.set(page, layout);
   }

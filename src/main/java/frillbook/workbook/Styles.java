@@ -20,10 +20,12 @@ final class Styles {
   private final Map<Look, XSSFFont> fonts = new HashMap<>();
 
   private final Emphasis emphasis;
+  private final MoneyPlaces moneyPlaces;
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     this.emphasis = new Emphasis(workbook);
+    this.moneyPlaces = new MoneyPlaces(workbook, emphasis.rowRule());
   }
 
   /**
@@ -41,6 +43,11 @@ final class Styles {
   /** The styles that depend on values. */
   Emphasis emphasis() {
     return emphasis;
+  }
+
+  /** The formats that depend on the currency. */
+  MoneyPlaces moneyPlaces() {
+    return moneyPlaces;
   }
 
   XSSFCellStyle of(Look look) {

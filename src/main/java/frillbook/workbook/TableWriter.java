@@ -5,7 +5,6 @@ import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
 import java.util.List;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Writes tables: labels, units, and formulas filled down. */
@@ -33,21 +32,15 @@ final class TableWriter {
     for (int number = 1; number <= table.rows(); number++) {
       fill(new FormulaTranslation.Row(table, number, data + number - 1));
     }
-    page.styles()
-        .emphasis()
-        .addRowRule(
-            page.sheet(),
-            "$A" + (data + 1) + "<>\"\"",
-            new CellRangeAddress(data, data + table.rows() - 1, 0, table.columns().size() - 1));
+    page.styles().moneyPlaces().setTable(page.sheet(), table, data);
   }
 
   private void head(int row, int column, ColumnTemplate template) {
     String label = page.setting().say(template.label());
     page.text(row, column, label, style(Look.HEADER, template));
     page.fit(row, label, column, column, Look.HEADER);
-    String unit =
-        template.format() == ValueFormat.PERCENT ? "" : page.setting().unitText(template.unit());
-    page.text(row + 1, column, unit, style(Look.HEADER_UNIT, template));
+    String unit = template.format() == ValueFormat.PERCENT ? "-" : template.unit();
+    page.unit(row + 1, column, unit, style(Look.HEADER_UNIT, template));
     page.heighten(row + 1, UNIT_HEIGHT);
   }
 
@@ -64,7 +57,7 @@ final class TableWriter {
   private XSSFCellStyle style(Look look, ColumnTemplate column) {
     boolean data = look == Look.DATA;
     String format =
-        data ? NumberFormats.of(column.format(), page.setting().units()) : NumberFormats.GENERAL;
+        data ? NumberFormats.of(column.format(), page.setting().unit()) : NumberFormats.GENERAL;
     HorizontalAlignment across =
         column.format() == ValueFormat.TEXT ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
     return page.styles().of(look, format, across);

@@ -1,7 +1,6 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.Paper;
 import frillbook.template.InputTemplate;
 import java.util.Map;
@@ -9,18 +8,14 @@ import java.util.Map;
 /**
  * What is settled when a workbook is made.
  *
- * @param units of every length and every sum in it
- * @param inputs values by input name, a Double for a number and a String for a choice; an input
- *     that is not named keeps the template's default
+ * @param unit of every length in it
+ * @param inputs values by input name, a Double for a number and a String for words; an input that
+ *     is not named keeps the template's default
  * @param paper it is printed on
  */
-public record WorkbookSetting(Units units, Map<String, Object> inputs, Paper paper) {
+public record WorkbookSetting(LengthUnit unit, Map<String, Object> inputs, Paper paper) {
   public WorkbookSetting {
     inputs = Map.copyOf(inputs);
-  }
-
-  LengthUnit unit() {
-    return units.length();
   }
 
   /** The value the input's cell starts with. */
@@ -28,13 +23,8 @@ public record WorkbookSetting(Units units, Map<String, Object> inputs, Paper pap
     return inputs.getOrDefault(input.name(), input.preset(unit()));
   }
 
-  /** The words a template's unit stands for; nothing for {@code -}. */
-  String unitText(String unitInTemplate) {
-    return unitInTemplate.equals("-") ? "" : say(unitInTemplate);
-  }
-
-  /** A template's text with the units filled in. */
+  /** A template's text with the units of length filled in. */
   String say(String text) {
-    return units.say(text);
+    return unit.say(text);
   }
 }

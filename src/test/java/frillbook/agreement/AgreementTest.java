@@ -17,10 +17,10 @@ import org.junit.jupiter.api.Test;
 final class AgreementTest {
   private static final int RANDOM_BRIEFS = 520;
 
-  /** Workbooks of different units are calculated at the same time. */
+  /** The workbooks of both units are calculated at the same time. */
   private static Findings compared(List<TrialBrief> briefs) {
     return briefs.stream()
-        .collect(Collectors.groupingBy(TrialBrief::units))
+        .collect(Collectors.groupingBy(TrialBrief::unit))
         .entrySet()
         .parallelStream()
         .map(group -> Trials.workbook(group.getKey()).compare(group.getValue()))
@@ -99,7 +99,7 @@ final class AgreementTest {
     Set<String> components = new TreeSet<>(NamedValues.of(preset.brief()).lines().keySet());
     assertTrue(components.contains("ring_spacing"), components.toString());
     components.removeAll(preset.presets().keySet());
-    // Chosen when the workbook is made, so no cells of it.
-    assertEquals(Set.of("unit", "currency"), components);
+    // Chosen when the workbook is made, so no cell of it.
+    assertEquals(Set.of("unit"), components);
   }
 }

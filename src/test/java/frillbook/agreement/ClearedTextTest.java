@@ -20,7 +20,7 @@ final class ClearedTextTest {
   private static Map<String, Object> cells(TrialBrief brief) {
     SheetValues sheet = Trials.given(brief);
     Map<String, Object> cells = new LinkedHashMap<>();
-    Trials.workbook(brief.units())
+    Trials.workbook(brief.unit())
         .formulaCells()
         .forEach(cell -> cells.put(SheetValues.where(cell), sheet.value(cell)));
     return cells;

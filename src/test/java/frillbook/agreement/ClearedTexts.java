@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import java.util.ArrayList;
@@ -22,8 +22,8 @@ final class ClearedTexts {
   }
 
   /** The presets with words in every cell that takes words. */
-  static TrialBrief worded(Units units) {
-    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, units).with("quantity", 3.0);
+  static TrialBrief worded(LengthUnit unit) {
+    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, unit).with("quantity", 3.0);
     for (String name : names()) {
       brief = brief.with(name, WORDS);
     }
@@ -39,20 +39,20 @@ final class ClearedTexts {
   }
 
   /** One text after the other, and all. */
-  static Stream<TrialBrief> each(Units units) {
-    TrialBrief worded = worded(units);
+  static Stream<TrialBrief> each(LengthUnit unit) {
+    TrialBrief worded = worded(unit);
     return Stream.concat(names().stream().map(List::of), Stream.of(names()))
         .map(names -> cleared(worded, names));
   }
 
   /** Every second text, the others, and all. */
-  static Stream<TrialBrief> byHalves(Units units) {
+  static Stream<TrialBrief> byHalves(LengthUnit unit) {
     List<String> even = new ArrayList<>();
     List<String> odd = new ArrayList<>();
     for (String name : names()) {
       (even.size() > odd.size() ? odd : even).add(name);
     }
-    TrialBrief worded = worded(units);
+    TrialBrief worded = worded(unit);
     return Stream.of(even, odd, names()).map(names -> cleared(worded, names));
   }
 }

@@ -3,7 +3,6 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.Units;
 import frillbook.template.InputTemplate;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +21,9 @@ record CoinBrief(TrialBrief brief, Map<String, Double> expected, List<Double> ch
   /** Of the sheet Shopping, the last three lines. */
   private static final int THINGS_FROM = 6;
 
-  private static final Units DOLLARS = Trials.UNITS.get(0);
-  private static final Units DINARS = Trials.UNITS.get(2);
-  private static final Units YEN = Trials.UNITS.get(3);
+  private static final TrialBrief DOLLARS = Trials.PRESETS.get(0);
+  private static final TrialBrief DINARS = Trials.PRESETS.get(2);
+  private static final TrialBrief YEN = Trials.PRESETS.get(3);
 
   /**
    * Halves and the parts of a coin by hand; 1.005, 2.675 and 0.285 are less than they seem in
@@ -58,14 +57,14 @@ record CoinBrief(TrialBrief brief, Map<String, Double> expected, List<Double> ch
    * Tax on one thing. Streamlined Sales and Use Tax Agreement §324: to the third decimal, up when
    * that is over four: 1.234 is 1.23, 1.235 is 1.24, .6849 is .68.
    */
-  private static CoinBrief taxed(Units units, double price, double rate) {
-    CoinBrief one = things(units, price, 0, 0).giving(price, 0, 0);
+  private static CoinBrief taxed(TrialBrief preset, double price, double rate) {
+    CoinBrief one = things(preset, price, 0, 0).giving(price, 0, 0);
     return new CoinBrief(one.brief.with("tax_rate", rate), one.expected, one.charged);
   }
 
-  private static CoinBrief things(Units units, double one, double two, double three) {
+  private static CoinBrief things(TrialBrief preset, double one, double two, double three) {
     TrialBrief brief =
-        free(units)
+        free(preset)
             .with("extra_one_needed", 1.0)
             .with("extra_two_needed", 1.0)
             .with("extra_three_needed", 1.0)
@@ -75,8 +74,8 @@ record CoinBrief(TrialBrief brief, Map<String, Double> expected, List<Double> ch
     return new CoinBrief(brief.titled("coins"), Map.of(), List.of());
   }
 
-  private static TrialBrief free(Units units) {
-    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, units).with("quantity", 1.0);
+  private static TrialBrief free(TrialBrief preset) {
+    TrialBrief brief = preset.with("quantity", 1.0);
     for (InputTemplate input : Trials.TEMPLATE.inputs()) {
       brief = input.name().startsWith("price_") ? brief.with(input.name(), 0.0) : brief;
     }

@@ -1,6 +1,8 @@
 package frillbook.agreement;
 
+import frillbook.workbook.WorkbookValues;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -14,6 +16,14 @@ final class CoinsTest {
   @MethodSource("coins")
   void theEngineRoundsAsByHand(CoinBrief coins) {
     coins.requireInTheEngine();
+  }
+
+  @Test
+  void apachePoiKnowsEveryCurrencyWithItsPlaces() {
+    CurrencySheet sheet = CurrencySheet.of();
+    WorkbookValues values = new WorkbookValues(sheet.workbook());
+    values.recalculate();
+    sheet.requireIn(SheetValues.of(sheet.workbook(), values));
   }
 
   @ParameterizedTest

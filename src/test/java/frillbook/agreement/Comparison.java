@@ -42,7 +42,7 @@ final class Comparison {
     this.brief = brief;
     this.sheet = sheet;
     this.plan = brief.planned();
-    this.values = new CellValues(Form.of(template), brief.units(), brief.inputs(), plan);
+    this.values = new CellValues(Form.of(template), brief.unit(), brief.inputs(), plan);
     this.closeness = Closeness.within(plan);
   }
 

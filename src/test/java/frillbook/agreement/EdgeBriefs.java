@@ -2,7 +2,6 @@ package frillbook.agreement;
 
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
@@ -25,8 +24,8 @@ final class EdgeBriefs {
   /** All of them in both units. */
   static List<TrialBrief> of(WorkbookTemplate template) {
     EdgeBriefs edges = new EdgeBriefs(template);
-    for (Units units : List.of(Trials.INCH, Trials.CM)) {
-      TrialBrief preset = TrialBrief.preset(template, units);
+    for (LengthUnit unit : List.of(Trials.INCH, Trials.CM)) {
+      TrialBrief preset = TrialBrief.preset(template, unit);
       for (Grain grain : Grain.values()) {
         edges.add(preset.with("grain", grain.word()), edges.cutting());
       }
@@ -61,10 +60,14 @@ final class EdgeBriefs {
     briefs.add(allAt(base, false).titled("all largest" + grain));
   }
 
-  /** The smallest and the largest value, or every word. */
+  /**
+   * The smallest and the largest value, or every word; of currencies the fewest and most places.
+   */
   private static List<Object> ends(InputTemplate input, LengthUnit unit) {
     if (input.kind() == InputKind.TEXT) {
       return List.of("", "x".repeat(InputTemplate.LONGEST_TEXT));
+    } else if (input.kind() == InputKind.CURRENCY) {
+      return List.of("JPY", "CLF");
     } else if (input.kind() == InputKind.CHOICE) {
       return List.copyOf(input.choices());
     }

@@ -75,7 +75,7 @@ final class FailingChecksTest {
     assertEquals(stops ? "STOP" : "MIND", sheet.value("check_flag"), brief.toString());
     assertTrue(sheet.column("check_sentence").contains(check.message()), check.message());
     assertEquals(stops, sheet.value("buy_length").equals(""), brief.toString());
-    assertEquals(List.of(), Trials.errors(brief.units()), brief.toString());
+    assertEquals(List.of(), Trials.errors(brief.unit()), brief.toString());
   }
 
   @ParameterizedTest(name = "{0}")

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.Grain;
-import frillbook.brief.Units;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -42,12 +41,12 @@ final class GnumericTest extends OtherEngineTest {
 
   /** Orders of three, in every currency's places, every grain, and twice on the bias. */
   private static List<TrialBrief> orders() {
-    return Trials.UNITS.stream().flatMap(GnumericTest::orders).toList();
+    return Trials.PRESETS.stream().flatMap(GnumericTest::orders).toList();
   }
 
-  private static Stream<TrialBrief> orders(Units units) {
+  private static Stream<TrialBrief> orders(TrialBrief preset) {
     TrialBrief order =
-        TrialBrief.preset(Trials.TEMPLATE, units)
+        preset
             .with("quantity", 3.0)
             .with("join_finish", "French")
             .with("tax_rate", 0.0725)
@@ -80,7 +79,7 @@ final class GnumericTest extends OtherEngineTest {
     assertTrue(count(brief -> brief.number("base_overlays") > 0) >= 6, "discs from the cloth");
     assertTrue(count(brief -> has(brief, "row_style", "rings")) >= 6, "separate rings");
     Set<Integer> places =
-        orders().stream().map(brief -> brief.units().moneyPlaces()).collect(Collectors.toSet());
+        orders().stream().map(brief -> brief.plan().moneyPlaces()).collect(Collectors.toSet());
     assertEquals(Set.of(0, 2, 3), places);
   }
 }

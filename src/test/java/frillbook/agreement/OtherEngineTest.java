@@ -56,6 +56,12 @@ abstract class OtherEngineTest {
   }
 
   @Test
+  final void everyCurrencyIsKnownWithItsPlaces() throws Exception {
+    CurrencySheet sheet = CurrencySheet.of();
+    sheet.requireIn(calculated().of(sheet.workbook()));
+  }
+
+  @Test
   final void aCellThatCannotBeUsedLeavesNoError() throws Exception {
     List<TrialBrief> briefs = some(RefusalTest.unusable(), everyNthUnusable()).toList();
     List<SheetValues> sheets = calculated().of(briefs);
@@ -72,7 +78,7 @@ abstract class OtherEngineTest {
   @Test
   final void aWrongFormulaIsFound() throws Exception {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
-    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
+    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.unit());
     SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
     SheetValues sheet = calculated().of(wrong);
     List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
@@ -84,7 +90,7 @@ abstract class OtherEngineTest {
   @Test
   final void aSentenceThatReadsOtherwiseIsFound() throws Exception {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
-    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.units());
+    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.unit());
     wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
     SheetValues sheet = calculated().of(wrong);
     List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
 import frillbook.template.PortableFunctions;
+import frillbook.workbook.WorkbookCompiler;
+import frillbook.workbook.WorkbookPackage;
+import frillbook.workbook.WorkbookSetting;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -55,27 +59,31 @@ final class PackageTest {
   private static final Set<String> VOLATILE =
       Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
 
-  private static final Map<Units, byte[]> FILES = new HashMap<>();
+  private static final Map<LengthUnit, byte[]> FILES = new HashMap<>();
 
-  static List<Units> both() {
+  static List<LengthUnit> both() {
     return List.of(Trials.INCH, Trials.CM);
   }
 
-  private static byte[] file(Units units) {
-    return FILES.computeIfAbsent(units, PackageTest::made);
+  private static byte[] file(LengthUnit unit) {
+    return FILES.computeIfAbsent(unit, PackageTest::made);
   }
 
-  private static byte[] made(Units units) {
-    return PressedFile.of(TrialBrief.preset(Trials.TEMPLATE, units));
+  private static byte[] made(LengthUnit unit) {
+    return PressedFile.of(TrialBrief.preset(Trials.TEMPLATE, unit));
   }
 
-  private static XSSFWorkbook read(Units units) throws IOException {
-    return new XSSFWorkbook(new ByteArrayInputStream(file(units)));
+  private static XSSFWorkbook read(LengthUnit unit) throws IOException {
+    return new XSSFWorkbook(new ByteArrayInputStream(file(unit)));
   }
 
-  private static Map<String, String> parts(Units units) throws IOException {
+  private static Map<String, String> parts(LengthUnit unit) throws IOException {
+    return parts(file(unit));
+  }
+
+  private static Map<String, String> parts(byte[] file) throws IOException {
     Map<String, String> parts = new TreeMap<>();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file(units)))) {
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
       for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
         parts.put(part.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
       }
@@ -117,8 +125,8 @@ final class PackageTest {
 
   @ParameterizedTest
   @MethodSource("both")
-  void everyFunctionIsPortable(Units units) throws IOException {
-    XSSFWorkbook workbook = read(units);
+  void everyFunctionIsPortable(LengthUnit unit) throws IOException {
+    XSSFWorkbook workbook = read(unit);
     XSSFEvaluationWorkbook names = XSSFEvaluationWorkbook.create(workbook);
     List<String> others = new ArrayList<>();
     Set<String> used = new TreeSet<>();
@@ -144,8 +152,8 @@ final class PackageTest {
 
   @ParameterizedTest
   @MethodSource("both")
-  void noFormulaIsAnArrayFormulaOrTooLong(Units units) throws IOException {
-    List<XSSFCell> cells = formulaCells(read(units));
+  void noFormulaIsAnArrayFormulaOrTooLong(LengthUnit unit) throws IOException {
+    List<XSSFCell> cells = formulaCells(read(unit));
     assertTrue(cells.size() > 1000, "formulas");
     for (XSSFCell cell : cells) {
       assertFalse(cell.isPartOfArrayFormulaGroup(), SheetValues.where(cell));
@@ -155,32 +163,32 @@ final class PackageTest {
 
   @ParameterizedTest
   @MethodSource("both")
-  void everyFormulaCellHasAValueAndNoneIsAnError(Units units) throws Exception {
-    FormulaCells cells = FormulaCells.of(file(units));
+  void everyFormulaCellHasAValueAndNoneIsAnError(LengthUnit unit) throws Exception {
+    FormulaCells cells = FormulaCells.of(file(unit));
     assertEquals(cells.formulas(), cells.values(), cells.toString());
     assertTrue(cells.formulas() > 1000, cells.toString());
-    assertEquals(List.of(), SheetValues.storedErrors(read(units)));
+    assertEquals(List.of(), SheetValues.storedErrors(read(unit)));
   }
 
   @ParameterizedTest
   @MethodSource("both")
-  void storedValuesAreThoseOfTheEngine(Units units) throws IOException {
-    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, units);
-    Comparison.of(Trials.TEMPLATE, preset, SheetValues.stored(read(units))).requireAgreement();
+  void storedValuesAreThoseOfTheEngine(LengthUnit unit) throws IOException {
+    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, unit);
+    Comparison.of(Trials.TEMPLATE, preset, SheetValues.stored(read(unit))).requireAgreement();
   }
 
   @ParameterizedTest
   @MethodSource("both")
-  void aProgramIsAskedToCalculateOnOpening(Units units) throws IOException {
-    assertTrue(read(units).getForceFormulaRecalculation());
-    String workbook = parts(units).get("xl/workbook.xml");
+  void aProgramIsAskedToCalculateOnOpening(LengthUnit unit) throws IOException {
+    assertTrue(read(unit).getForceFormulaRecalculation());
+    String workbook = parts(unit).get("xl/workbook.xml");
     assertTrue(workbook.contains("fullCalcOnLoad=\"true\""), workbook);
   }
 
   @ParameterizedTest
   @MethodSource("both")
-  void nothingInThePackageRunsOrPointsOutside(Units units) throws IOException {
-    Map<String, String> parts = parts(units);
+  void nothingInThePackageRunsOrPointsOutside(LengthUnit unit) throws IOException {
+    Map<String, String> parts = parts(unit);
     assertTrue(parts.size() > 10, parts.keySet().toString());
     for (Map.Entry<String, String> part : parts.entrySet()) {
       String name = part.getKey().toLowerCase(Locale.ROOT);
@@ -188,7 +196,7 @@ final class PackageTest {
       assertFalse(part.getValue().contains("TargetMode=\"External\""), name);
       assertFalse(part.getValue().contains("macroEnabled"), name);
     }
-    for (XSSFCell cell : formulaCells(read(units))) {
+    for (XSSFCell cell : formulaCells(read(unit))) {
       assertFalse(cell.getCellFormula().contains("["), SheetValues.where(cell));
     }
   }
@@ -196,8 +204,8 @@ final class PackageTest {
   /** Against the ISO/IEC 29500 schemas that the library carries. */
   @ParameterizedTest
   @MethodSource("both")
-  void everyPartReadBackIsValid(Units units) throws IOException {
-    XSSFWorkbook workbook = read(units);
+  void everyPartReadBackIsValid(LengthUnit unit) throws IOException {
+    XSSFWorkbook workbook = read(unit);
     List<XmlObject> parts = new ArrayList<>();
     workbook.forEach(sheet -> parts.add(((XSSFSheet) sheet).getCTWorksheet()));
     parts.add(workbook.getCTWorkbook());
@@ -210,22 +218,22 @@ final class PackageTest {
 
   @ParameterizedTest
   @MethodSource("both")
-  void sheetNamesAreLegal(Units units) throws IOException {
-    XSSFWorkbook workbook = read(units);
+  void sheetNamesAreLegal(LengthUnit unit) throws IOException {
+    XSSFWorkbook workbook = read(unit);
     assertEquals(Trials.TEMPLATE.sheets().size(), workbook.getNumberOfSheets());
     workbook.forEach(sheet -> WorkbookUtil.validateSheetName(sheet.getSheetName()));
   }
 
   @ParameterizedTest
   @MethodSource("both")
-  void theFileIsSmallEnoughForAMessage(Units units) {
-    assertTrue(file(units).length < LARGEST_FILE, file(units).length + " bytes");
+  void theFileIsSmallEnoughForAMessage(LengthUnit unit) {
+    assertTrue(file(unit).length < LARGEST_FILE, file(unit).length + " bytes");
   }
 
   @ParameterizedTest
   @MethodSource("both")
-  void theSameInputsGiveTheSameBytes(Units units) {
-    assertArrayEquals(file(units), made(units));
+  void theSameInputsGiveTheSameBytes(LengthUnit unit) {
+    assertArrayEquals(file(unit), made(unit));
   }
 
   @ParameterizedTest
@@ -249,6 +257,23 @@ final class PackageTest {
     assertFalse(Arrays.equals(file(Trials.INCH), file(Trials.CM)));
   }
 
+  /** Where nothing is calculated, the one word that was typed is the whole difference. */
+  @Test
+  void aCurrencyIsAValueAndNothingElse() throws IOException {
+    Map<String, String> yen = parts(uncalculated("JPY"));
+    Map<String, String> euros = parts(uncalculated("EUR"));
+    yen.computeIfPresent("xl/sharedStrings.xml", (name, words) -> words.replace(">JPY<", ">EUR<"));
+    assertEquals(euros, yen);
+  }
+
+  private static byte[] uncalculated(String code) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    Map<String, Object> inputs = Map.of("currency_code", code);
+    WorkbookSetting setting = new WorkbookSetting(Trials.CM, inputs, Paper.A4);
+    new WorkbookCompiler().compileInto(workbook, Trials.TEMPLATE, setting);
+    return WorkbookPackage.asItIs(workbook);
+  }
+
   @Test
   void anUnusualFunctionWouldBeSeen() {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
@@ -264,9 +289,9 @@ final class PackageTest {
   /** Filled-down formulas are stored once; read by POI, every cell has its own again. */
   @ParameterizedTest
   @MethodSource("both")
-  void everyFormulaIsReadBackAsItWasMeant(Units units) throws IOException {
-    XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, units);
-    XSSFWorkbook back = read(units);
+  void everyFormulaIsReadBackAsItWasMeant(LengthUnit unit) throws IOException {
+    XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, unit);
+    XSSFWorkbook back = read(unit);
     var meantNames = XSSFEvaluationWorkbook.create(meant);
     var backNames = XSSFEvaluationWorkbook.create(back);
     int compared = 0;

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.plan.Plan;
 import frillbook.plan.Work;
 import java.io.ByteArrayInputStream;
@@ -41,14 +40,15 @@ final class PaperTest {
   }
 
   /** Wide cloths, so that what is changed is what is tried. */
-  private static TrialBrief brief(Units units, double diameter, double spacing, double quantity) {
-    double unit = units.length() == LengthUnit.INCH ? 1 : 2.54;
-    return TrialBrief.preset(Trials.TEMPLATE, units)
-        .with("diameter", Math.round(diameter * unit * 10) / 10.0)
-        .with("ring_spacing", spacing * unit)
+  private static TrialBrief brief(
+      LengthUnit unit, double diameter, double spacing, double quantity) {
+    double inch = unit == LengthUnit.INCH ? 1 : 2.54;
+    return TrialBrief.preset(Trials.TEMPLATE, unit)
+        .with("diameter", Math.round(diameter * inch * 10) / 10.0)
+        .with("ring_spacing", spacing * inch)
         .with("quantity", quantity)
-        .with("fabric_width", 72 * unit)
-        .with("base_fabric_width", 72 * unit)
+        .with("fabric_width", 72 * inch)
+        .with("base_fabric_width", 72 * inch)
         .with("interfaced", "none")
         .titled(diameter + " in, rings " + spacing + " in, " + (int) quantity + " cushions");
   }
@@ -74,7 +74,7 @@ final class PaperTest {
 
   /** The file with the presets in which the inputs of {@code brief} are typed. */
   private Path changed(TrialBrief brief, String name) throws IOException {
-    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, brief.units());
+    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, brief.unit());
     return changed(brief, PressedFile.of(preset), name);
   }
 

@@ -2,7 +2,6 @@ package frillbook.agreement;
 
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +12,8 @@ final class PlainBriefs {
 
   static List<TrialBrief> of(WorkbookTemplate template) {
     List<TrialBrief> briefs = new ArrayList<>();
-    for (Units units : List.of(Trials.INCH, Trials.CM)) {
-      TrialBrief preset = TrialBrief.preset(template, units);
+    for (LengthUnit unit : List.of(Trials.INCH, Trials.CM)) {
+      TrialBrief preset = TrialBrief.preset(template, unit);
       for (Grain grain : Grain.values()) {
         briefs.addAll(special(preset.with("grain", grain.word())));
       }

@@ -21,8 +21,7 @@ final class PressedFile {
   /** The file that is made with the inputs of {@code brief}. */
   static byte[] of(TrialBrief brief) {
     Press press = press(brief.unit());
-    CellValues engine =
-        new CellValues(press.form(), brief.units(), brief.inputs(), brief.planned());
+    CellValues engine = new CellValues(press.form(), brief.unit(), brief.inputs(), brief.planned());
     return press.fill(press.filling(engine, brief.inputs(), Paper.A4));
   }
 }

@@ -25,13 +25,27 @@ record PrintedPages(List<List<String>> pages) {
     run(LibreOffice.PROGRAM, print, folder);
     List<PrintedPages> printed = new ArrayList<>();
     for (Path file : files) {
-      Path pdf = folder.resolve(file.getFileName().toString().replace(".xlsx", ".pdf"));
-      Path text = folder.resolve(pdf.getFileName() + ".txt");
-      List<String> read = List.of("-layout", "-enc", "UTF-8", pdf.toString(), text.toString());
-      run(PDF_TO_TEXT, read, folder);
-      printed.add(split(Files.readString(text)));
+      printed.add(read(folder.resolve(pdf(file)), folder));
     }
     return printed;
+  }
+
+  /** The pages that Gnumeric prints of {@code file}. */
+  static PrintedPages byGnumeric(Path file, Path folder) throws IOException, InterruptedException {
+    Path pdf = folder.resolve("gnumeric-" + pdf(file));
+    run(Gnumeric.PROGRAM, List.of("--recalc", file.toString(), pdf.toString()), folder);
+    return read(pdf, folder);
+  }
+
+  private static String pdf(Path file) {
+    return file.getFileName().toString().replace(".xlsx", ".pdf");
+  }
+
+  private static PrintedPages read(Path pdf, Path folder) throws IOException, InterruptedException {
+    Path text = folder.resolve(pdf.getFileName() + ".txt");
+    List<String> read = List.of("-layout", "-enc", "UTF-8", pdf.toString(), text.toString());
+    run(PDF_TO_TEXT, read, folder);
+    return split(Files.readString(text));
   }
 
   private static void run(Program program, List<String> arguments, Path folder)

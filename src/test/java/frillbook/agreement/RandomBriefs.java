@@ -1,7 +1,6 @@
 package frillbook.agreement;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
@@ -37,23 +36,26 @@ final class RandomBriefs {
     this.template = template;
   }
 
-  /** {@code count} briefs, in all units by turns. */
+  /** {@code count} briefs, in both units and several currencies by turns. */
   static List<TrialBrief> of(WorkbookTemplate template, int count) {
     RandomBriefs briefs = new RandomBriefs(template);
     List<TrialBrief> drawn = new ArrayList<>();
     for (int number = 1; number <= count; number++) {
-      Units units = Trials.UNITS.get(number % Trials.UNITS.size());
-      double share = SHARES_OF_NUMBERS[number / Trials.UNITS.size() % SHARES_OF_NUMBERS.length];
-      drawn.add(briefs.brief(units, share).titled("random brief " + number));
+      TrialBrief preset = Trials.PRESETS.get(number % Trials.PRESETS.size());
+      double share = SHARES_OF_NUMBERS[number / Trials.PRESETS.size() % SHARES_OF_NUMBERS.length];
+      drawn.add(briefs.brief(preset, share).titled("random brief " + number));
     }
     return drawn;
   }
 
-  private TrialBrief brief(Units units, double share) {
-    TrialBrief brief = TrialBrief.preset(template, units);
+  private TrialBrief brief(TrialBrief preset, double share) {
+    TrialBrief brief = preset;
     for (InputTemplate input : template.inputs()) {
+      if (input.kind() == InputKind.CURRENCY) {
+        continue;
+      }
       if (input.kind() == InputKind.CHOICE || random.nextDouble() < share) {
-        brief = brief.with(input.name(), value(input, units.length()));
+        brief = brief.with(input.name(), value(input, preset.unit()));
       }
     }
     return brief;

@@ -40,6 +40,8 @@ final class RefusalTest {
     Range range = input.range(unit);
     if (input.kind() == InputKind.TEXT) {
       return Stream.of("x".repeat(InputTemplate.LONGEST_TEXT + 1));
+    } else if (input.kind() == InputKind.CURRENCY) {
+      return Stream.of(null, "usd", "XAU", "AED AFN", "ED ", 840.0);
     } else if (input.kind() == InputKind.CHOICE) {
       return Stream.of(null, "velvet", 1.0);
     } else if (input.kind() == InputKind.COUNT) {
@@ -56,7 +58,7 @@ final class RefusalTest {
     SheetValues sheet = Trials.given(brief);
     List<InputTemplate> inputs = Trials.TEMPLATE.inputs();
     int row = inputs.stream().map(InputTemplate::name).toList().indexOf(name);
-    String sentence = brief.units().say(inputs.get(row).refusal(brief.unit()));
+    String sentence = brief.unit().say(inputs.get(row).refusal(brief.unit()));
     List<XSSFCell> sentences = sheet.cells("check_sentence").subList(0, inputs.size());
     for (int i = 0; i < inputs.size(); i++) {
       expect(sheet, sentences.get(i), i == row ? sentence : "fine");
@@ -103,7 +105,7 @@ final class RefusalTest {
         .flatMap(table -> table.columns().stream())
         .forEach(column -> blank(sheet, column.name()));
     assertTrue(sheet.cells("stitched_length").size() == 1, "names are where they should be");
-    wrong.addAll(Trials.errors(brief.units()));
+    wrong.addAll(Trials.errors(brief.unit()));
     assertEquals(List.of(), wrong, brief.toString());
   }
 

@@ -22,7 +22,7 @@ final class SentencesTest {
 
   private static List<String> sentences(TrialBrief brief) {
     SheetValues sheet = Trials.given(brief);
-    return Trials.workbook(brief.units()).formulaCells().stream()
+    return Trials.workbook(brief.unit()).formulaCells().stream()
         .filter(cell -> List.of("Client", "Method").contains(cell.getSheet().getSheetName()))
         .map(cell -> sheet.value(cell).toString())
         .toList();

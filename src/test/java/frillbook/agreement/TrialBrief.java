@@ -2,7 +2,6 @@ package frillbook.agreement;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.template.InputTemplate;
@@ -18,15 +17,15 @@ import java.util.Map;
  * @param changes what differs from it: a Double, a String, or null for an emptied cell
  */
 record TrialBrief(
-    String title, Units units, Map<String, Object> presets, Map<String, Object> changes) {
+    String title, LengthUnit unit, Map<String, Object> presets, Map<String, Object> changes) {
 
   /** Every input as the template presets it. */
-  static TrialBrief preset(WorkbookTemplate template, Units units) {
+  static TrialBrief preset(WorkbookTemplate template, LengthUnit unit) {
     Map<String, Object> presets = new LinkedHashMap<>();
     for (InputTemplate input : template.inputs()) {
-      presets.put(input.name(), input.preset(units.length()));
+      presets.put(input.name(), input.preset(unit));
     }
-    return new TrialBrief("presets", units, presets, Map.of());
+    return new TrialBrief("presets", unit, presets, Map.of());
   }
 
   /** The same with one input changed. */
@@ -36,15 +35,16 @@ record TrialBrief(
     }
     Map<String, Object> changed = new LinkedHashMap<>(changes);
     changed.put(name, value);
-    return new TrialBrief(title, units, presets, changed);
+    return new TrialBrief(title, unit, presets, changed);
   }
 
-  LengthUnit unit() {
-    return units.length();
+  /** The same in the currency with this ISO 4217 code. */
+  TrialBrief in(String code) {
+    return with("currency_code", code);
   }
 
   TrialBrief titled(String text) {
-    return new TrialBrief(text, units, presets, changes);
+    return new TrialBrief(text, unit, presets, changes);
   }
 
   /** A value for every input. */
@@ -63,7 +63,7 @@ record TrialBrief(
     Map<String, Object> inputs = inputs();
     presets.forEach(
         (name, preset) -> inputs.putIfAbsent(name, preset instanceof String ? "" : null));
-    return Brief.of(units, inputs);
+    return Brief.of(unit, inputs);
   }
 
   /** What the engine says to it. */
@@ -78,6 +78,6 @@ record TrialBrief(
 
   @Override
   public String toString() {
-    return title + " (" + unit().symbol() + ", " + units.currency() + ") " + changes;
+    return title + " (" + unit().symbol() + ") " + changes;
   }
 }

@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.brief.Units;
+import frillbook.brief.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
@@ -24,9 +24,9 @@ final class TrialWorkbook {
   }
 
   /** The template with its presets, not calculated yet. */
-  static XSSFWorkbook compiled(WorkbookTemplate template, Units units) {
+  static XSSFWorkbook compiled(WorkbookTemplate template, LengthUnit unit) {
     XSSFWorkbook workbook = new XSSFWorkbook();
-    WorkbookSetting setting = new WorkbookSetting(units, Map.of(), Paper.A4);
+    WorkbookSetting setting = new WorkbookSetting(unit, Map.of(), Paper.A4);
     new WorkbookCompiler().compileInto(workbook, template, setting);
     return workbook;
   }

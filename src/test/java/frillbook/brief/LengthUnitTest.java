@@ -48,6 +48,12 @@ class LengthUnitTest {
     assertEquals(1, LengthUnit.CM.metres(100), EXACT);
   }
 
+  @Test
+  void textsNameTheUnitsOfTheBrief() {
+    assertEquals("in per yd a yd", LengthUnit.INCH.say("{unit} per {long_unit} a {long_unit}"));
+    assertEquals("cm per m a m", LengthUnit.CM.say("{unit} per {long_unit} a {long_unit}"));
+  }
+
   /** 0.9144² = 0.83612736. */
   @Test
   void aSquareYardInSquareMetres() {

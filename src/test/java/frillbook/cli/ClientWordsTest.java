@@ -15,8 +15,6 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** The maker's own words and money on the client's page. */
 class ClientWordsTest {
@@ -78,19 +76,24 @@ class ClientWordsTest {
   }
 
   /**
-   * The places are those of ISO 4217. In dollars and dinars the price is 55.50 as at {@link
-   * Ran#SMALL}. In yen, every line whole: 2 + 2 + 1 + 5 + 3, wage 25 and 15 % of 38, 6, come to 44;
-   * with 30 % 57.2, tidied to 57.5 and to whole yen.
+   * The currency is typed into one and the same plan. The places are those of ISO 4217. In dollars
+   * and dinars the price is 55.50 as at {@link Ran#SMALL}. In yen, every line whole: 2 + 2 + 1 + 5
+   * + 3, wage 25 and 15 % of 38, 6, come to 44; with 30 % 57.2, tidied to 57.5 and to whole yen.
    */
-  @ParameterizedTest
-  @CsvSource({
-    "USD,'#,##0.00',55.5,27.75 USD",
-    "JPY,'#,##0',58,29 JPY",
-    "KWD,'#,##0.000',55.5,27.750 KWD"
-  })
-  void moneyHasThePlacesOfItsCurrency(String code, String format, double price, String deposit)
+  @Test
+  void moneyHasThePlacesOfItsCurrency() throws IOException {
+    Typed plan = made();
+    money(plan, "USD", "#,##0.00", 55.5, "27.75 USD");
+    money(plan, "JPY", "#,##0", 58, "29 JPY");
+    money(plan, "KWD", "#,##0.000", 55.5, "27.750 KWD");
+  }
+
+  private static void money(Typed plan, String code, String format, double price, String deposit)
       throws IOException {
-    try (XSSFWorkbook page = made("--currency=" + code).pageWritten()) {
+    plan.with(Map.of("currency_code", code));
+    try (XSSFWorkbook page = plan.pageWritten("--force")) {
+      XSSFCell unit = PageCells.unitUnder(page, "Price each");
+      assertEquals(code, unit.getStringCellValue(), WorkbookValues.where(unit));
       XSSFCell each = PageCells.firstUnder(page, "Price each");
       assertEquals(price, each.getNumericCellValue(), WorkbookValues.where(each));
       assertEquals(format, each.getCellStyle().getDataFormatString());

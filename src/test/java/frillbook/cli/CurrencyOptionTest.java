@@ -29,6 +29,30 @@ class CurrencyOptionTest {
   }
 
   @Test
+  void itIsAnInputLikeAnyOther() {
+    assertEquals(
+        Ran.run("plan", "--currency=JPY", "--json").out(),
+        Ran.run("plan", "--set=currency_code=jpy", "--json").out());
+  }
+
+  @Test
+  void whatHasNoCoinsIsRefusedAsAnInputToo() {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "currency_code: found \"gold\". Currency must be the ISO 4217 code of money in use, in"
+                + " capital letters, such as EUR, GBP, JPY or USD."),
+        Ran.run("plan", "--set=currency_code=gold"));
+  }
+
+  @Test
+  void itIsGivenOnce() {
+    assertEquals(
+        Ran.refusal(2, "currency_code: found \"EUR\" and \"USD\". Give it once."),
+        Ran.run("plan", "--currency=EUR", "--set=currency_code=USD"));
+  }
+
+  @Test
   void withoutItInchesGoWithDollarsAndCentimetresWithEuros() {
     assertEquals("min USD", unitOfRate("--unit=inch"));
     assertEquals("min EUR", unitOfRate("--unit=cm"));

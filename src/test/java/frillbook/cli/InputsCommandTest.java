@@ -45,6 +45,13 @@ class InputsCommandTest {
   }
 
   @Test
+  void theCurrencyIsListedAsItIsAskedFor() {
+    assertEquals(
+        List.of("currency_code", "-", "GBP", "ISO 4217 codes"),
+        cells("currency_code", "inputs", "--currency=gbp"));
+  }
+
+  @Test
   void wordsAreListedWithTheirLengthAndALongDefaultIsCutShort() {
     assertEquals(
         List.of("care_words", "-", "Shake out and…", "up to 200 characters"),

@@ -27,8 +27,17 @@ final class PageCells {
 
   /** The first row's cell in the column of a table that has that heading. */
   static XSSFCell firstUnder(XSSFWorkbook page, String heading) {
+    return under(page, heading, FIRST_ROW);
+  }
+
+  /** The unit of the column of a table that has that heading. */
+  static XSSFCell unitUnder(XSSFWorkbook page, String heading) {
+    return under(page, heading, 1);
+  }
+
+  private static XSSFCell under(XSSFWorkbook page, String heading, int rows) {
     XSSFCell head = saying(page, heading);
-    return head.getSheet().getRow(head.getRowIndex() + FIRST_ROW).getCell(head.getColumnIndex());
+    return head.getSheet().getRow(head.getRowIndex() + rows).getCell(head.getColumnIndex());
   }
 
   private static XSSFCell first(XSSFWorkbook page, Predicate<String> text) {

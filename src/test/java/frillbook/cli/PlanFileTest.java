@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -145,6 +146,41 @@ class PlanFileTest {
       zip.putNextEntry(new ZipEntry(entry));
       zip.write(text.getBytes(StandardCharsets.UTF_8));
     }
+  }
+
+  /** Plans were once made for one currency, which stood there as a formula. */
+  @Test
+  void aCurrencyThatStandsThereAsAFormulaIsRead() throws IOException {
+    Typed plan = small().withFormula("currency_code", "\"JPY\"");
+    plan.pageWritten().close();
+    assertTrue(String.join("\n", PackageText.said(plan.page())).contains("29 JPY."));
+  }
+
+  @Test
+  void aCurrencyThatIsNoneIsToldWithItsCell() throws IOException {
+    Typed plan = small().with(Map.of("currency_code", "euro"));
+    told(
+        plan.plan(),
+        " has inputs that cannot be used.\nPrices and rates!B3: found \"euro\". Currency must be"
+            + " the ISO 4217 code of money in use, in capital letters, such as EUR, GBP, JPY or"
+            + " USD.");
+  }
+
+  @Test
+  void aUnitOfLengthThatIsNoneIsToldWithItsCell() throws IOException {
+    Typed plan = small().changed(PlanFileTest::measureInEls);
+    Ran ran = plan.client();
+    assertEquals(1, ran.exitCode());
+    assertTrue(ran.err().contains(": found \"ell\" at "), ran.err());
+    assertTrue(ran.err().endsWith(". It must be in or cm. Make the plan anew.\n"), ran.err());
+  }
+
+  private static void measureInEls(XSSFWorkbook workbook) {
+    CellReference place = new CellReference(workbook.getName("length_unit").getRefersToFormula());
+    XSSFCell cell =
+        workbook.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol());
+    cell.setCellFormula("\"ell\"");
+    cell.setCellValue("ell");
   }
 
   @Test

@@ -88,7 +88,6 @@ public final class CuttingBenchmark {
         briefs.add(
             new Brief(
                 LengthUnit.INCH,
-                USUAL.currency(),
                 cushion,
                 new FrillSpec(fullness, height, .25, EdgeFinish.RAW, 0, 0, 0),
                 cloth,

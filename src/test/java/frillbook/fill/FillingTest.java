@@ -18,7 +18,7 @@ class FillingTest {
 
   private static Briefs cm(double diameter) {
     Briefs inch = Briefs.inch().with("diameter", diameter);
-    return new Briefs(LengthUnit.CM, inch.currency(), inch.inputs());
+    return new Briefs(LengthUnit.CM, inch.inputs());
   }
 
   /** Computed from the Mylar balloon's constants, as published. */

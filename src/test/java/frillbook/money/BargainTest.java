@@ -11,7 +11,7 @@ class BargainTest {
   private static final Money CENTS = new Money(2);
 
   private static Bargain bargain(double offer, double hours) {
-    var spec = new MoneySpec(10, .25, ProfitBasis.MARKUP, .2, .2, 0, 0, offer);
+    var spec = new MoneySpec("EUR", 10, .25, ProfitBasis.MARKUP, .2, .2, 0, 0, offer);
     Costs costs = Costs.of(CENTS, spec, 20, hours);
     Price price = Price.of(CENTS, spec, costs.costTotal(), 2);
     return Bargain.of(CENTS, spec, costs, price, 20, hours, 2);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
-import java.util.Currency;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,16 +88,22 @@ class MoneyTest {
 
   /** ISO 4217. */
   @ParameterizedTest
-  @CsvSource({"JPY,0", "USD,2", "EUR,2", "GBP,2", "KWD,3", "BHD,3", "TND,3"})
+  @CsvSource({"JPY,0", "USD,2", "EUR,2", "GBP,2", "KWD,3", "BHD,3", "TND,3", "CLF,4"})
   void theMinorUnitIsTheCurrencys(String code, int places) {
-    assertEquals(places, Money.in(Currency.getInstance(code)).places());
+    assertEquals(places, Money.in(code).places());
   }
 
   @Test
   void aCurrencyWithoutAMinorUnitIsRefused() {
-    var refusal =
-        assertThrows(IllegalArgumentException.class, () -> Money.in(Currency.getInstance("XAU")));
-    assertEquals("XAU has no minor unit to round to; name one, such as EUR", refusal.getMessage());
+    var refusal = assertThrows(IllegalArgumentException.class, () -> Money.in("XAU"));
+    assertEquals("XAU has no coins to round to; name one such as EUR", refusal.getMessage());
+  }
+
+  /** By hand: all places are said, and a half of the last goes up. */
+  @ParameterizedTest
+  @CsvSource({"0,57.5,58", "2,82.5,82.50", "2,1.005,1.01", "3,0,0.000"})
+  void aSumIsSaidWithAllPlaces(int places, double amount, String said) {
+    assertEquals(said, new Money(places).say(amount));
   }
 
   /** By hand: 61.27 by halves is 61.50, by fives 65; without a step the next cent. */

@@ -10,7 +10,7 @@ class PriceTest {
   private static final Money CENTS = new Money(2);
 
   private static MoneySpec spec(ProfitBasis basis, double profit, double tax, double offer) {
-    return new MoneySpec(5.25, 4 / 20.5, basis, profit, tax, 0, .5, offer);
+    return new MoneySpec("EUR", 5.25, 4 / 20.5, basis, profit, tax, 0, .5, offer);
   }
 
   private static Price price(MoneySpec spec, double cost, int quantity) {

@@ -30,6 +30,12 @@ class MoneyShareTest {
     assertPart("tax", 71.10, parts.get(4));
   }
 
+  /** Two places in euros, as at ISO 4217. */
+  @Test
+  void aPartIsSaidWithItsAmount() {
+    assertEquals("profit 82.35", parts(WorkedOrders.pricedBias()).get(3).moneyWords());
+  }
+
   /** Without markup or tidying 273.15 ÷ 3 = 91.05 leave nothing. */
   @Test
   void withoutMarkupThereIsNoProfit() {

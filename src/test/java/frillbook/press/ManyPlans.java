@@ -2,7 +2,6 @@ package frillbook.press;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.wording.PlanWords;
@@ -10,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,13 +16,13 @@ import java.util.Map;
 
 /** Many different plans in one process and one thread, and as many files of the plain writer. */
 public final class ManyPlans {
-  private static final Units UNITS = new Units(LengthUnit.INCH, Currency.getInstance("USD"));
+  private static final LengthUnit UNIT = LengthUnit.INCH;
   private static final List<String> GRAINS = List.of("across", "along", "bias");
   private static final int WARMING = 400;
   private static final int SET = 250;
   private static final double NANOS_PER_MILLI = 1e6;
 
-  private final Press press = PackagedPress.of(UNITS.length());
+  private final Press press = PackagedPress.of(UNIT);
   private final PlainCells cells;
   private long bytes;
 
@@ -83,15 +81,15 @@ public final class ManyPlans {
   }
 
   private int made(Map<String, Object> inputs, int level) {
-    NamedValues plan = NamedValues.of(Plan.of(Brief.of(UNITS, inputs)));
-    NamedValues said = PlanWords.complete(press.form().texts(), UNITS, inputs, plan);
-    CellValues engine = new CellValues(press.form(), UNITS, inputs, said);
+    NamedValues plan = NamedValues.of(Plan.of(Brief.of(UNIT, inputs)));
+    NamedValues said = PlanWords.complete(press.form().texts(), UNIT, inputs, plan);
+    CellValues engine = new CellValues(press.form(), UNIT, inputs, said);
     return press.fill(press.filling(engine, inputs, Paper.A4), level).length;
   }
 
   private Map<String, Object> inputs(int index) {
     Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNITS.length())));
+    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNIT)));
     inputs.put("diameter", 12 + index % 97 / 8.0);
     inputs.put("fullness", 2 + index % 89 / 100.0);
     inputs.put("quantity", 1.0 + index % 3);

@@ -2,7 +2,6 @@ package frillbook.press;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import java.io.ByteArrayInputStream;
@@ -12,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -77,12 +75,12 @@ public final class PressBenchmark {
   }
 
   private static XSSFWorkbook preset() throws IOException {
-    Units units = new Units(LengthUnit.INCH, Currency.getInstance("USD"));
-    Press press = PackagedPress.of(units.length());
+    LengthUnit unit = LengthUnit.INCH;
+    Press press = PackagedPress.of(unit);
     Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(units.length())));
-    NamedValues plan = NamedValues.of(Plan.of(Brief.of(units, inputs)));
-    CellValues engine = new CellValues(press.form(), units, inputs, plan);
+    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(unit)));
+    NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit, inputs)));
+    CellValues engine = new CellValues(press.form(), unit, inputs, plan);
     byte[] file = press.fill(press.filling(engine, inputs, Paper.A4));
     return new XSSFWorkbook(new ByteArrayInputStream(file));
   }

@@ -235,7 +235,59 @@ final class TemplateMistakesTest {
     told(
         "  - note: measured in {unti}\n",
         "a.yaml:5:23: the unknown placeholder {unti};"
-            + " expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it");
+            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+  }
+
+  private static final String CURRENCY =
+      """
+        - input: currency_code
+          label: L
+          kind: currency
+          inch: USD
+          cm: %s
+          prompt: P.
+      """;
+
+  @Test
+  void aCurrencyThatIsNoneIsTold() {
+    told(
+        CURRENCY.formatted("XAU"),
+        "a.yaml:9:9: the currency XAU; expected an ISO 4217 code such as EUR, GBP, JPY or USD;"
+            + " correct it");
+  }
+
+  @Test
+  void theCurrencyIsNotFilledInWhenTheWorkbookIsMade() {
+    told(
+        CURRENCY.formatted("EUR") + "  - note: in {currency_code}\n",
+        "a.yaml:11:14: the unknown placeholder {currency_code};"
+            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+  }
+
+  @Test
+  void aUnitOfMoneyWithoutACurrencyIsTold() {
+    told(
+        line("ring_cost", "1").replace("unit: in", "unit: \"{currency_code} a ring\""),
+        "a.yaml:5:5: the unit {currency_code} a ring in a workbook without an input currency_code;"
+            + " expected an input of that name, of kind currency; add it or write another unit");
+  }
+
+  @Test
+  void moneyWithoutPlacesIsTold() {
+    told(
+        line("ring_cost", "1").replace("format: number", "format: money"),
+        "a.yaml:5:5: format: money in a workbook without a line money_places;"
+            + " expected a line of that name, the places of the currency;"
+            + " add it or choose another format");
+  }
+
+  @Test
+  void anUnknownPlaceholderInAUnitIsTold() {
+    told(
+        line("ring_cost", "1").replace("unit: in", "unit: \"{currency}\""),
+        "a.yaml:7:12: the unknown placeholder {currency};"
+            + " expected {unit}, {long_unit}, {currency_code} or a variable of each;"
+            + " correct or remove it");
   }
 
   @Test
@@ -251,7 +303,7 @@ final class TemplateMistakesTest {
     told(
         "  - each: {g: [one, two]}\n    rows:\n      - note: \"{g} {unti}\"\n",
         "a.yaml:7:20: the unknown placeholder {unti};"
-            + " expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it");
+            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
   }
 
   @Test
@@ -290,7 +342,7 @@ final class TemplateMistakesTest {
         """
         a.yaml:10:14: the unknown name nowhere; expected the name of an input, line, check, column or block; correct it or add what it names
         a.yaml:12:5: line other_half without note; expected the key note; add note: …
-        a.yaml:18:12: the unknown placeholder {unti}; expected {unit}, {long_unit}, {currency} or a variable of each; correct or remove it""",
+        a.yaml:18:12: the unknown placeholder {unti}; expected {unit}, {long_unit} or a variable of each; correct or remove it""",
         told.getMessage());
   }
 }

@@ -4,15 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
-import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Sentences as they are written, what they say, and what is told where they cannot be read. */
 final class WordingTest {
-  private static final Units UNITS = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
+  private static final LengthUnit UNIT = LengthUnit.CM;
 
   private static final String VALUES =
       """
@@ -31,7 +29,7 @@ final class WordingTest {
 
   private static String said(String text, Map<String, Object> values) {
     WorkbookTemplate read = Written.read(sentence(text));
-    return read.rows(SentenceTemplate.class).get(0).text().wording().say(values::get, UNITS);
+    return read.rows(SentenceTemplate.class).get(0).text().wording().say(values::get, UNIT);
   }
 
   private static void told(String text, String... messages) {
@@ -51,6 +49,14 @@ final class WordingTest {
     assertEquals("none", said(text, Map.of("flags", 0.0)));
     assertEquals("1 flag", said(text, Map.of("flags", 1.0)));
     assertEquals("7 flags", said(text, Map.of("flags", 7.0)));
+  }
+
+  @Test
+  void moneyNeedsItsPlaces() {
+    told(
+        "For {tape, number, currency}.",
+        "a.yaml:12:33: the unknown name money_places; expected the name of an input or a line;"
+            + " correct it or add what it names");
   }
 
   @Test

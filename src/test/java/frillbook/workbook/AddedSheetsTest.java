@@ -17,9 +17,7 @@ final class AddedSheetsTest {
   private static void compileInto(XSSFWorkbook workbook, Map<String, Object> inputs) {
     new WorkbookCompiler()
         .compileInto(
-            workbook,
-            Bunting.TEMPLATE,
-            new WorkbookSetting(Bunting.units(LengthUnit.INCH), inputs, Paper.LETTER));
+            workbook, Bunting.TEMPLATE, new WorkbookSetting(LengthUnit.INCH, inputs, Paper.LETTER));
   }
 
   @Test

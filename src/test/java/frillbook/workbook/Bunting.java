@@ -1,13 +1,11 @@
 package frillbook.workbook;
 
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -25,13 +23,13 @@ final class Bunting {
   static XSSFWorkbook compiled(LengthUnit unit, Map<String, Object> inputs) {
     XSSFWorkbook workbook = new XSSFWorkbook();
     new WorkbookCompiler()
-        .compileInto(workbook, TEMPLATE, new WorkbookSetting(units(unit), inputs, Paper.A4));
+        .compileInto(workbook, TEMPLATE, new WorkbookSetting(unit, inputs, Paper.A4));
     return workbook;
   }
 
   /** The file, every formula with its value. */
   static byte[] file(LengthUnit unit, Map<String, Object> inputs) {
-    WorkbookSetting setting = new WorkbookSetting(units(unit), inputs, Paper.A4);
+    WorkbookSetting setting = new WorkbookSetting(unit, inputs, Paper.A4);
     return CalculatedWorkbook.of(TEMPLATE, setting).file();
   }
 
@@ -39,9 +37,5 @@ final class Bunting {
     WorkbookValues values = new WorkbookValues(compiled(unit));
     values.recalculate();
     return values;
-  }
-
-  static Units units(LengthUnit unit) {
-    return new Units(unit, Currency.getInstance("EUR"));
   }
 }

@@ -55,8 +55,7 @@ final class ChartPrintTest {
             POINTS);
     WorkbookTemplate template = TemplateReader.read(file -> Optional.ofNullable(files.get(file)));
     XSSFWorkbook workbook = new XSSFWorkbook();
-    WorkbookSetting setting =
-        new WorkbookSetting(Bunting.units(LengthUnit.INCH), Map.of(), Paper.A4);
+    WorkbookSetting setting = new WorkbookSetting(LengthUnit.INCH, Map.of(), Paper.A4);
     new WorkbookCompiler().compileInto(workbook, template, setting);
     return workbook;
   }

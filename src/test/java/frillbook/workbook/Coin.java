@@ -14,8 +14,7 @@ final class Coin {
   static final WorkbookTemplate TEMPLATE =
       TemplateReader.read(TemplateSource.directory(Path.of("src/test/resources/templates/charts")));
 
-  static final WorkbookSetting SETTING =
-      new WorkbookSetting(Bunting.units(LengthUnit.CM), Map.of(), Paper.A4);
+  static final WorkbookSetting SETTING = new WorkbookSetting(LengthUnit.CM, Map.of(), Paper.A4);
 
   private Coin() {}
 

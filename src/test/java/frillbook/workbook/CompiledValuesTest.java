@@ -139,7 +139,7 @@ final class CompiledValuesTest {
         .compileInto(
             workbook,
             TemplateReader.read(file -> Optional.ofNullable(files.get(file))),
-            new WorkbookSetting(Bunting.units(LengthUnit.INCH), Map.of(), Paper.A4));
+            new WorkbookSetting(LengthUnit.INCH, Map.of(), Paper.A4));
     assertEquals("A!$B$5:$B$6", workbook.getName("twice").getRefersToFormula());
     XSSFRow second = workbook.getSheet("A").getRow(5);
     assertEquals("IF(plan_ok=1,2,\"\")", second.getCell(0).getCellFormula());

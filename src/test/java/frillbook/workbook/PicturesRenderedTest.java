@@ -72,7 +72,7 @@ final class PicturesRenderedTest {
   }
 
   private static byte[] file(Map<String, Object> inputs) {
-    WorkbookSetting setting = new WorkbookSetting(Bunting.units(LengthUnit.CM), inputs, Paper.A4);
+    WorkbookSetting setting = new WorkbookSetting(LengthUnit.CM, inputs, Paper.A4);
     return CalculatedWorkbook.of(TEMPLATE, setting).file();
   }
 

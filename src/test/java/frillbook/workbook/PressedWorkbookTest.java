@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;
@@ -21,7 +20,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,10 +45,6 @@ final class PressedWorkbookTest {
 
   /** Words that XML writes otherwise, words with spaces at their ends, none, and another paper. */
   private record Trial(LengthUnit unit, Map<String, Object> changes, Paper paper) {
-    Units units() {
-      return new Units(unit, Currency.getInstance(unit == LengthUnit.INCH ? "USD" : "EUR"));
-    }
-
     Map<String, Object> inputs() {
       Map<String, Object> inputs = new LinkedHashMap<>();
       TEMPLATE.inputs().forEach(input -> inputs.put(input.name(), input.preset(unit)));
@@ -59,7 +53,7 @@ final class PressedWorkbookTest {
     }
 
     WorkbookSetting setting() {
-      return new WorkbookSetting(units(), inputs(), paper);
+      return new WorkbookSetting(unit(), inputs(), paper);
     }
 
     XSSFWorkbook compiled() {
@@ -73,8 +67,8 @@ final class PressedWorkbookTest {
     }
 
     byte[] filled(Press press) {
-      NamedValues plan = NamedValues.of(Plan.of(Brief.of(units(), inputs())));
-      CellValues engine = new CellValues(press.form(), units(), inputs(), plan);
+      NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit(), inputs())));
+      CellValues engine = new CellValues(press.form(), unit(), inputs(), plan);
       return press.fill(press.filling(engine, inputs(), paper));
     }
   }
@@ -96,7 +90,7 @@ final class PressedWorkbookTest {
   @ParameterizedTest
   @MethodSource("trials")
   void whatTheBuildCompiledIsWhatIsCompiledNow(Trial trial) {
-    assertArrayEquals(trial.filled(PressMaker.of(TEMPLATE, trial.units())), trial.pressed());
+    assertArrayEquals(trial.filled(PressMaker.of(TEMPLATE, trial.unit())), trial.pressed());
   }
 
   private static Map<String, byte[]> parts(byte[] file) throws IOException {

@@ -2,12 +2,10 @@ package frillbook.workbook;
 
 import frillbook.brief.Grain;
 import frillbook.brief.LengthUnit;
-import frillbook.brief.Units;
 import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import java.util.Arrays;
-import java.util.Currency;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.ObjIntConsumer;
@@ -40,13 +38,12 @@ public final class RecalculationBenchmark {
   }
 
   private static XSSFWorkbook compiled() {
-    var units = new Units(LengthUnit.CM, Currency.getInstance("EUR"));
     XSSFWorkbook workbook = new XSSFWorkbook();
     new WorkbookCompiler()
         .compileInto(
             workbook,
             TemplateReader.read(TemplateSource.packaged()),
-            new WorkbookSetting(units, Map.of("quantity", 3.0), Paper.A4));
+            new WorkbookSetting(LengthUnit.CM, Map.of("quantity", 3.0), Paper.A4));
     return workbook;
   }
 
