@@ -107,9 +107,13 @@ final class Page {
     return cell;
   }
 
-  /** Gives the cells from {@code from} to the last column one style and makes them one. */
+  /**
+   * Makes the cells from {@code from} to the last column one. All have its style, so that its rule
+   * goes to the end; in the background, which has thousands of them, only the first.
+   */
   void mergeToEnd(int row, int from, Look look) {
-    for (int column = from; column <= lastColumn(); column++) {
+    int styled = template.printed() ? lastColumn() : from;
+    for (int column = from; column <= styled; column++) {
       XSSFRow line = sheet.getRow(row);
       if (line == null || line.getCell(column) == null) {
         cell(row, column, styles.of(look));
