@@ -18,7 +18,7 @@ public record MoneyShare(String moneyPart, double moneyAmount) {
    * @param largestShare its share of the price; 0 where nothing is charged
    */
   public record Largest(String largestPart, double largestShare) {
-    static Largest of(List<MoneyShare> parts) {
+    public static Largest of(List<MoneyShare> parts) {
       double most = parts.stream().mapToDouble(MoneyShare::moneyAmount).max().orElseThrow();
       double all = parts.stream().mapToDouble(MoneyShare::moneyAmount).sum();
       String part =
@@ -27,7 +27,7 @@ public record MoneyShare(String moneyPart, double moneyAmount) {
     }
   }
 
-  static List<MoneyShare> all(double materials, Costs costs, Price price) {
+  public static List<MoneyShare> all(double materials, Costs costs, Price price) {
     return List.of(
         new MoneyShare("materials", materials),
         new MoneyShare("wages", costs.labourTotal()),

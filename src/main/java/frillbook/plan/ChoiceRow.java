@@ -1,5 +1,6 @@
 package frillbook.plan;
 
+import frillbook.money.Price;
 import java.util.Optional;
 
 /**
@@ -32,14 +33,8 @@ public record ChoiceRow(
    * @param choiceJoins joins; an estimate but for the brief itself
    * @param choiceThread in metres
    * @param choiceHours in hours
-   * @param choiceFrillCost frill cloth as charged
-   * @param choiceThreadCost thread as charged
-   * @param choiceMaterials charged, all of them
-   * @param choiceLabour wages
-   * @param choiceCost all costs
-   * @param choiceNetEach price of one before tax
-   * @param choicePriceEach price of one
-   * @param choicePriceTotal price of all
+   * @param cost what it costs; empty where bases or interfacing do not fit
+   * @param asked what is asked for it; empty where the profit is no possible one either
    */
   public record Figures(
       int choiceRings,
@@ -50,14 +45,33 @@ public record ChoiceRow(
       int choiceJoins,
       double choiceThread,
       double choiceHours,
+      Optional<Cost> cost,
+      Optional<Asked> asked) {}
+
+  /**
+   * @param choiceFrillCost frill cloth as charged
+   * @param choiceThreadCost thread as charged
+   * @param choiceMaterials charged, all of them
+   * @param choiceLabour wages
+   * @param choiceCost all costs
+   */
+  public record Cost(
       double choiceFrillCost,
       double choiceThreadCost,
       double choiceMaterials,
       double choiceLabour,
-      double choiceCost,
-      double choiceNetEach,
-      double choicePriceEach,
-      double choicePriceTotal) {}
+      double choiceCost) {}
+
+  /**
+   * @param choiceNetEach price of one before tax
+   * @param choicePriceEach price of one
+   * @param choicePriceTotal price of all
+   */
+  public record Asked(double choiceNetEach, double choicePriceEach, double choicePriceTotal) {
+    static Asked of(Price price) {
+      return new Asked(price.netEach(), price.priceEach(), price.priceTotal());
+    }
+  }
 
   static ChoiceRow of(int number, Candidate candidate, ChoiceReckoner reckoner) {
     return new ChoiceRow(

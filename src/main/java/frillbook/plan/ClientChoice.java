@@ -34,10 +34,11 @@ public record ClientChoice(String clientChoice, Optional<Terms> terms) {
   }
 
   private static Terms terms(ChoiceRow row, ChoiceRow.Figures figures) {
+    ChoiceRow.Asked asked = figures.asked().orElseThrow();
     return new Terms(
         row.choiceFullness(),
         figures.choiceRings(),
-        figures.choicePriceEach(),
-        figures.choicePriceTotal());
+        asked.choicePriceEach(),
+        asked.choicePriceTotal());
   }
 }

@@ -14,9 +14,15 @@ final class InputReader {
   private static final Range NO_RANGE = new Range(0, 0, 0);
 
   private final Block block;
+  private final String name;
+  private final String label;
+  private final InputUse use;
 
   private InputReader(Block block) {
     this.block = block;
+    this.name = RowReader.name(block, "input");
+    this.label = block.requiredText("label");
+    this.use = InputUse.read(block);
   }
 
   static InputTemplate read(Block block) {
@@ -26,28 +32,25 @@ final class InputReader {
   }
 
   private InputTemplate input() {
-    String name = RowReader.name(block, "input");
-    String label = block.requiredText("label");
     InputKind kind = block.word("kind", InputKind.NUMBER);
     String unit = unit(kind);
     return switch (kind) {
-      case LENGTH -> numeric(name, label, kind, unit, range("inch"), range("cm"));
+      case LENGTH -> numeric(kind, unit, range("inch"), range("cm"));
       case NUMBER, PERCENT, COUNT -> {
         Range range = range(block, kind);
-        yield numeric(name, label, kind, unit, range, range);
+        yield numeric(kind, unit, range, range);
       }
-      case CHOICE -> choice(name, label, unit);
-      case TEXT -> words(name, label, unit, List.of(), block.text("default").orElse(""));
+      case CHOICE -> choice(unit);
+      case TEXT -> words(unit, List.of(), block.text("default").orElse(""));
     };
   }
 
-  private InputTemplate numeric(
-      String name, String label, InputKind kind, String unit, Range inch, Range cm) {
+  private InputTemplate numeric(InputKind kind, String unit, Range inch, Range cm) {
     return new InputTemplate(
-        name, label, kind, unit, prompt(), inch, cm, List.of(), "", block.position());
+        name, label, use, kind, unit, prompt(), inch, cm, List.of(), "", block.position());
   }
 
-  private InputTemplate choice(String name, String label, String unit) {
+  private InputTemplate choice(String unit) {
     List<SourceText> choices = block.texts("choices");
     SourceText preset = block.requiredRawText("default");
     List<String> words = choices.stream().map(SourceText::value).toList();
@@ -55,14 +58,23 @@ final class InputReader {
     if (!preset.isEmpty() && !words.contains(preset.value())) {
       tell(preset, "the default " + preset, "one of " + String.join(", ", words));
     }
-    return words(name, label, unit, words, preset.value());
+    return words(unit, words, preset.value());
   }
 
-  private InputTemplate words(
-      String name, String label, String unit, List<String> choices, String preset) {
+  private InputTemplate words(String unit, List<String> choices, String preset) {
     InputKind kind = choices.isEmpty() ? InputKind.TEXT : InputKind.CHOICE;
     return new InputTemplate(
-        name, label, kind, unit, prompt(), NO_RANGE, NO_RANGE, choices, preset, block.position());
+        name,
+        label,
+        use,
+        kind,
+        unit,
+        prompt(),
+        NO_RANGE,
+        NO_RANGE,
+        choices,
+        preset,
+        block.position());
   }
 
   private void tellUnusable(List<SourceText> choices) {

@@ -89,6 +89,7 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
       Set<String> needs = names(of.formula());
       table.show().ifPresent(show -> needs.addAll(names(show)));
       table.guard().ifPresent(needs::add);
+      of.guard().ifPresent(needs::add);
       table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
       needs.remove(of.name());
       return needs;
@@ -194,7 +195,7 @@ public record CalculatedCell(String sheet, int row, int column, Source source, P
           new CalculatedCell(
               sheet, row, Layout.SENTENCE, new FaultSentence(check), entry.position()));
     } else if (entry instanceof RowTemplate.InputChecks) {
-      addInputChecks(cells, sheet, row, template.inputs());
+      addInputChecks(cells, sheet, row, template.checkedInputs());
     } else if (entry instanceof SentenceTemplate sentence) {
       cells.add(new CalculatedCell(sheet, row, 0, new Sentence(sentence), entry.position()));
     } else if (entry instanceof ChartTemplate chart) {

@@ -180,7 +180,7 @@ final class TemplateMistakesTest {
   @Test
   void aDefaultOutsideItsRangeIsTold() {
     told(
-        "  - {input: size_of_it, label: L, kind: length, prompt: P.,\n"
+        "  - {input: size_of_it, label: L, part: p, kind: length, prompt: P.,\n"
             + "     inch: {default: 70, from: 4, to: 60}, cm: {default: 45, from: 10, to: 150}}\n",
         "a.yaml:6:12: the default 70.0; expected a value from 4.0 to 60.0;"
             + " correct default, from or to");
@@ -189,8 +189,8 @@ final class TemplateMistakesTest {
   @Test
   void aDefaultThatIsNoChoiceIsTold() {
     told(
-        "  - {input: grain, label: L, kind: choice, prompt: P., choices: [a, b], default: c}\n",
-        "a.yaml:5:82: the default c; expected one of a, b; correct the input's choices");
+        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: [a, b], default: c}\n",
+        "a.yaml:5:91: the default c; expected one of a, b; correct the input's choices");
   }
 
   @Test

@@ -1,0 +1,17 @@
+package frillbook.template;
+
+import java.util.Optional;
+
+/**
+ * What an input matters to.
+ *
+ * @param part of the work, one of those that {@code input_checks} lists
+ * @param when it is used, by formula; empty for always
+ */
+public record InputUse(String part, Optional<FormulaText> when) {
+  static InputUse read(Block block) {
+    return new InputUse(
+        block.requiredRawText("part").value(),
+        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
+  }
+}
