@@ -3,6 +3,7 @@ package frillbook.brief;
 import frillbook.naming.NamedRecords;
 import java.util.Currency;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Everything a maker decides, in one unit of length and one currency.
@@ -34,6 +35,11 @@ public record Brief(
   public static Brief of(Units units, Map<String, ?> inputs) {
     return NamedRecords.build(
         Brief.class, Map.of("unit", units.length(), "currency", units.currency()), inputs);
+  }
+
+  /** Inputs that a brief can do without: both cells of a look that is left out. */
+  public static Set<String> optionalInputs() {
+    return NamedRecords.optional(Brief.class);
   }
 
   /** How the brief itself looks. */

@@ -7,19 +7,19 @@ import java.util.Optional;
  * One of the three looks set side by side.
  *
  * @param choiceNo 1 is the brief itself
- * @param choiceFullness flat length over stitched length
- * @param choiceSpacing from ring to ring
- * @param choiceCover frill height over ring spacing
- * @param choiceFits "fits" or "no"
+ * @param look empty for a choice that is left out
+ * @param choiceFits "fits", "no" or "left out"
  * @param figures what it comes to; none where it does not fit
  */
 public record ChoiceRow(
-    int choiceNo,
-    double choiceFullness,
-    double choiceSpacing,
-    double choiceCover,
-    String choiceFits,
-    Optional<Figures> figures) {
+    int choiceNo, Optional<Look> look, String choiceFits, Optional<Figures> figures) {
+
+  /**
+   * @param choiceFullness flat length over stitched length
+   * @param choiceSpacing from ring to ring
+   * @param choiceCover frill height over ring spacing
+   */
+  public record Look(double choiceFullness, double choiceSpacing, double choiceCover) {}
 
   /**
    * What a look comes to. Lengths are in the unit of the brief, except thread; everything but
@@ -76,10 +76,17 @@ public record ChoiceRow(
   static ChoiceRow of(int number, Candidate candidate, ChoiceReckoner reckoner) {
     return new ChoiceRow(
         number,
-        candidate.look().fullness(),
-        candidate.look().spacing(),
-        reckoner.cover(candidate.look().spacing()),
-        candidate.made().isPresent() ? "fits" : "no",
+        candidate
+            .look()
+            .map(of -> new Look(of.fullness(), of.spacing(), reckoner.cover(of.spacing()))),
+        fits(candidate),
         candidate.made().map(made -> reckoner.figures(number, made)));
+  }
+
+  private static String fits(Candidate candidate) {
+    if (candidate.look().isEmpty()) {
+      return "left out";
+    }
+    return candidate.made().isPresent() ? "fits" : "no";
   }
 }

@@ -1,5 +1,7 @@
 package frillbook.plan;
 
+import frillbook.brief.ChoiceSpec;
+
 /**
  * How far a plan goes: what can be worked out, part by part. A sound brief's cells are all usable,
  * so that only checks keep a part back.
@@ -46,7 +48,7 @@ public record Guards(
   /**
    * @param cut whether a length of frill cloth was found
    */
-  static Guards of(Checks checks, boolean cut) {
+  static Guards of(ChoiceSpec choices, Checks checks, boolean cut) {
     boolean base = checks.baseFitsCloth();
     boolean materials = cut && base && checks.interfacingFits();
     boolean price = materials && checks.marginIsPossible();
@@ -56,8 +58,8 @@ public record Guards(
         true,
         true,
         true,
-        true,
-        true,
+        choices.two().isPresent(),
+        choices.three().isPresent(),
         checks.rowsFit(),
         checks.rowsFit(),
         checks.rowsFit() && checks.clothFits(),

@@ -63,7 +63,7 @@ public record Plan(
         brief.currency().getCurrencyCode(),
         sizes,
         checks,
-        Guards.of(checks, work.map(Work::cutOk).orElse(false)),
+        Guards.of(brief.choices(), checks, work.map(Work::cutOk).orElse(false)),
         found,
         flag(checks, found),
         filling,

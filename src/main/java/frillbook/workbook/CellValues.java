@@ -22,7 +22,7 @@ public final class CellValues {
   private final PlanWords words;
 
   /**
-   * @param inputs every input by name, null for words that were emptied; each can be used
+   * @param inputs every input by name, null for what was emptied and may be; each can be used
    * @param plan the values that follow from them
    */
   public CellValues(
@@ -75,7 +75,7 @@ public final class CellValues {
 
   private boolean isUsable(InputTemplate input) {
     Object value = inputs.get(input.name());
-    return input.accepts(value == null ? NamedValues.NOTHING : value, units.length());
+    return value == null || input.accepts(value, units.length());
   }
 
   private int fault(CheckTemplate check) {

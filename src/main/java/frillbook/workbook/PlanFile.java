@@ -1,7 +1,9 @@
 package frillbook.workbook;
 
+import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
 import frillbook.brief.Units;
+import frillbook.naming.NamedValues;
 import frillbook.template.InputTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.io.IOException;
@@ -16,6 +18,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.EmptyFileException;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.ooxml.POIXMLException;
@@ -26,9 +30,12 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
- * @param inputs every input of the template, a Double or a String
+ * @param inputs every input of the template, a Double or a String; of one that is not used and
+ *     cannot be, the default, or nothing where it may be left out
  */
 public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
+  private static final String INPUT_FAULT = "input_fault";
+
   private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
@@ -60,9 +67,14 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
     Units units = units(path, values);
     List<String> mistakes = new ArrayList<>();
     Map<String, Object> inputs = new LinkedHashMap<>();
+    Map<InputTemplate, String> refused = new LinkedHashMap<>();
     for (InputTemplate input : template.inputs()) {
-      inputs.put(input.name(), value(values, input, units, mistakes));
+      inputs.put(input.name(), value(values, input, units, mistakes, refused));
     }
+    Set<InputTemplate> unused = unused(values, template, refused.keySet());
+    unused.forEach(input -> inputs.put(input.name(), standIn(input, units)));
+    refused.keySet().removeAll(unused);
+    mistakes.addAll(refused.values());
     if (!mistakes.isEmpty()) {
       mistakes.add(0, path + " has inputs that cannot be used.");
       throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
@@ -110,7 +122,11 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
   }
 
   private static Object value(
-      WorkbookValues values, InputTemplate input, Units units, List<String> mistakes) {
+      WorkbookValues values,
+      InputTemplate input,
+      Units units,
+      List<String> mistakes,
+      Map<InputTemplate, String> refused) {
     if (!values.names().contains(input.name())) {
       mistakes.add(
           "There is no cell named "
@@ -123,8 +139,28 @@ public record PlanFile(Units units, Paper paper, Map<String, Object> inputs) {
     saved
         .problem()
         .or(() -> refusal(input, found, units))
-        .ifPresent(problem -> mistakes.add(values.where(input.name()) + ": " + problem));
+        .ifPresent(problem -> refused.put(input, values.where(input.name()) + ": " + problem));
     return found;
+  }
+
+  /** Of the inputs that cannot be used those that the plan's own checks do not look at. */
+  private static Set<InputTemplate> unused(
+      WorkbookValues values, WorkbookTemplate template, Set<InputTemplate> refused) {
+    List<InputTemplate> checked = template.checkedInputs();
+    return refused.stream()
+        .filter(input -> input.use().when().isPresent())
+        .filter(input -> isSound(values, checked.indexOf(input)))
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isSound(WorkbookValues values, int row) {
+    return values.names().contains(INPUT_FAULT)
+        && values.calculated(INPUT_FAULT, row).filter(Double.valueOf(0)::equals).isPresent();
+  }
+
+  private static Object standIn(InputTemplate input, Units units) {
+    boolean mayBeLeftOut = Brief.optionalInputs().contains(input.name());
+    return mayBeLeftOut ? NamedValues.NOTHING : input.preset(units.length());
   }
 
   private static Optional<String> refusal(InputTemplate input, Object found, Units units) {

@@ -179,10 +179,12 @@ class PricedBiasChoicesTest {
   /** A frill of 3.4 over rows 2 and 2.5 apart. */
   @Test
   void aLookCoversAsMuchAsItsFrillIsHigherThanItsRowsAreApart() {
-    assertEquals(1.7, costing.choices().get(1).choiceCover(), 1e-9);
-    assertEquals(1.36, costing.choices().get(2).choiceCover(), 1e-9);
-    assertEquals(2.5, costing.choices().get(2).choiceSpacing());
-    assertEquals(3, costing.choices().get(1).choiceFullness());
+    ChoiceRow.Look fuller = costing.choices().get(1).look().orElseThrow();
+    ChoiceRow.Look wider = costing.choices().get(2).look().orElseThrow();
+    assertEquals(1.7, fuller.choiceCover(), 1e-9);
+    assertEquals(1.36, wider.choiceCover(), 1e-9);
+    assertEquals(2.5, wider.choiceSpacing());
+    assertEquals(3, fuller.choiceFullness());
   }
 
   @Test

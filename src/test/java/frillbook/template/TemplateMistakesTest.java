@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** Every message word for word, with the line and column a person finds the mistake at. */
 final class TemplateMistakesTest {
+  private static final String CHECKED = "  - input_checks: [words]\n";
+
   private static void told(String rows, String... messages) {
     assertEquals(List.of(messages), Written.mistakes(rows));
   }
@@ -175,6 +177,51 @@ final class TemplateMistakesTest {
         line("ring_half", "3").replace("    guard: none\n", ""),
         "a.yaml:5:5: the guard plan_ok, which is no line; expected the name of a line that is 1"
             + " or 0, or none; write guard: none or add the line");
+  }
+
+  private static String input(String name, String keys) {
+    return "  - {input: " + name + ", label: L, kind: text, prompt: P., " + keys + "}\n";
+  }
+
+  @Test
+  void anInputWithoutAPartIsTold() {
+    told(
+        input("maker_name", "unit: \"-\""),
+        "a.yaml:5:5: input maker_name without part; expected the key part; add part: …");
+  }
+
+  @Test
+  void aPartThatIsNotCheckedIsTold() {
+    told(
+        input("maker_name", "part: word") + input("care_words", "part: words") + CHECKED,
+        "a.yaml:5:5: the part word of input maker_name; expected one of words;"
+            + " correct it or add it to input_checks (did you mean words?)");
+  }
+
+  @Test
+  void aPartWithoutInputsIsTold() {
+    told(
+        input("maker_name", "part: words") + "  - input_checks: [words, money]\n",
+        "a.yaml:6:5: the part money, which no input belongs to;"
+            + " expected each part of the inputs once; take it out of input_checks");
+  }
+
+  @Test
+  void aPartThatIsListedTwiceIsTold() {
+    told(
+        input("maker_name", "part: words") + "  - input_checks: [words, words]\n",
+        "a.yaml:6:5: the part words a second time;"
+            + " expected each part of the inputs once; take it out of input_checks");
+  }
+
+  @Test
+  void anInputWhoseUseHangsOnItsOwnFaultIsACircle() {
+    told(
+        input("maker_name", "part: words, used: sound=1")
+            + line("sound", "SUM(words_fault)+1")
+            + CHECKED,
+        "a.yaml:5:78: a circle: words_fault needs sound needs words_fault;"
+            + " expected values that do not need themselves; break the circle");
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.Pxg;
 import org.apache.poi.ss.formula.ptg.RefPtgBase;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -78,7 +79,8 @@ final class FormulaReach {
         .forEach(read -> readers.computeIfAbsent(read, at -> new ArrayList<>()).add(reader));
   }
 
-  private Stream<String> cells(Ptg token, String sheet) {
+  private Stream<String> cells(Ptg token, String ownSheet) {
+    String sheet = token instanceof Pxg elsewhere ? elsewhere.getSheetName() : ownSheet;
     if (token instanceof NamePtg name) {
       return cells(evaluated.getName(name).getNameText());
     } else if (token instanceof RefPtgBase cell) {
