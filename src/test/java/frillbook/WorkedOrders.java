@@ -171,7 +171,8 @@ public final class WorkedOrders {
   }
 
   public static Material material(FrillWork work, String name) {
-    return named(work.costing().materials().materials(), Material::materialName, name);
+    return named(
+        work.costing().bill().orElseThrow().materials().materials(), Material::materialName, name);
   }
 
   private static <T> T named(List<T> lines, Function<T, String> name, String sought) {

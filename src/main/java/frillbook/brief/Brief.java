@@ -2,6 +2,7 @@ package frillbook.brief;
 
 import frillbook.naming.NamedRecords;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Everything a maker decides, in one unit of length.
@@ -30,6 +31,11 @@ public record Brief(
   /** A brief from values by input name: numbers as {@code Double}, choices by their word. */
   public static Brief of(LengthUnit unit, Map<String, ?> inputs) {
     return NamedRecords.build(Brief.class, Map.of("unit", unit), inputs);
+  }
+
+  /** Inputs that a brief can do without: both cells of a look that is left out. */
+  public static Set<String> optionalInputs() {
+    return NamedRecords.optional(Brief.class);
   }
 
   /** How the brief itself looks. */

@@ -1,7 +1,14 @@
 package frillbook.brief;
 
 import frillbook.naming.Prefixed;
+import java.util.Optional;
 
-/** Two other looks set beside the brief's own, for a client to choose from. */
+/**
+ * Other looks set beside the brief's own, for a client to choose from.
+ *
+ * @param two empty where it is left out
+ * @param three likewise
+ */
 public record ChoiceSpec(
-    @Prefixed("choice_two") LookSpec two, @Prefixed("choice_three") LookSpec three) {}
+    @Prefixed("choice_two") Optional<LookSpec> two,
+    @Prefixed("choice_three") Optional<LookSpec> three) {}

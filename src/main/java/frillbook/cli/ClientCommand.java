@@ -51,7 +51,7 @@ final class ClientCommand implements Runnable {
   @Override
   public void run() {
     Form form = PackagedPress.of(LengthUnit.INCH).form();
-    PlanFile file = PlanFile.read(plan, form.inputs());
+    PlanFile file = PlanFile.read(plan, form);
     refuseToReplacePlan();
     PlanReport report = PlanReport.of(form, file.unit(), file.inputs());
     if (!report.isWorkable()) {

@@ -20,12 +20,12 @@ import java.util.stream.IntStream;
 public record BaseLayout(
     double length, double width, List<PlacedDisc> bases, List<PlacedRectangle> backs) {
 
-  /** The layout of {@code brief}; empty where it has no plan. */
+  /** The layout of {@code brief}; empty where they do not fit their cloth. */
   public static Optional<BaseLayout> of(Brief brief) {
     Plan plan = Plan.of(brief);
     int bases = brief.cushion().quantity();
     Sizes sizes = plan.sizes();
-    return plan.work()
+    return plan.base()
         .map(work -> new BasePlaces(bases, sizes.discs(), work.base()))
         .map(places -> of(places, sizes.baseUsableWidth()));
   }

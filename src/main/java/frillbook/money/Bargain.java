@@ -7,35 +7,23 @@ import frillbook.brief.MoneySpec;
  *
  * @param lowestNet for one cushion before tax: all costs, wage included, and no profit
  * @param lowestPrice the same with tax
- * @param hourlyLeft what the price asked leaves for an hour; 0 where there are none
  * @param offerHourly what the client's offer would leave for an hour, below 0 where it does not
  *     even pay materials and overhead; 0 without an offer
  */
-public record Bargain(double lowestNet, double lowestPrice, double hourlyLeft, double offerHourly) {
+public record Bargain(double lowestNet, double lowestPrice, double offerHourly) {
 
   /**
    * @param materials for all {@code quantity} cushions
    * @param hours for all of them
    */
   public static Bargain of(
-      Money money,
-      MoneySpec spec,
-      Costs costs,
-      Price price,
-      double materials,
-      double hours,
-      int quantity) {
+      Money money, MoneySpec spec, Costs costs, double materials, double hours, int quantity) {
     double lowest = money.roundUp(costs.costTotal() / quantity);
     double spent = money.sum(materials, costs.overheadTotal());
     double offered = spec.offerEach() / (1 + spec.taxRate()) * quantity;
     return new Bargain(
         lowest,
         money.sum(lowest, money.round(lowest * spec.taxRate())),
-        hourly(price.netTotal() - spent, hours),
-        spec.offerEach() > 0 ? hourly(offered - spent, hours) : 0);
-  }
-
-  private static double hourly(double left, double hours) {
-    return hours > 0 ? left / hours : 0;
+        spec.offerEach() > 0 ? Earning.hourly(offered - spent, hours) : 0);
   }
 }

@@ -2,8 +2,12 @@ package frillbook.naming;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Builds nested records from values under the names the workbook gives them. */
 public final class NamedRecords {
@@ -13,7 +17,8 @@ public final class NamedRecords {
    * A {@code type} whose components come from {@code given} (by component name) or else from {@code
    * values} (by workbook name).
    *
-   * <p>A component with {@link Prefixed} passes its prefix on to the names within it.
+   * <p>A component with {@link Prefixed} passes its prefix on to the names within it. An {@code
+   * Optional} record is empty where none of its names has a value.
    *
    * @throws IllegalArgumentException naming the first component without a usable value
    */
@@ -48,10 +53,44 @@ public final class NamedRecords {
     if (given.containsKey(component)) {
       return given.get(component);
     }
+    String inner = prefix + named.prefix();
     if (named.holds() == NamedComponent.Holds.RECORD) {
-      return build(prefix + named.prefix(), named.within().asSubclass(Record.class), given, values);
+      return build(inner, named.within().asSubclass(Record.class), given, values);
+    } else if (named.holds() == NamedComponent.Holds.OPTIONAL_RECORD) {
+      return names(inner, named.within()).stream().allMatch(name -> isMissing(values.get(name)))
+          ? Optional.empty()
+          : Optional.of(build(inner, named.within().asSubclass(Record.class), given, values));
     }
     return convert(named.within(), prefix + named.name(), values);
+  }
+
+  private static boolean isMissing(Object value) {
+    return value == null || value.equals(NamedValues.NOTHING);
+  }
+
+  /** Names of {@code type} that may all be without a value: those of its optional records. */
+  public static Set<String> optional(Class<? extends Record> type) {
+    return optional("", type);
+  }
+
+  private static Set<String> optional(String prefix, Class<?> type) {
+    Set<String> found = new HashSet<>();
+    for (NamedComponent component : NamedComponent.of(type)) {
+      String inner = prefix + component.prefix();
+      switch (component.holds()) {
+        case RECORD -> found.addAll(optional(inner, component.within()));
+        case OPTIONAL_RECORD -> found.addAll(names(inner, component.within()));
+        default -> {
+          // Must have a value.
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Names of the values in a record of values. */
+  private static List<String> names(String prefix, Class<?> type) {
+    return NamedComponent.of(type).stream().map(each -> prefix + each.name()).toList();
   }
 
   private static Object convert(Class<?> type, String name, Map<String, ?> values) {

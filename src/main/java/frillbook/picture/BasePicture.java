@@ -53,7 +53,7 @@ public record BasePicture(
    */
   public record BackPoint(@Prefixed("side") Spot side, Twelve backs) {}
 
-  static BasePicture of(CutBase cloth) {
+  public static BasePicture of(CutBase cloth) {
     double scale = Math.max(cloth.length() / WIDE, cloth.width());
     BasePlaces places = cloth.places();
     double radius = places.sizes().baseCutDiameter() / 2 / scale;

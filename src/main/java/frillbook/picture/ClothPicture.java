@@ -39,7 +39,7 @@ public record ClothPicture(
 
   public record ClothEdgePoint(double clothEdgeX, double clothEdgeY) {}
 
-  static ClothPicture of(CutCloth cloth) {
+  public static ClothPicture of(CutCloth cloth) {
     double scale = cloth.scale();
     int discs = cloth.discs().overlayCount();
     int drawn = Math.min(discs, Twelve.MOST);

@@ -22,7 +22,7 @@ import java.util.stream.DoubleStream;
  * @param stripWidth cut width
  * @param lineStep of bias cut lines along the edge
  */
-record CutCloth(
+public record CutCloth(
     Brief brief,
     FrillLayouts layouts,
     GrainPlan plan,

@@ -22,7 +22,7 @@ public record Flower(
   /** Points of the rows less one. */
   static final int STEPS = 400;
 
-  static Flower of(Brief brief, RowSizes sizes, int ringCount, double depth) {
+  public static Flower of(Brief brief, RowSizes sizes, int ringCount, double depth) {
     boolean spiral = brief.cushion().rowStyle() == RowStyle.SPIRAL;
     FlowerShape shape = FlowerShape.of(brief, sizes, ringCount, depth);
     FlowerRows rows = FlowerRows.of(shape, spiral);

@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
  * @param guideScale what a unit of the spiral's own length adds to the mark
  * @param guides marks at equal steps of the rings
  * @param guideHalf rings after which half of the strip is used, to the step below
- * @param guideJoinCount joins in the first cushion, of those listed
- * @param guideJoins the first of them; the last again where there are fewer, the start for none
+ * @param guideJoins joins in the first cushion; the last again where there are few, the start for
+ *     none
  */
 public record Guide(
     double guideTurns,
@@ -27,7 +27,6 @@ public record Guide(
     double guideScale,
     List<GuidePoint> guides,
     double guideHalf,
-    int guideJoinCount,
     List<GuideJoin> guideJoins) {
   private static final int STEPS = 30;
 
@@ -46,7 +45,7 @@ public record Guide(
   public record GuideJoin(double guideJoinTurn, double guideJoinMark) {}
 
   /** {@code joins} are those of the first cushion, in order. */
-  static Guide of(
+  public static Guide of(
       Brief brief, RowSizes sizes, Rings rings, double flatLength, List<GuideJoin> joins) {
     boolean spiral = brief.cushion().rowStyle() == RowStyle.SPIRAL;
     double turns =
@@ -66,7 +65,6 @@ public record Guide(
         brief.frill().fullness() * brief.cushion().ringSpacing() / (4 * Math.PI),
         points,
         points.get((int) within - 1).guideTurn(),
-        joins.size(),
         joins(joins, points.get(0)));
   }
 

@@ -20,7 +20,7 @@ public record MoneyShare(String moneyPart, double moneyAmount, String moneyWords
    * @param largestShare its share of the price; 0 where nothing is charged
    */
   public record Largest(String largestPart, double largestShare) {
-    static Largest of(List<MoneyShare> parts) {
+    public static Largest of(List<MoneyShare> parts) {
       double most = parts.stream().mapToDouble(MoneyShare::moneyAmount).max().orElseThrow();
       double all = parts.stream().mapToDouble(MoneyShare::moneyAmount).sum();
       String part =
@@ -29,7 +29,8 @@ public record MoneyShare(String moneyPart, double moneyAmount, String moneyWords
     }
   }
 
-  static List<MoneyShare> all(Money money, double materials, Costs costs, Price price) {
+  /** In the order of the table. */
+  public static List<MoneyShare> all(Money money, double materials, Costs costs, Price price) {
     return List.of(
         of(money, "materials", materials),
         of(money, "wages", costs.labourTotal()),

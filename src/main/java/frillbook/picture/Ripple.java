@@ -16,7 +16,7 @@ public record Ripple(
     List<RippleStep> ripples, double rippleDepth, double rippleHeight, boolean ripplesShow) {
   private static final int STEPS = 6;
 
-  static Ripple of(double fullness) {
+  public static Ripple of(double fullness) {
     List<RippleStep> steps = new ArrayList<>();
     double q = fullness - 1 < Rounding.TINY ? 0 : 2 * Math.sqrt(fullness - 1);
     for (int i = 0; i < STEPS; i++) {

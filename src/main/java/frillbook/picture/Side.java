@@ -57,7 +57,7 @@ public record Side(
 
   public record SideFrillPoint(double sideFrillX, double sideFrillZ) {}
 
-  static Side of(Brief brief, Filling filling) {
+  public static Side of(Brief brief, Filling filling) {
     double scale = brief.cushion().diameter() + 2 * brief.frill().frillHeight();
     double wide = filling.stuffedDiameter() / scale;
     double thick = filling.stuffedThickness() / scale;

@@ -11,10 +11,11 @@ import java.util.Optional;
 /**
  * One look a client may choose.
  *
+ * @param look empty for a choice that is left out
  * @param made what it comes to; none where it cannot be made
  * @param search for its cloth
  */
-record Candidate(LookSpec look, Optional<Made> made, ChoiceSearch search) {
+record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch search) {
 
   /**
    * A look that can be made. Lengths are in the unit of the brief.
@@ -34,17 +35,22 @@ record Candidate(LookSpec look, Optional<Made> made, ChoiceSearch search) {
   /** The look of the brief itself, which {@code job} has planned. */
   static Candidate own(Job job) {
     Made made = Made.of(job.rings(), job.strip(), job.cut().buyLength(), job.frillUsedLength());
-    return new Candidate(job.brief().look(), Optional.of(made), ChoiceSearch.none());
+    return new Candidate(Optional.of(job.brief().look()), Optional.of(made), ChoiceSearch.none());
   }
 
-  /** {@code brief} with another {@code look}. */
-  static Candidate of(Brief brief, LookSpec look) {
+  /** {@code brief} with another {@code look}, if there is one. */
+  static Candidate of(Brief brief, Optional<LookSpec> look) {
+    return look.map(other -> of(brief, other))
+        .orElseGet(() -> new Candidate(look, Optional.empty(), ChoiceSearch.none()));
+  }
+
+  private static Candidate of(Brief brief, LookSpec look) {
     Workroom room = Workroom.of(brief.with(look));
     Sizes sizes = Sizes.of(room);
     Checks checks = Checks.of(room.brief(), sizes);
     return checks.rowsFit() && checks.orderIsWorkable()
         ? searched(room, sizes)
-        : new Candidate(look, Optional.empty(), ChoiceSearch.none());
+        : new Candidate(Optional.of(look), Optional.empty(), ChoiceSearch.none());
   }
 
   private static Candidate searched(Workroom room, Sizes sizes) {
@@ -56,6 +62,6 @@ record Candidate(LookSpec look, Optional<Made> made, ChoiceSearch search) {
     ChoiceSearch search = ChoiceSearch.of(cutting, sizes.starts(), grain, rings, strip);
     double used = search.order().orElseThrow().usedLength();
     Optional<Made> made = search.bought().map(b -> Made.of(rings, strip, b.buyLength(), used));
-    return new Candidate(brief.look(), made, search);
+    return new Candidate(Optional.of(brief.look()), made, search);
   }
 }

@@ -53,6 +53,11 @@ public record Checks(
     return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
   }
 
+  /** Whether the frill cloth can be laid out, the rows left out of account. */
+  boolean clothFits() {
+    return discFitsCloth && stripsFitCloth && orderIsWorkable;
+  }
+
   private static boolean discFits(Sizes sizes) {
     return sizes.discs().overlayCount() == 0
         || Rounding.settle(sizes.usableWidth() - sizes.discs().baseCutDiameter()) >= 0;

@@ -12,12 +12,14 @@ import frillbook.money.Money;
 import frillbook.money.Price;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
+import java.util.Optional;
 
 /**
  * Reckons another look from the plan of the brief: only what the look changes is worked out anew.
  * The brief's own look gives the plan's own figures.
  */
-record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hours) {
+record ChoiceReckoner(
+    Job job, ThreadNeed thread, Hours hours, Optional<Materials> materials, boolean asks) {
   private static final int OWN = 1;
 
   ChoiceRow.Figures figures(int number, Candidate.Made made) {
@@ -26,11 +28,7 @@ record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hou
     Change change = new Change(job, made, strips, joins);
     double metres = thread(change);
     double time = hours(change);
-    double frillCost = money().round(frill(made));
-    double threadCost = money().round(thread(metres));
-    double charged = materials(frillCost, threadCost);
-    Costs costs = Costs.of(money(), brief().money(), charged, time);
-    Price price = Price.of(money(), brief().money(), costs.costTotal(), job.quantity());
+    Optional<ChoiceRow.Cost> cost = materials.map(all -> cost(made, metres, time, all));
     return new ChoiceRow.Figures(
         made.rings(),
         made.stitched(),
@@ -40,14 +38,23 @@ record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hou
         joins,
         metres,
         time,
-        frillCost,
-        threadCost,
-        charged,
-        costs.labourTotal(),
-        costs.costTotal(),
-        price.netEach(),
-        price.priceEach(),
-        price.priceTotal());
+        cost,
+        cost.filter(known -> asks).map(this::asked));
+  }
+
+  private ChoiceRow.Cost cost(Candidate.Made made, double metres, double time, Materials all) {
+    double frillCost = money().round(frill(made));
+    double threadCost = money().round(thread(metres));
+    double charged =
+        money().sum(all.materialsTotal(), -all.chargedForLook(), frillCost, threadCost);
+    Costs costs = Costs.of(money(), brief().money(), charged, time);
+    return new ChoiceRow.Cost(
+        frillCost, threadCost, charged, costs.labourTotal(), costs.costTotal());
+  }
+
+  private ChoiceRow.Asked asked(ChoiceRow.Cost cost) {
+    return ChoiceRow.Asked.of(
+        Price.of(money(), brief().money(), cost.choiceCost(), job.quantity()));
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
@@ -89,11 +96,6 @@ record ChoiceReckoner(Job job, ThreadNeed thread, Materials materials, Hours hou
   /** Frill height over {@code spacing}. */
   double cover(double spacing) {
     return brief().frill().frillHeight() / spacing;
-  }
-
-  private double materials(double frillCost, double threadCost) {
-    return money()
-        .sum(materials.materialsTotal(), -materials.chargedForLook(), frillCost, threadCost);
   }
 
   private double frill(Candidate.Made made) {

@@ -1,24 +1,25 @@
 package frillbook.plan;
 
+import frillbook.money.Price;
 import java.util.Optional;
 
 /**
  * One of the three looks set side by side.
  *
  * @param choiceNo 1 is the brief itself
- * @param choiceFullness flat length over stitched length
- * @param choiceSpacing from ring to ring
- * @param choiceCover frill height over ring spacing
- * @param choiceFits "fits" or "no"
+ * @param look empty for a choice that is left out
+ * @param choiceFits "fits", "no" or "left out"
  * @param figures what it comes to; none where it does not fit
  */
 public record ChoiceRow(
-    int choiceNo,
-    double choiceFullness,
-    double choiceSpacing,
-    double choiceCover,
-    String choiceFits,
-    Optional<Figures> figures) {
+    int choiceNo, Optional<Look> look, String choiceFits, Optional<Figures> figures) {
+
+  /**
+   * @param choiceFullness flat length over stitched length
+   * @param choiceSpacing from ring to ring
+   * @param choiceCover frill height over ring spacing
+   */
+  public record Look(double choiceFullness, double choiceSpacing, double choiceCover) {}
 
   /**
    * What a look comes to. Lengths are in the unit of the brief, except thread; everything but
@@ -32,14 +33,8 @@ public record ChoiceRow(
    * @param choiceJoins joins; an estimate but for the brief itself
    * @param choiceThread in metres
    * @param choiceHours in hours
-   * @param choiceFrillCost frill cloth as charged
-   * @param choiceThreadCost thread as charged
-   * @param choiceMaterials charged, all of them
-   * @param choiceLabour wages
-   * @param choiceCost all costs
-   * @param choiceNetEach price of one before tax
-   * @param choicePriceEach price of one
-   * @param choicePriceTotal price of all
+   * @param cost what it costs; empty where bases or interfacing do not fit
+   * @param asked what is asked for it; empty where the profit is no possible one either
    */
   public record Figures(
       int choiceRings,
@@ -50,22 +45,48 @@ public record ChoiceRow(
       int choiceJoins,
       double choiceThread,
       double choiceHours,
+      Optional<Cost> cost,
+      Optional<Asked> asked) {}
+
+  /**
+   * @param choiceFrillCost frill cloth as charged
+   * @param choiceThreadCost thread as charged
+   * @param choiceMaterials charged, all of them
+   * @param choiceLabour wages
+   * @param choiceCost all costs
+   */
+  public record Cost(
       double choiceFrillCost,
       double choiceThreadCost,
       double choiceMaterials,
       double choiceLabour,
-      double choiceCost,
-      double choiceNetEach,
-      double choicePriceEach,
-      double choicePriceTotal) {}
+      double choiceCost) {}
+
+  /**
+   * @param choiceNetEach price of one before tax
+   * @param choicePriceEach price of one
+   * @param choicePriceTotal price of all
+   */
+  public record Asked(double choiceNetEach, double choicePriceEach, double choicePriceTotal) {
+    static Asked of(Price price) {
+      return new Asked(price.netEach(), price.priceEach(), price.priceTotal());
+    }
+  }
 
   static ChoiceRow of(int number, Candidate candidate, ChoiceReckoner reckoner) {
     return new ChoiceRow(
         number,
-        candidate.look().fullness(),
-        candidate.look().spacing(),
-        reckoner.cover(candidate.look().spacing()),
-        candidate.made().isPresent() ? "fits" : "no",
+        candidate
+            .look()
+            .map(of -> new Look(of.fullness(), of.spacing(), reckoner.cover(of.spacing()))),
+        fits(candidate),
         candidate.made().map(made -> reckoner.figures(number, made)));
+  }
+
+  private static String fits(Candidate candidate) {
+    if (candidate.look().isEmpty()) {
+      return "left out";
+    }
+    return candidate.made().isPresent() ? "fits" : "no";
   }
 }

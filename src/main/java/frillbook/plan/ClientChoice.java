@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 /**
  * One of the three choices as a client is shown it.
  *
- * @param clientChoice its number and the maker's words for it
+ * @param clientChoice its number and the maker's words for it; "" for one that is left out
  * @param terms none where it cannot be made
  */
 public record ClientChoice(String clientChoice, Optional<Terms> terms) {
@@ -29,15 +29,17 @@ public record ClientChoice(String clientChoice, Optional<Terms> terms) {
   }
 
   private static ClientChoice of(ChoiceRow row, String words) {
-    String name = row.choiceNo() + (words.isEmpty() ? "" : " – " + words);
+    String name =
+        row.look().map(l -> row.choiceNo() + (words.isEmpty() ? "" : " – " + words)).orElse("");
     return new ClientChoice(name, row.figures().map(figures -> terms(row, figures)));
   }
 
   private static Terms terms(ChoiceRow row, ChoiceRow.Figures figures) {
+    ChoiceRow.Asked asked = figures.asked().orElseThrow();
     return new Terms(
-        row.choiceFullness(),
+        row.look().orElseThrow().choiceFullness(),
         figures.choiceRings(),
-        figures.choicePriceEach(),
-        figures.choicePriceTotal());
+        asked.choicePriceEach(),
+        asked.choicePriceTotal());
   }
 }

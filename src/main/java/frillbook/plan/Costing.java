@@ -1,21 +1,20 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.discs.BaseCloth;
 import frillbook.fill.Filling;
 import frillbook.materials.Interfacing;
 import frillbook.materials.Mass;
 import frillbook.materials.Materials;
-import frillbook.money.Bargain;
-import frillbook.money.Costs;
-import frillbook.money.Money;
-import frillbook.money.Price;
 import frillbook.naming.Prefixed;
+import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What the order takes, lasts, costs and asks, and two other looks beside it.
+ * What the order takes, lasts and costs, and two other looks beside it.
  *
  * @param zipCount one for each zipped back
  * @param frillUsedLength cloth in frills and overlays as a length of the usable width, after
@@ -24,74 +23,56 @@ import java.util.List;
  * @param two search for the cloth of the second choice
  * @param three the same for the third
  * @param choices the brief itself and both others
- * @param clientChoices the same as a client is shown them
+ * @param leanings how the cloth moves with the look
+ * @param bill empty where bases or interfacing do not fit
  */
 public record Costing(
-    Filling filling,
     ThreadNeed thread,
     Interfacing interfacing,
     int zipCount,
     Mass mass,
     double frillUsedLength,
-    Materials materials,
     Hours hours,
-    Costs costs,
-    Price price,
-    Bargain bargain,
     double meanStripNet,
     @Prefixed("two") ChoiceSearch two,
     @Prefixed("three") ChoiceSearch three,
     List<ChoiceRow> choices,
-    List<ClientChoice> clientChoices) {
+    Leanings leanings,
+    Optional<Bill> bill) {
 
-  static Costing of(Job job) {
+  static Costing of(Job job, Checks checks, Optional<BaseCloth> base) {
     Brief brief = job.brief();
     Filling filling = Filling.of(brief);
     ThreadNeed thread = ThreadNeed.of(brief, job.sewing());
-    Materials materials =
-        Materials.of(brief, job.needs(filling.fillWeight(), thread.threadLength()));
     Hours hours = Hours.of(brief.times(), job.amounts());
-    return priced(job, filling, thread, materials, hours);
-  }
-
-  private static Costing priced(
-      Job job, Filling filling, ThreadNeed thread, Materials materials, Hours hours) {
-    Brief brief = job.brief();
-    Money money = Money.in(brief.money().currencyCode());
-    Costs costs = Costs.of(money, brief.money(), materials.materialsTotal(), hours.hoursTotal());
-    Price price = Price.of(money, brief.money(), costs.costTotal(), job.quantity());
+    Optional<Materials> materials =
+        base.filter(b -> checks.interfacingFits())
+            .map(b -> job.needs(b, filling.fillWeight(), thread.threadLength()))
+            .map(needs -> Materials.of(brief, needs));
     Candidate two = Candidate.of(brief, brief.choices().two());
     Candidate three = Candidate.of(brief, brief.choices().three());
-    ChoiceReckoner reckoner = new ChoiceReckoner(job, thread, materials, hours);
+    ChoiceReckoner reckoner =
+        new ChoiceReckoner(job, thread, hours, materials, checks.marginIsPossible());
     List<ChoiceRow> choices =
         List.of(
             ChoiceRow.of(1, Candidate.own(job), reckoner),
             ChoiceRow.of(2, two, reckoner),
             ChoiceRow.of(3, three, reckoner));
+    Leanings leanings = leanings(job);
     return new Costing(
-        filling,
         thread,
         job.interfacing(),
         job.zipCount(),
         mass(job, filling),
         job.frillUsedLength(),
-        materials,
         hours,
-        costs,
-        price,
-        Bargain.of(
-            money,
-            brief.money(),
-            costs,
-            price,
-            materials.materialsTotal(),
-            hours.hoursTotal(),
-            job.quantity()),
         reckoner.meanStripNet(),
         two.search(),
         three.search(),
         choices,
-        ClientChoice.all(choices, brief.words()));
+        leanings,
+        materials.map(
+            m -> new Billing(job, m, hours, leanings).of(choices, checks.marginIsPossible())));
   }
 
   private static Mass mass(Job job, Filling filling) {
@@ -99,5 +80,15 @@ public record Costing(
     double cutLength = job.strip().flatLength() / job.sizes().joinGain();
     double stripArea = cutLength * job.sizes().strip().stripCutWidth();
     return Mass.of(job.brief(), job.sizes().discs(), stripArea, filling.fillEach());
+  }
+
+  private static Leanings leanings(Job job) {
+    double diameter = job.sizes().discs().baseCutDiameter();
+    int overlays = job.sizes().discs().overlayCount();
+    double discs = overlays * Math.PI * diameter * diameter / 4 / job.sizes().usableWidth();
+    return Leanings.of(
+        job.brief(),
+        new Leanings.Base(
+            job.rings().stitchedLength(), job.strip().flatLength(), discs, job.frillUsedLength()));
   }
 }

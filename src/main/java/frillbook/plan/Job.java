@@ -15,7 +15,6 @@ record Job(
     Sizes sizes,
     Rings rings,
     StripLength strip,
-    BaseCloth base,
     FrillCut cut,
     double frillUsedLength,
     Interfacing interfacing) {
@@ -46,7 +45,7 @@ record Job(
     return brief().base().backStyle().hasZip() ? quantity() : 0;
   }
 
-  Needs needs(double fillWeight, double threadLength) {
+  Needs needs(BaseCloth base, double fillWeight, double threadLength) {
     double share = sizes.usableShare();
     return new Needs(
         frillUsedLength / share,

@@ -1,19 +1,28 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.discs.BaseCloth;
+import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
+import frillbook.picture.Guide.GuideJoin;
+import frillbook.picture.Side;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that follows from a brief, under the same names as in the workbook.
+ * Everything that follows from a brief, under the same names as in the workbook. A check that does
+ * not hold keeps back the parts of the work it is about, and no others.
  *
  * @param tiny lengths closer together than this count as equal
  * @param moneyPlaces decimals of the currency (ISO 4217); all money is rounded to them
  * @param lengthUnit of every length
+ * @param guards how far the plan goes
  * @param lengthFound false where no length of cloth holds strips and spares in the chosen grain
  * @param checkFlag STOP without a plan, MIND where something wants thought, else READY
- * @param work the worked-out plan; empty where a check says that there is none
+ * @param rows the flower; empty where no ring fits
+ * @param base empty where bases or backs do not fit their cloth
+ * @param work the cutting and all that follows; empty where a check says that there is none
  */
 public record Plan(
     double tiny,
@@ -21,8 +30,13 @@ public record Plan(
     String lengthUnit,
     Sizes sizes,
     Checks checks,
+    Guards guards,
     boolean lengthFound,
     String checkFlag,
+    Filling filling,
+    Side side,
+    Optional<RowWork> rows,
+    Optional<BaseWork> base,
     Optional<Work> work) {
 
   /** The plan for {@code brief}, whose inputs lie in their ranges. */
@@ -30,18 +44,34 @@ public record Plan(
     Workroom room = Workroom.of(brief);
     Sizes sizes = Sizes.of(room);
     Checks checks = Checks.of(brief, sizes);
-    Optional<Work> work = checks.planOk() ? Optional.of(Work.of(room, sizes)) : Optional.empty();
-    int places = Money.in(brief.money().currencyCode()).places();
+    Optional<Frill> frill = when(checks.rowsFit(), room).map(Frill::of);
+    Optional<BaseWork> base =
+        when(checks.baseFitsCloth(), room).map(fitting -> BaseWork.of(fitting, sizes));
+    Optional<BaseCloth> cloth = base.map(BaseWork::base);
+    Optional<Work> work =
+        frill.filter(f -> checks.clothFits()).map(f -> Work.of(room, sizes, checks, f, cloth));
+    List<GuideJoin> joins =
+        work.flatMap(Work::cut).map(FrillWork::joinsOfTheFirst).orElse(List.of());
+    Filling filling = Filling.of(brief);
     boolean found = work.map(Work::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
-        places,
+        Money.in(brief.money().currencyCode()).places(),
         brief.unit().symbol(),
         sizes,
         checks,
+        Guards.of(brief.choices(), checks, work.map(Work::cutOk).orElse(false)),
         found,
         flag(checks, found),
+        filling,
+        Side.of(brief, filling),
+        frill.map(f -> RowWork.of(room, f, joins)),
+        base,
         work);
+  }
+
+  private static Optional<Workroom> when(boolean fits, Workroom room) {
+    return fits ? Optional.of(room) : Optional.empty();
   }
 
   private static String flag(Checks checks, boolean found) {

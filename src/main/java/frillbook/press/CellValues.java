@@ -28,7 +28,7 @@ public final class CellValues {
   private final PlanWords words;
 
   /**
-   * @param inputs every input by name, null for words that were emptied; each can be used
+   * @param inputs every input by name, null for what was emptied and may be; each can be used
    * @param plan the values that follow from them
    */
   public CellValues(Form form, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
@@ -73,7 +73,7 @@ public final class CellValues {
 
   private boolean isUsable(InputTemplate input) {
     Object value = inputs.get(input.name());
-    return input.accepts(value == null ? NamedValues.NOTHING : value, unit);
+    return value == null || input.accepts(value, unit);
   }
 
   private int fault(Form.Check check) {

@@ -5,6 +5,7 @@ import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.template.InputUse;
 import frillbook.template.Position;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
@@ -59,6 +60,10 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       inputs.add(input());
     }
+    List<InputTemplate> checked = new ArrayList<>();
+    for (int index = 0; index < inputs.size(); index++) {
+      checked.add(inputs.get(in.getInt()));
+    }
     List<Form.Check> checks = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
       checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), text(), textIfAny()));
@@ -72,12 +77,13 @@ final class PressReader {
       headlines.add(
           new Form.Headline(text(), text(), text(), ValueFormat.valueOf(text()), truth()));
     }
-    return new Form(inputs, checks, texts, headlines, textIfAny());
+    return new Form(inputs, checked, checks, texts, headlines, textIfAny());
   }
 
   private InputTemplate input() {
     String name = text();
     String label = text();
+    InputUse use = InputUse.of(text(), textIfAny());
     InputKind kind = InputKind.valueOf(text());
     String unit = text();
     String prompt = text();
@@ -90,6 +96,7 @@ final class PressReader {
     return new InputTemplate(
         name,
         label,
+        use,
         kind,
         unit,
         prompt,

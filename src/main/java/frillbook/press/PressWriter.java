@@ -1,6 +1,7 @@
 package frillbook.press;
 
 import frillbook.template.Form;
+import frillbook.template.FormulaText;
 import frillbook.template.InputTemplate;
 import frillbook.template.Position;
 import frillbook.template.Range;
@@ -42,6 +43,9 @@ final class PressWriter {
     for (InputTemplate input : form.inputs()) {
       input(input);
     }
+    for (InputTemplate input : form.checkedInputs()) {
+      out.writeInt(form.inputs().indexOf(input));
+    }
     count(form.checks());
     for (Form.Check check : form.checks()) {
       text(check.name());
@@ -68,6 +72,8 @@ final class PressWriter {
   private void input(InputTemplate input) throws IOException {
     text(input.name());
     text(input.label());
+    text(input.use().part());
+    text(input.use().when().map(FormulaText::toString));
     text(input.kind().name());
     text(input.unit());
     text(input.prompt());

@@ -1,10 +1,14 @@
 package frillbook.template;
 
+import java.util.Optional;
+
 /**
  * A column of a table; one formula for all its rows.
  *
  * @param name in the workbook: the column's data cells
  * @param unit as written: {@code {unit}} for a length, {@code -} for none
+ * @param guard name of the line that must be 1 for this column to be calculated, beside that of its
+ *     table; empty for none
  */
 public record ColumnTemplate(
     String name,
@@ -13,4 +17,5 @@ public record ColumnTemplate(
     ValueFormat format,
     FormulaText formula,
     String note,
+    Optional<String> guard,
     Position position) {}

@@ -18,7 +18,7 @@ final class Declarations {
     COLUMN,
     /** Several columns of a table. */
     BLOCK,
-    /** Results of all checks, or of all inputs' checks. */
+    /** Results of all checks, of all inputs' checks, or of those of one part. */
     CHECKS
   }
 
@@ -30,9 +30,6 @@ final class Declarations {
   Declarations(WorkbookTemplate template, Mistakes mistakes) {
     this.mistakes = mistakes;
     template.sheets().forEach(sheet -> sheet.rows().forEach(this::declare));
-    if (!template.rows(RowTemplate.InputChecks.class).isEmpty()) {
-      kinds.put("input_fault", Kind.CHECKS);
-    }
     if (kinds.containsValue(Kind.CHECK) || kinds.containsKey("input_fault")) {
       kinds.put("check_fault", Kind.CHECKS);
       kinds.put("check_sentence", Kind.CHECKS);
@@ -50,6 +47,12 @@ final class Declarations {
     } else if (row instanceof TableTemplate table) {
       table.columns().forEach(each -> declare(each.name(), Kind.COLUMN, each.position()));
       table.blocks().forEach(each -> declare(each.name(), Kind.BLOCK, each.position()));
+    } else if (row instanceof RowTemplate.InputChecks checks) {
+      kinds.put("input_fault", Kind.CHECKS);
+      checks.parts().stream()
+          .distinct()
+          .map(RowTemplate.InputChecks::faults)
+          .forEach(name -> declare(name, Kind.CHECKS, checks.position()));
     }
   }
 

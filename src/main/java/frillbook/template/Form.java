@@ -10,6 +10,7 @@ import java.util.Optional;
  * What a workbook asks for and what it answers, apart from formulas, places and looks.
  *
  * @param inputs in reading order
+ * @param checkedInputs the same in the order in which they are checked
  * @param checks in reading order, those of single inputs left out
  * @param texts lines that are words, by name in reading order
  * @param headlines lines told when the workbook has been written, in reading order
@@ -17,6 +18,7 @@ import java.util.Optional;
  */
 public record Form(
     List<InputTemplate> inputs,
+    List<InputTemplate> checkedInputs,
     List<Check> checks,
     Map<String, Sentence> texts,
     List<Headline> headlines,
@@ -55,6 +57,7 @@ public record Form(
         .forEach(line -> line.sentence().ifPresent(said -> texts.put(line.name(), said)));
     return new Form(
         template.inputs(),
+        template.checkedInputs(),
         template.checks().stream().map(Check::of).toList(),
         texts,
         template.lines().stream().filter(LineTemplate::headline).map(Headline::of).toList(),

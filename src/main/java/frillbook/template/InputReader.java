@@ -15,9 +15,15 @@ final class InputReader {
   private static final Range NO_RANGE = new Range(0, 0, 0);
 
   private final Block block;
+  private final String name;
+  private final String label;
+  private final InputUse use;
 
   private InputReader(Block block) {
     this.block = block;
+    this.name = RowReader.name(block, "input");
+    this.label = block.requiredText("label");
+    this.use = InputUse.read(block);
   }
 
   static InputTemplate read(Block block) {
@@ -27,32 +33,39 @@ final class InputReader {
   }
 
   private InputTemplate input() {
-    String name = RowReader.name(block, "input");
-    String label = block.requiredText("label");
     InputKind kind = block.word("kind", InputKind.NUMBER);
     String unit = unit(kind);
     return switch (kind) {
-      case LENGTH -> numeric(name, label, kind, unit, range("inch"), range("cm"));
+      case LENGTH -> numeric(kind, unit, range("inch"), range("cm"));
       case NUMBER, PERCENT, COUNT -> {
         Range range = range(block, kind);
-        yield numeric(name, label, kind, unit, range, range);
+        yield numeric(kind, unit, range, range);
       }
-      case CHOICE -> choice(name, label, unit);
-      case CURRENCY -> words(name, label, kind, unit, List.of(), currencies());
+      case CHOICE -> choice(unit);
+      case CURRENCY -> words(kind, unit, List.of(), currencies());
       case TEXT -> {
         String preset = block.text("default").orElse("");
-        yield words(name, label, kind, unit, List.of(), PresetWords.both(preset));
+        yield words(kind, unit, List.of(), PresetWords.both(preset));
       }
     };
   }
 
-  private InputTemplate numeric(
-      String name, String label, InputKind kind, String unit, Range inch, Range cm) {
+  private InputTemplate numeric(InputKind kind, String unit, Range inch, Range cm) {
     return new InputTemplate(
-        name, label, kind, unit, prompt(), inch, cm, List.of(), PresetWords.NONE, block.position());
+        name,
+        label,
+        use,
+        kind,
+        unit,
+        prompt(),
+        inch,
+        cm,
+        List.of(),
+        PresetWords.NONE,
+        block.position());
   }
 
-  private InputTemplate choice(String name, String label, String unit) {
+  private InputTemplate choice(String unit) {
     List<SourceText> choices = block.texts("choices");
     SourceText preset = block.requiredRawText("default");
     List<String> words = choices.stream().map(SourceText::value).toList();
@@ -60,19 +73,23 @@ final class InputReader {
     if (!preset.isEmpty() && !words.contains(preset.value())) {
       tell(preset, "the default " + preset, "one of " + String.join(", ", words));
     }
-    PresetWords both = PresetWords.both(preset.value());
-    return words(name, label, InputKind.CHOICE, unit, words, both);
+    return words(InputKind.CHOICE, unit, words, PresetWords.both(preset.value()));
   }
 
   private InputTemplate words(
-      String name,
-      String label,
-      InputKind kind,
-      String unit,
-      List<String> choices,
-      PresetWords preset) {
+      InputKind kind, String unit, List<String> choices, PresetWords preset) {
     return new InputTemplate(
-        name, label, kind, unit, prompt(), NO_RANGE, NO_RANGE, choices, preset, block.position());
+        name,
+        label,
+        use,
+        kind,
+        unit,
+        prompt(),
+        NO_RANGE,
+        NO_RANGE,
+        choices,
+        preset,
+        block.position());
   }
 
   private PresetWords currencies() {

@@ -10,6 +10,7 @@ import java.util.List;
  *
  * @param name in the workbook, in snake case
  * @param label what stands beside the cell
+ * @param use what it matters to
  * @param kind what may be typed
  * @param unit as written in the template: {@code {unit}} for a length, {@code -} for none, the
  *     {@code {currency_code}} in it for money
@@ -23,6 +24,7 @@ import java.util.List;
 public record InputTemplate(
     String name,
     String label,
+    InputUse use,
     InputKind kind,
     String unit,
     String prompt,

@@ -26,10 +26,17 @@ final class Needs {
 
   static List<Need> of(WorkbookTemplate template, Declarations declarations) {
     Needs needs = new Needs(template, declarations);
+    template.inputs().forEach(needs::input);
     template.lines().forEach(needs::line);
     template.checks().forEach(needs::check);
     template.tables().forEach(needs::table);
     return needs.needs;
+  }
+
+  /** Whether an input can be used is known once it is known whether it is used. */
+  private void input(InputTemplate input) {
+    String faults = RowTemplate.InputChecks.faults(input.use().part());
+    input.use().when().ifPresent(used -> formula(faults, used));
   }
 
   private void line(LineTemplate line) {
@@ -52,6 +59,7 @@ final class Needs {
       return;
     }
     table.columns().forEach(column -> formula(column.name(), column.formula()));
+    table.columns().forEach(each -> guard(each.name(), each.guard(), each.position()));
     if (table.show().isEmpty()) {
       table.columns().forEach(column -> guard(column.name(), table.guard(), table.position()));
     } else {
@@ -104,9 +112,17 @@ final class Needs {
     if (blocks.containsKey(name)) {
       return blocks.get(name).columns().stream();
     } else if (name.equals("check_fault") || name.equals("check_sentence")) {
-      return template.checks().stream().map(CheckTemplate::name);
+      return Stream.concat(template.checks().stream().map(CheckTemplate::name), faults());
+    } else if (name.equals("input_fault")) {
+      return faults();
     }
     return Stream.of(name);
+  }
+
+  private Stream<String> faults() {
+    return template.rows(RowTemplate.InputChecks.class).stream()
+        .flatMap(checks -> checks.parts().stream())
+        .map(RowTemplate.InputChecks::faults);
   }
 
   private void add(String from, String to, Need.Kind kind, Position at) {

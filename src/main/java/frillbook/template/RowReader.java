@@ -68,9 +68,11 @@ final class RowReader {
   }
 
   private static RowTemplate inputChecks(Block block) {
-    block.flag("input_checks");
+    List<SourceText> parts = block.texts("input_checks");
     block.done();
-    return new RowTemplate.InputChecks(block.position());
+    parts.forEach(part -> tellObjection(part, block.scope()));
+    return new RowTemplate.InputChecks(
+        parts.stream().map(SourceText::value).toList(), block.position());
   }
 
   private static RowTemplate glossary(Block block) {

@@ -1,5 +1,7 @@
 package frillbook.template;
 
+import java.util.List;
+
 /** One entry of a sheet, from top to bottom. */
 public sealed interface RowTemplate
     permits RowTemplate.Section,
@@ -27,8 +29,21 @@ public sealed interface RowTemplate
   /** A paragraph that must not be missed. */
   record Caution(String text, Position position) implements RowTemplate {}
 
-  /** One check for each input of the whole workbook. */
-  record InputChecks(Position position) implements RowTemplate {}
+  /**
+   * One check for each input of the whole workbook.
+   *
+   * @param parts of the work, in which order the inputs of each are checked
+   */
+  record InputChecks(List<String> parts, Position position) implements RowTemplate {
+    public InputChecks {
+      parts = List.copyOf(parts);
+    }
+
+    /** The name of the faults of one part's inputs. */
+    public static String faults(String part) {
+      return part + "_fault";
+    }
+  }
 
   /** What the checks say: the first sentence of one that stops, else of one to mind. */
   record Verdict(Position position) implements RowTemplate {}

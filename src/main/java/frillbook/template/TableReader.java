@@ -74,6 +74,7 @@ final class TableReader {
             block.word("format", ValueFormat.NUMBER),
             RowReader.formula(block, "formula"),
             block.requiredText("note"),
+            RowReader.guard(block, "none"),
             block.position());
     block.done();
     return column;

@@ -18,6 +18,7 @@ final class TemplateChecks {
 
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     TemplateChecks checks = new TemplateChecks(template, mistakes);
+    template.inputs().forEach(checks::input);
     template.lines().forEach(checks::line);
     template.checks().forEach(checks::check);
     template.tables().forEach(checks::table);
@@ -29,6 +30,11 @@ final class TemplateChecks {
     MoneyCheck.check(template, checks.declarations, mistakes);
     CircleCheck.check(template, checks.declarations, mistakes);
     LayoutCheck.check(template, mistakes);
+    PartCheck.check(template, mistakes);
+  }
+
+  private void input(InputTemplate input) {
+    input.use().when().ifPresent(used -> formulas.check(used, Optional.empty()));
   }
 
   private void line(LineTemplate line) {
@@ -51,6 +57,7 @@ final class TemplateChecks {
     table.show().ifPresent(show -> formulas.check(show, Optional.of(table)));
     table.columns().forEach(column -> formulas.check(column.formula(), Optional.of(table)));
     guard(table.guard(), table.position());
+    table.columns().forEach(column -> guard(column.guard(), column.position()));
   }
 
   private void guard(Optional<String> guard, Position at) {

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -16,6 +17,17 @@ public record WorkbookTemplate(String title, List<SheetTemplate> sheets) {
   /** Every input in reading order. */
   public List<InputTemplate> inputs() {
     return rows(InputTemplate.class);
+  }
+
+  /** Every input in the order in which they are checked: part by part. */
+  public List<InputTemplate> checkedInputs() {
+    List<String> parts =
+        rows(RowTemplate.InputChecks.class).stream()
+            .flatMap(checks -> checks.parts().stream())
+            .toList();
+    return inputs().stream()
+        .sorted(Comparator.comparing(input -> parts.indexOf(input.use().part())))
+        .toList();
   }
 
   /** Every calculated line in reading order. */

@@ -54,6 +54,7 @@ public record CalculatedCell(
 
   private static Set<String> needs(TableTemplate table, ColumnTemplate column) {
     Set<String> needs = needs(table.guard());
+    column.guard().ifPresent(needs::add);
     needs.addAll(names(column.formula()));
     table.show().ifPresent(show -> needs.addAll(names(show)));
     table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
@@ -123,7 +124,7 @@ public record CalculatedCell(
       CellSource sentence = new CellSource.FaultSentence(said);
       place.add(row, Layout.SENTENCE, sentence, Set.of(check.name()));
     } else if (entry instanceof RowTemplate.InputChecks) {
-      addInputChecks(cells, sheet, row, template.inputs());
+      addInputChecks(cells, sheet, row, template.checkedInputs());
     } else if (entry instanceof SentenceTemplate sentence) {
       place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
     } else if (entry instanceof ChartTemplate chart) {

@@ -4,6 +4,7 @@ import frillbook.brief.Currencies;
 import frillbook.brief.LengthUnit;
 import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.FormulaText;
 import frillbook.template.FormulaToken;
 import frillbook.template.InputTemplate;
@@ -75,11 +76,21 @@ final class FormulaTranslation {
     return "IF(" + check.name() + "=0," + fine + "," + message + ")";
   }
 
+  /** 1 where the cell {@code cell} is used and cannot be. */
+  String fault(InputTemplate input, String cell) {
+    String judged = judged(input, cell);
+    return input
+        .use()
+        .when()
+        .map(used -> "IF(" + render(used) + "," + judged + ",0)")
+        .orElse(judged);
+  }
+
   /**
    * 1 where the cell {@code cell} is blank, of the wrong kind or out of range. Nested, because a
    * spreadsheet evaluates every part of AND, and a text cannot be compared or rounded.
    */
-  String fault(InputTemplate input, String cell) {
+  private String judged(InputTemplate input, String cell) {
     Range range = input.range(setting.unit());
     String within = cell + ">=" + number(range.from()) + "," + cell + "<=" + number(range.to());
     return switch (input.kind()) {
@@ -116,7 +127,8 @@ final class FormulaTranslation {
    */
   String cell(Row row, int column) {
     TableTemplate table = row.table();
-    String formula = render(table.columns().get(column).formula(), row);
+    ColumnTemplate of = table.columns().get(column);
+    String formula = guarded(of.guard(), render(of.formula(), row), "\"\"");
     if (table.show().isEmpty()) {
       return guarded(table.guard(), formula, "\"\"");
     } else if (column > 0) {

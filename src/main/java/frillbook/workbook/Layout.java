@@ -11,6 +11,7 @@ import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -124,8 +125,8 @@ final class Layout {
       checks.add(Span.cell(sheet, row, FAULT));
     } else if (entry instanceof TableTemplate table) {
       nameTable(sheet, table, dataRow(table, row));
-    } else if (entry instanceof RowTemplate.InputChecks) {
-      nameInputChecks(sheet, row);
+    } else if (entry instanceof RowTemplate.InputChecks inputChecks) {
+      nameInputChecks(sheet, inputChecks, row);
     }
   }
 
@@ -141,15 +142,22 @@ final class Layout {
     }
   }
 
-  private void nameInputChecks(String sheet, int row) {
+  private void nameInputChecks(String sheet, RowTemplate.InputChecks inputChecks, int row) {
+    List<InputTemplate> inputs = template.checkedInputs();
     int next = row;
-    for (InputTemplate input : template.inputs()) {
+    for (InputTemplate input : inputs) {
       Span fault = Span.cell(sheet, next++, FAULT);
       faults.put(input.name(), fault);
       checks.add(fault);
     }
     if (next > row) {
       names.put("input_fault", Span.column(sheet, row, next - row, FAULT));
+    }
+    List<String> parts = inputs.stream().map(input -> input.use().part()).toList();
+    for (String part : inputChecks.parts()) {
+      int first = row + parts.indexOf(part);
+      int count = Collections.frequency(parts, part);
+      names.put(RowTemplate.InputChecks.faults(part), Span.column(sheet, first, count, FAULT));
     }
   }
 

@@ -1,7 +1,10 @@
 package frillbook.workbook;
 
+import frillbook.brief.Brief;
 import frillbook.brief.LengthUnit;
+import frillbook.naming.NamedValues;
 import frillbook.press.Paper;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.EmptyFileException;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.ooxml.POIXMLException;
@@ -24,20 +29,23 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
- * @param inputs every input of the templates, a Double or a String
+ * @param inputs every input of the template, a Double or a String; of one that is not used and
+ *     cannot be, the default, or nothing where it may be left out
  */
 public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs) {
+  private static final String INPUT_FAULT = "input_fault";
+
   private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
-   * Reads the inputs of {@code templates} from {@code path}.
+   * Reads the inputs of {@code form} from {@code path}.
    *
    * @throws PlanFileException with one sentence for each cell that cannot be used
    */
-  public static PlanFile read(Path path, List<InputTemplate> templates) {
+  public static PlanFile read(Path path, Form form) {
     try (InputStream in = Files.newInputStream(path);
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
-      return read(path, workbook, templates);
+      return read(path, workbook, form);
     } catch (NoSuchFileException e) {
       throw new PlanFileException(path + " is not there. " + REMEDY);
     } catch (IOException e) {
@@ -47,7 +55,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     }
   }
 
-  private static PlanFile read(Path path, XSSFWorkbook workbook, List<InputTemplate> templates) {
+  private static PlanFile read(Path path, XSSFWorkbook workbook, Form form) {
     WorkbookValues values = new WorkbookValues(workbook);
     if (!values.names().containsAll(List.of("length_unit", "currency_code"))) {
       throw new PlanFileException(
@@ -58,9 +66,14 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     LengthUnit unit = unit(path, values);
     List<String> mistakes = new ArrayList<>();
     Map<String, Object> inputs = new LinkedHashMap<>();
-    for (InputTemplate input : templates) {
-      inputs.put(input.name(), value(values, input, unit, mistakes));
+    Map<InputTemplate, String> refused = new LinkedHashMap<>();
+    for (InputTemplate input : form.inputs()) {
+      inputs.put(input.name(), value(values, input, unit, mistakes, refused));
     }
+    Set<InputTemplate> unused = unused(values, form, refused.keySet());
+    unused.forEach(input -> inputs.put(input.name(), standIn(input, unit)));
+    refused.keySet().removeAll(unused);
+    mistakes.addAll(refused.values());
     if (!mistakes.isEmpty()) {
       mistakes.add(0, path + " has inputs that cannot be used.");
       throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
@@ -96,7 +109,11 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
   }
 
   private static Object value(
-      WorkbookValues values, InputTemplate input, LengthUnit unit, List<String> mistakes) {
+      WorkbookValues values,
+      InputTemplate input,
+      LengthUnit unit,
+      List<String> mistakes,
+      Map<InputTemplate, String> refused) {
     if (!values.names().contains(input.name())) {
       mistakes.add(
           "There is no cell named "
@@ -109,8 +126,28 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     saved
         .problem()
         .or(() -> refusal(input, found, unit))
-        .ifPresent(problem -> mistakes.add(values.where(input.name()) + ": " + problem));
+        .ifPresent(problem -> refused.put(input, values.where(input.name()) + ": " + problem));
     return found;
+  }
+
+  /** Of the inputs that cannot be used those that the plan's own checks do not look at. */
+  private static Set<InputTemplate> unused(
+      WorkbookValues values, Form form, Set<InputTemplate> refused) {
+    List<InputTemplate> checked = form.checkedInputs();
+    return refused.stream()
+        .filter(input -> input.use().when().isPresent())
+        .filter(input -> isSound(values, checked.indexOf(input)))
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isSound(WorkbookValues values, int row) {
+    return values.names().contains(INPUT_FAULT)
+        && values.calculated(INPUT_FAULT, row).filter(Double.valueOf(0)::equals).isPresent();
+  }
+
+  private static Object standIn(InputTemplate input, LengthUnit unit) {
+    boolean mayBeLeftOut = Brief.optionalInputs().contains(input.name());
+    return mayBeLeftOut ? NamedValues.NOTHING : input.preset(unit);
   }
 
   private static Optional<String> refusal(InputTemplate input, Object found, LengthUnit unit) {

@@ -62,7 +62,7 @@ final class SheetWriter {
     } else if (entry instanceof CheckTemplate check) {
       checks.check(row, check);
     } else if (entry instanceof RowTemplate.InputChecks) {
-      checks.inputs(row, template.inputs());
+      checks.inputs(row, template.checkedInputs());
     } else if (entry instanceof TableTemplate table) {
       tables.table(row, table);
     } else if (entry instanceof ChartTemplate chart) {

@@ -136,10 +136,14 @@ public final class WorkbookValues {
 
   /** What the formula in a name's first cell comes to; nothing where the library cannot tell. */
   Optional<Object> calculated(String name) {
+    return calculated(name, 0);
+  }
+
+  /** The same of the cell in row {@code row}, from 0, of a name's cells. */
+  Optional<Object> calculated(String name, int row) {
     try {
-      return Optional.of(
-          inRootLocale(
-              () -> plain(evaluator.evaluate(evaluationCell(cell(area(name).getFirstCell()))))));
+      XSSFCell cell = cell(area(name).getAllReferencedCells()[row]);
+      return Optional.of(inRootLocale(() -> plain(evaluator.evaluate(evaluationCell(cell)))));
     } catch (RuntimeException e) {
       // It throws many kinds: functions and names it does not know, links to other workbooks.
       return Optional.empty();

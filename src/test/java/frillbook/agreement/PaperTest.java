@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
 import frillbook.plan.Plan;
+import frillbook.plan.RowWork;
 import frillbook.plan.Work;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -65,6 +66,10 @@ final class PaperTest {
         brief(Trials.CM, 59, .126, 1).with("grain", "bias"),
         brief(Trials.INCH, 60, 6, 3).with("grain", "bias"),
         brief(Trials.INCH, 30, .75, 3).with("grain", "bias").with("base_overlays", 2.0));
+  }
+
+  private static RowWork rows(TrialBrief brief) {
+    return brief.plan().rows().orElseThrow();
   }
 
   private static Work work(TrialBrief brief) {
@@ -129,12 +134,12 @@ final class PaperTest {
 
   private static void rings(TrialBrief brief, PrintedPages printed) {
     List<Integer> listed =
-        work(brief).paper().ringsOnPaper().stream().map(ring -> ring.paperRing()).toList();
+        rows(brief).paper().ringsOnPaper().stream().map(ring -> ring.paperRing()).toList();
     List<Integer> found = firstNumbers(printed.of("Rings"));
     assertTrue(found.size() >= listed.size(), () -> brief + ": found " + found + ", not " + listed);
     assertEquals(
         listed, found.subList(found.size() - listed.size(), found.size()), brief::toString);
-    assertEquals(work(brief).rings().ringCount(), listed.get(listed.size() - 1), brief::toString);
+    assertEquals(rows(brief).rings().ringCount(), listed.get(listed.size() - 1), brief::toString);
   }
 
   /** The left half of the table; the right half begins within its lines. */
@@ -168,7 +173,8 @@ final class PaperTest {
 
   private static void materials(TrialBrief brief, PrintedPages printed) {
     List<String> lines = printed.of("Shopping");
-    for (var material : work(brief).cut().orElseThrow().costing().materials().materials()) {
+    for (var material :
+        work(brief).cut().orElseThrow().costing().bill().orElseThrow().materials().materials()) {
       assertTrue(
           lines.stream().anyMatch(line -> line.startsWith(material.materialName())),
           () -> brief + ": no " + material.materialName() + " in " + lines);

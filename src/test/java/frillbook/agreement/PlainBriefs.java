@@ -42,8 +42,14 @@ final class PlainBriefs {
         brief.with("join_line", "diagonal").titled("diagonal joins"),
         brief.with("join_line", "square").titled("square joins"),
         brief.with("join_finish", "FRENCH").titled("a word in capitals"),
+        without(brief, "choice_two").titled("no second choice"),
+        without(without(brief, "choice_two"), "choice_three").titled("no other choice"),
         brief.with("back_style", "zipped halves").with("quantity", 3.0).titled("zipped backs"),
         brief.with("back_style", "overlapping").with("quantity", 3.0).titled("overlapping backs"));
+  }
+
+  private static TrialBrief without(TrialBrief brief, String choice) {
+    return brief.with(choice + "_fullness", null).with(choice + "_spacing", null);
   }
 
   /** So little run that one strip is enough. */

@@ -3,6 +3,7 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.template.Form;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
@@ -46,7 +47,7 @@ class FormulaInInputTest {
   }
 
   private static Object read(String input, Typed plan) {
-    return PlanFile.read(plan.plan(), TEMPLATE.inputs()).inputs().get(input);
+    return PlanFile.read(plan.plan(), Form.of(TEMPLATE)).inputs().get(input);
   }
 
   private static void isRefused(Typed plan, String sentence) {

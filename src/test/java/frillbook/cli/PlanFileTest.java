@@ -3,6 +3,11 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.template.Form;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.PlanFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Plans as a person and a spreadsheet program leave them, and files that are none. */
 class PlanFileTest {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
   @TempDir private Path folder;
 
   private Typed small() {
@@ -78,6 +85,29 @@ class PlanFileTest {
             "Brief!B12: found \"zigzag\". Grain of the strips must be one of: across, along, bias."),
         plan.client());
     assertTrue(Files.notExists(plan.page()));
+  }
+
+  /** Nothing is zipped, so no zip is paid for. */
+  @Test
+  void aCellThatIsNotUsedMayHoldAnything() throws IOException {
+    Typed plan = small().with(Map.of("price_zip", "ask"));
+    plan.pageWritten().close();
+    assertEquals(3.0, PlanFile.read(plan.plan(), Form.of(TEMPLATE)).inputs().get("price_zip"));
+  }
+
+  @Test
+  void aCellThatIsUsedMayNot() throws IOException {
+    Typed plan = small().with(Map.of("price_zip", "ask", "back_style", "zipped halves"));
+    assertEquals(1, plan.client().exitCode());
+  }
+
+  @Test
+  void aChoiceThatWasLeftOutIsNotOffered() throws IOException {
+    Typed plan = small().without("choice_two_fullness").without("choice_two_spacing");
+    plan.pageWritten().close();
+    String said = String.join("\n", PackageText.said(plan.page()));
+    assertTrue(said.contains("1 – as drawn up") && said.contains("3 – fuller"), said);
+    assertTrue(!said.contains("flatter"), said);
   }
 
   @Test

@@ -77,7 +77,7 @@ class BaseLayoutTest {
   @Test
   void theBoughtLengthHoldsTheRows() {
     for (Laid one : laid) {
-      double bought = one.plan().work().orElseThrow().base().baseBuyLength();
+      double bought = one.plan().base().orElseThrow().base().baseBuyLength();
       double left = bought * (1 - one.brief().cloth().washShrinkLength());
       assertTrue(left >= one.layout().length() - OnCloth.TOLERANCE, one.what());
     }

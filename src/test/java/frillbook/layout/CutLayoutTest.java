@@ -165,7 +165,7 @@ class CutLayoutTest {
   @Test
   void theJoinedRunIsLongEnough() {
     for (Laid laid : sample) {
-      double need = laid.plan().work().orElseThrow().strip().orderFlatLength();
+      double need = laid.plan().rows().orElseThrow().strip().orderFlatLength();
       assertTrue(laid.cut().joinedLength() >= need - CLOSE, laid.what());
     }
   }

@@ -13,8 +13,7 @@ class BargainTest {
   private static Bargain bargain(double offer, double hours) {
     var spec = new MoneySpec("EUR", 10, .25, ProfitBasis.MARKUP, .2, .2, 0, 0, offer);
     Costs costs = Costs.of(CENTS, spec, 20, hours);
-    Price price = Price.of(CENTS, spec, costs.costTotal(), 2);
-    return Bargain.of(CENTS, spec, costs, price, 20, hours, 2);
+    return Bargain.of(CENTS, spec, costs, 20, hours, 2);
   }
 
   /** By hand: 20 + 60 + 20 = 100, so 50 each and 60 with tax. */
@@ -22,12 +21,6 @@ class BargainTest {
   void theLowestPricePaysCostsAndWage() {
     assertEquals(50, bargain(0, 6).lowestNet());
     assertEquals(60, bargain(0, 6).lowestPrice());
-  }
-
-  /** By hand: the price of 120 leaves 120 − 20 − 20 = 80 for six hours. */
-  @Test
-  void thePriceAskedLeavesMoreThanTheWage() {
-    assertEquals(80 / 6.0, bargain(0, 6).hourlyLeft(), 1e-9);
   }
 
   @Test
@@ -45,6 +38,5 @@ class BargainTest {
   void withoutOfferOrHoursThereIsNothingAnHour() {
     assertEquals(0, bargain(0, 6).offerHourly());
     assertEquals(0, bargain(60, 0).offerHourly());
-    assertEquals(0, bargain(60, 0).hourlyLeft());
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NamedRecordsTest {
@@ -37,6 +39,39 @@ class NamedRecordsTest {
     assertEquals(
         new Times(new Task(3.5, 10), new Task(4, 5)),
         NamedRecords.build(Times.class, Map.of(), values));
+  }
+
+  record Tasks(@Prefixed("gather") Optional<Task> gather, int rows) {}
+
+  private static Tasks tasks(Map<String, ?> values) {
+    return NamedRecords.build(Tasks.class, Map.of(), values);
+  }
+
+  @Test
+  void whatIsLeftOutAltogetherIsEmpty() {
+    assertEquals(new Tasks(Optional.empty(), 2), tasks(Map.of("rows", 2)));
+    assertEquals(
+        new Tasks(Optional.empty(), 2),
+        tasks(Map.of("rows", 2, "gather_rate", "", "gather_setup", "")));
+  }
+
+  @Test
+  void whatIsThereIsMadeWhole() {
+    var made = tasks(Map.of("rows", 2, "gather_rate", 3.5, "gather_setup", 10));
+    assertEquals(new Tasks(Optional.of(new Task(3.5, 10)), 2), made);
+  }
+
+  @Test
+  void whatIsThereInPartIsRefusedByName() {
+    var refusal =
+        assertThrows(
+            IllegalArgumentException.class, () -> tasks(Map.of("rows", 2, "gather_rate", 3.5)));
+    assertEquals("gather_setup has no usable value: null", refusal.getMessage());
+  }
+
+  @Test
+  void namesOfAnOptionalRecordMayBeWithoutAValue() {
+    assertEquals(Set.of("gather_rate", "gather_setup"), NamedRecords.optional(Tasks.class));
   }
 
   @Test

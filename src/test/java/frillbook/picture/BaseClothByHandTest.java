@@ -18,7 +18,7 @@ class BaseClothByHandTest {
 
   @BeforeEach
   void drawTheCloth() {
-    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().set().base();
+    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().base();
   }
 
   private static void assertAt(double along, double across, Spot spot) {

@@ -105,12 +105,12 @@ class BasePictureTest {
   }
 
   private static int besides(Laid one) {
-    return one.drawn().plan().work().orElseThrow().base().backBeside();
+    return one.drawn().plan().base().orElseThrow().base().backBeside();
   }
 
   private static Laid laid(Drawn drawn) {
     var layout = BaseLayout.of(drawn.briefs().brief()).orElseThrow();
-    return new Laid(drawn, drawn.set().base(), layout);
+    return new Laid(drawn, drawn.base(), layout);
   }
 
   private static Polygon polygon(PlacedRectangle back) {
@@ -131,7 +131,7 @@ class BasePictureTest {
   @Test
   void theEdgeIsTheBoughtClothAfterWashing() {
     for (Laid one : sample) {
-      double bought = one.drawn().plan().work().orElseThrow().base().baseBuyLength();
+      double bought = one.drawn().plan().base().orElseThrow().base().baseBuyLength();
       double left = bought * (1 - one.drawn().briefs().brief().cloth().washShrinkLength());
       Envelope box = one.edge().getEnvelopeInternal();
       assertEquals(left, box.getMaxX(), one.near(), one.what());

@@ -17,7 +17,7 @@ class BiasClothByHandTest {
 
   @BeforeEach
   void drawTheCloth() {
-    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().set().cloth();
+    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().cloth();
   }
 
   /** Slanting ends begin a strip's width further along on its other side. */

@@ -106,7 +106,7 @@ class ClothPictureTest {
   private static Stream<Laid> laid(Drawn drawn) {
     var brief = drawn.briefs().brief();
     return CutLayout.of(brief, drawn.plan(), brief.cloth().grain()).stream()
-        .map(layout -> new Laid(drawn, drawn.set().cloth(), layout));
+        .map(layout -> new Laid(drawn, drawn.cloth(), layout));
   }
 
   private static LineString line(Stream<Coordinate> points) {

@@ -4,7 +4,10 @@ import frillbook.Briefs;
 import frillbook.Said;
 import frillbook.SampleBriefs;
 import frillbook.brief.Grain;
+import frillbook.plan.FrillWork;
 import frillbook.plan.Plan;
+import frillbook.plan.RowWork;
+import frillbook.plan.Work;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,13 +17,12 @@ import java.util.stream.Stream;
  *
  * @param briefs with every input, to say which it was
  */
-record Drawn(Briefs briefs, Plan plan, PictureSet set) {
+record Drawn(Briefs briefs, Plan plan) {
 
   static Optional<Drawn> of(Briefs briefs) {
     Plan plan = Plan.of(briefs.brief());
-    return plan.work()
-        .flatMap(work -> work.cut())
-        .map(cut -> new Drawn(briefs, plan, cut.pictures().set()));
+    boolean whole = plan.checks().planOk() && plan.work().flatMap(Work::cut).isPresent();
+    return whole ? Optional.of(new Drawn(briefs, plan)) : Optional.empty();
   }
 
   /** Of {@code count} briefs at random, those that have a plan, in every grain. */
@@ -29,6 +31,51 @@ record Drawn(Briefs briefs, Plan plan, PictureSet set) {
         .flatMap(briefs -> Stream.of(Grain.values()).map(briefs::with))
         .flatMap(briefs -> Drawn.of(briefs).stream())
         .toList();
+  }
+
+  private RowWork rows() {
+    return plan.rows().orElseThrow();
+  }
+
+  private FrillWork cut() {
+    return plan.work().flatMap(Work::cut).orElseThrow();
+  }
+
+  Flower flower() {
+    return rows().flower();
+  }
+
+  Guide guide() {
+    return rows().guide();
+  }
+
+  /** Joins in the first cushion, of those listed. */
+  int guideJoinCount() {
+    return cut().guideJoinCount();
+  }
+
+  Side side() {
+    return plan.side();
+  }
+
+  ClothPicture cloth() {
+    return cut().picture();
+  }
+
+  BasePicture base() {
+    return plan.base().orElseThrow().picture();
+  }
+
+  Leanings leanings() {
+    return cut().costing().leanings();
+  }
+
+  LeaningPrices leaningPrices() {
+    return cut().costing().bill().orElseThrow().leanings();
+  }
+
+  List<MoneyShare> money() {
+    return cut().costing().bill().orElseThrow().asking().orElseThrow().money();
   }
 
   /** What the workbook says over the picture {@code name}. */

@@ -36,7 +36,7 @@ class FlowerTest {
   }
 
   private static Flower flower(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().set().flower();
+    return Drawn.of(briefs).orElseThrow().flower();
   }
 
   private record Extent(double least, double most) {
@@ -69,8 +69,8 @@ class FlowerTest {
   @Test
   void everyFlowerIsAsWideAsHighAndFillsThePicture() {
     for (Drawn one : sample) {
-      Extent wide = across(one.set().flower());
-      Extent high = upward(one.set().flower());
+      Extent wide = across(one.flower());
+      Extent high = upward(one.flower());
       assertEquals(1, wide.size() / high.size(), .03, one.what());
       assertEquals(1, wide.most(), PLACE, one.what());
       assertTrue(wide.least() >= -1 - PLACE && high.least() >= -1 - PLACE, one.what());
@@ -82,7 +82,7 @@ class FlowerTest {
   @Test
   void theDrawnRippleIsAsLongAsTheFrillIsFull() {
     for (Drawn one : sample) {
-      FlowerShape flower = one.set().flower().shape();
+      FlowerShape flower = one.flower().shape();
       double length = flower.flowerRun() / flower.flowerWaves();
       double slope = 2 * Math.PI * flower.flowerSwing() / length;
       double arc =
@@ -98,7 +98,7 @@ class FlowerTest {
   @Test
   void theDrawnRowsAreAsLongAsTheirAreaSays() {
     for (Drawn one : sample) {
-      FlowerShape flower = one.set().flower().shape();
+      FlowerShape flower = one.flower().shape();
       double hole = flower.flowerHole();
       double byArea = Math.PI * (1 - hole * hole) / flower.flowerSpacing();
       double drawn = flower.flowerRun() * flower.flowerSpacing();
@@ -110,10 +110,10 @@ class FlowerTest {
   @Test
   void equalStepsPassEqualAreas() {
     for (Drawn one : sample) {
-      FlowerShape shape = one.set().flower().shape();
+      FlowerShape shape = one.flower().shape();
       double hole = shape.flowerHole();
       for (int step = 0; step <= shape.flowerPoints(); step++) {
-        double turns = one.set().flower().flower().get(step).flowerAngle() / (2 * Math.PI);
+        double turns = one.flower().flower().get(step).flowerAngle() / (2 * Math.PI);
         double reached = hole + shape.flowerSpacing() * turns;
         double share = (reached * reached - hole * hole) / (1 - hole * hole);
         assertEquals((double) step / shape.flowerPoints(), share, TRACED, one.what());
@@ -124,9 +124,9 @@ class FlowerTest {
   @Test
   void everyRippleHasItsCrestAndItsHollow() {
     for (Drawn one : sample) {
-      FlowerShape shape = one.set().flower().shape();
+      FlowerShape shape = one.flower().shape();
       assertEquals(0, shape.flowerPoints() % (4 * shape.flowerWaves()), one.what());
-      assertTrue(shape.flowerPoints() < one.set().flower().flower().size(), one.what());
+      assertTrue(shape.flowerPoints() < one.flower().flower().size(), one.what());
       assertTrue(shape.flowerPoints() > 0, one.what());
     }
   }
@@ -152,7 +152,7 @@ class FlowerTest {
   @Test
   void manyRowsAreThinnedAndTheTitleSaysSo() {
     Drawn drawn = Drawn.of(Briefs.inch().with("ring_spacing", .25)).orElseThrow();
-    assertTrue(drawn.set().flower().shape().flowerThinned());
+    assertTrue(drawn.flower().shape().flowerThinned());
     assertEquals(
         "32 rings, 2.5 times full: ripples about 1.11 times as deep as long; 5 rings drawn",
         drawn.title("flower"));

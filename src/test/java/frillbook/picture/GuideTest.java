@@ -19,7 +19,7 @@ class GuideTest {
   /** commons-math3: ∫√(r² + r′²)dφ along r = 0.5 + 0.75·turns, times 2.5, after half of 1 in. */
   @Test
   void aMarkIsTheStripUsedSoFar() {
-    for (var point : drawn(Briefs.inch()).set().guide().guides()) {
+    for (var point : drawn(Briefs.inch()).guide().guides()) {
       double sewn =
           point.guideTurn() == 0
               ? 0
@@ -38,9 +38,9 @@ class GuideTest {
   @CsvSource({"spiral,1.6", "rings,2"})
   void itMeetsTheTableOfRings(String style, double spacing) {
     Drawn drawn = drawn(Briefs.inch().with("row_style", style).with("ring_spacing", spacing));
-    var rings = drawn.plan().work().orElseThrow().rings();
+    var rings = drawn.plan().rows().orElseThrow().rings();
     assertEquals(5, rings.ringCount());
-    List<Guide.GuidePoint> points = drawn.set().guide().guides();
+    List<Guide.GuidePoint> points = drawn.guide().guides();
     for (int ring = 1; ring <= 5; ring++) {
       var point = points.get(6 * ring);
       assertEquals(ring, point.guideTurn(), 1e-12);
@@ -52,9 +52,9 @@ class GuideTest {
   void everyJoinLiesOnTheGuide() {
     int compared = 0;
     for (Drawn one : Drawn.sample(SampleBriefs.layouts(60), 20250404)) {
-      List<Guide.GuidePoint> points = one.set().guide().guides();
-      double turns = one.set().guide().guideTurns();
-      for (var join : one.set().guide().guideJoins()) {
+      List<Guide.GuidePoint> points = one.guide().guides();
+      double turns = one.guide().guideTurns();
+      for (var join : one.guide().guideJoins()) {
         int i = (int) Math.min(29, Math.floor(join.guideJoinTurn() / turns * 30));
         double low = points.get(i).guideMark();
         double high = points.get(i + 1).guideMark();
@@ -73,24 +73,22 @@ class GuideTest {
    */
   @Test
   void halfOfTheStripIsUsedAfterSevenTenthsOfTheRings() {
-    Guide guide = drawn(Briefs.inch().with("centre_gap", 0)).set().guide();
+    Guide guide = drawn(Briefs.inch().with("centre_gap", 0)).guide();
     assertEquals(Math.sqrt(.5), guide.guideHalf() / guide.guideTurns(), 1 / 30.0);
   }
 
   @Test
   void withoutJoinsTheMarksStandAtTheStart() {
-    Guide guide =
+    Drawn small =
         drawn(
-                Briefs.inch()
-                    .with("diameter", 4)
-                    .with("ring_spacing", 1)
-                    .with("centre_gap", 0)
-                    .with("fullness", 1)
-                    .with("edge_clearance", .5))
-            .set()
-            .guide();
-    assertEquals(0, guide.guideJoinCount());
-    assertTrue(guide.guideJoins().stream().allMatch(j -> j.guideJoinTurn() == 0));
+            Briefs.inch()
+                .with("diameter", 4)
+                .with("ring_spacing", 1)
+                .with("centre_gap", 0)
+                .with("fullness", 1)
+                .with("edge_clearance", .5));
+    assertEquals(0, small.guideJoinCount());
+    assertTrue(small.guide().guideJoins().stream().allMatch(j -> j.guideJoinTurn() == 0));
   }
 
   /**
@@ -98,7 +96,7 @@ class GuideTest {
    */
   @Test
   void aMarkIsTheSpiralsOwnLengthScaledAndMoved() {
-    Guide guide = drawn(Briefs.inch()).set().guide();
+    Guide guide = drawn(Briefs.inch()).guide();
     for (var point : guide.guides()) {
       double angle = point.guideAngle();
       double root = Math.sqrt(1 + angle * angle);
@@ -113,14 +111,15 @@ class GuideTest {
   @CsvSource({"0,1", "5,1", "6,2", "23,4", "24,5", "29,5", "30,5"})
   void everyPointLiesInItsRing(int point, int ring) {
     Briefs rings = Briefs.inch().with("row_style", "rings").with("ring_spacing", 2);
-    assertEquals(ring, drawn(rings).set().guide().guides().get(point).guideRing());
+    assertEquals(ring, drawn(rings).guide().guides().get(point).guideRing());
   }
 
   /** 15 strips, 14 joins (worked at the title of the cloth): the last six are the fourteenth. */
   @Test
   void whereJoinsAreFewTheLastIsMarkedAgain() {
-    Guide guide = drawn(Briefs.inch().with("base_overlays", 0)).set().guide();
-    assertEquals(14, guide.guideJoinCount());
+    Drawn bare = drawn(Briefs.inch().with("base_overlays", 0));
+    Guide guide = bare.guide();
+    assertEquals(14, bare.guideJoinCount());
     assertEquals(20, guide.guideJoins().size());
     // 53 − 5/8 to the middle of the first seam, 51 3/4 to the next.
     assertEquals(52.375, guide.guideJoins().get(0).guideJoinMark(), 1e-9);
@@ -132,7 +131,7 @@ class GuideTest {
   /** The second of two frills has its own guide. */
   @Test
   void onlyTheFirstCushionsJoinsAreMarked() {
-    Guide guide = drawn(Briefs.inch().with("base_overlays", 0).with("quantity", 2)).set().guide();
-    assertEquals(14, guide.guideJoinCount());
+    Drawn two = drawn(Briefs.inch().with("base_overlays", 0).with("quantity", 2));
+    assertEquals(14, two.guideJoinCount());
   }
 }

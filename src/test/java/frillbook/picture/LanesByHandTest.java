@@ -24,7 +24,7 @@ class LanesByHandTest {
 
   @BeforeEach
   void drawTheCloth() {
-    picture = Drawn.of(Briefs.inch().with("fullness", 2.4)).orElseThrow().set().cloth();
+    picture = Drawn.of(Briefs.inch().with("fullness", 2.4)).orElseThrow().cloth();
   }
 
   @ParameterizedTest

@@ -13,14 +13,13 @@ import org.junit.jupiter.api.Test;
  */
 class LeaningsByHandTest {
   private Leanings leanings;
+  private LeaningPrices prices;
 
   @BeforeEach
   void drawTheOrder() {
-    leanings = leanings(WorkedOrders.pricedBias());
-  }
-
-  private static Leanings leanings(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().set().leanings();
+    Drawn order = Drawn.of(WorkedOrders.pricedBias()).orElseThrow();
+    leanings = order.leanings();
+    prices = order.leaningPrices();
   }
 
   /**
@@ -31,8 +30,8 @@ class LeaningsByHandTest {
   @Test
   void someCostsGrowWithTheStripAndSomeWithTheRows() {
     assertEquals(.336302, leanings.discShare(), 5e-7);
-    assertEquals(77.916300, leanings.stripCost(), 5e-7);
-    assertEquals(32.062533, leanings.rowCost(), 5e-7);
+    assertEquals(77.916300, prices.stripCost(), 5e-7);
+    assertEquals(32.062533, prices.rowCost(), 5e-7);
   }
 
   /**
@@ -45,7 +44,7 @@ class LeaningsByHandTest {
     assertEquals(2.5, half.fullerFullness());
     assertEquals(1574.918515, half.fullerFlat(), 5e-7);
     assertEquals(1.165661, half.fullerCloth(), 5e-7);
-    assertEquals(1.099400, half.fullerPrice(), 1e-6);
+    assertEquals(1.099400, prices.fullers().get(5).fullerPrice(), 1e-6);
   }
 
   /** The same strip, and a quarter more of the rows: 31.6252, with 15 % of 273.15 .133147. */
@@ -55,7 +54,7 @@ class LeaningsByHandTest {
     assertEquals(1.6, fifth.closerSpacing(), 1e-12);
     assertEquals(1574.918515, fifth.closerFlat(), 5e-7);
     assertEquals(1.165661, fifth.closerCloth(), 5e-7);
-    assertEquals(1.133147, fifth.closerPrice(), 1e-6);
+    assertEquals(1.133147, prices.closers().get(1).closerPrice(), 1e-6);
   }
 
   @Test
@@ -75,7 +74,8 @@ class LeaningsByHandTest {
         new String[] {"frill_cloth", "base_cloth", "interfacing", "fill", "thread"}) {
       given = given.with("price_" + what, 0);
     }
-    assertEquals(1, leanings(given).fullers().get(0).fullerPrice());
-    assertEquals(1, leanings(given).closers().get(6).closerPrice());
+    LeaningPrices free = Drawn.of(given).orElseThrow().leaningPrices();
+    assertEquals(1, free.fullers().get(0).fullerPrice());
+    assertEquals(1, free.closers().get(6).closerPrice());
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
+import frillbook.plan.Bill;
 import frillbook.plan.Plan;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +18,7 @@ class LeaningsTest {
   @Test
   void clothGrowsWithFullnessOverSpacing() {
     Leanings leanings =
-        drawn(Briefs.inch().with("base_overlays", 0).with("end_allowance", 0)).set().leanings();
+        drawn(Briefs.inch().with("base_overlays", 0).with("end_allowance", 0)).leanings();
     for (var point : leanings.fullers()) {
       assertEquals(point.fullerFullness() / 2.5, point.fullerCloth(), 1e-12);
     }
@@ -28,12 +29,13 @@ class LeaningsTest {
 
   @Test
   void theMiddleIsThePlanItself() {
-    Leanings leanings = drawn(Briefs.inch()).set().leanings();
+    Leanings leanings = drawn(Briefs.inch()).leanings();
+    LeaningPrices prices = drawn(Briefs.inch()).leaningPrices();
     assertEquals(2.5, leanings.fullers().get(3).fullerFullness());
     assertEquals(1, leanings.fullers().get(3).fullerCloth(), 1e-12);
-    assertEquals(1, leanings.fullers().get(3).fullerPrice(), 1e-12);
+    assertEquals(1, prices.fullers().get(3).fullerPrice(), 1e-12);
     assertEquals(.75, leanings.closers().get(3).closerSpacing());
-    assertEquals(1, leanings.closers().get(3).closerPrice(), 1e-12);
+    assertEquals(1, prices.closers().get(3).closerPrice(), 1e-12);
   }
 
   /** A plan made anew for the other fullness buys whole steps; within a tenth of it. */
@@ -42,32 +44,37 @@ class LeaningsTest {
     Briefs briefs =
         Briefs.inch().with("quantity", 4).with("charge_as", "used").with("tidy_step", 0);
     Drawn planned = drawn(briefs);
-    for (var point : planned.set().leanings().fullers()) {
-      double price = price(drawn(briefs.with("fullness", point.fullerFullness())).plan());
-      assertEquals(price / price(planned.plan()), point.fullerPrice(), .1);
+    for (int i = 0; i < 7; i++) {
+      double fullness = planned.leanings().fullers().get(i).fullerFullness();
+      double fuller = price(drawn(briefs.with("fullness", fullness)).plan());
+      double said = planned.leaningPrices().fullers().get(i).fullerPrice();
+      assertEquals(fuller / price(planned.plan()), said, .1);
     }
-    for (var point : planned.set().leanings().closers()) {
-      double price = price(drawn(briefs.with("ring_spacing", point.closerSpacing())).plan());
-      assertEquals(price / price(planned.plan()), point.closerPrice(), .1);
+    for (int i = 0; i < 7; i++) {
+      double spacing = planned.leanings().closers().get(i).closerSpacing();
+      double closer = price(drawn(briefs.with("ring_spacing", spacing)).plan());
+      double said = planned.leaningPrices().closers().get(i).closerPrice();
+      assertEquals(closer / price(planned.plan()), said, .1);
     }
   }
 
   private static double price(Plan plan) {
-    return plan.work().orElseThrow().cut().orElseThrow().costing().price().priceTotal();
+    Bill bill = plan.work().orElseThrow().cut().orElseThrow().costing().bill().orElseThrow();
+    return bill.asking().orElseThrow().price().priceTotal();
   }
 
   /** The parts are all of what the client pays, as long as there is no loss. */
   @Test
   void thePartsAddUpToThePrice() {
     for (Drawn one : Drawn.sample(SampleBriefs.layouts(30), 20250405)) {
-      double sum = one.set().money().stream().mapToDouble(MoneyShare::moneyAmount).sum();
+      double sum = one.money().stream().mapToDouble(MoneyShare::moneyAmount).sum();
       assertEquals(price(one.plan()), sum, 1e-6 * sum, one.what());
     }
   }
 
   @Test
   void anUngatheredFrillHasNoLessFullness() {
-    Leanings leanings = drawn(Briefs.inch().with("fullness", 1.1)).set().leanings();
+    Leanings leanings = drawn(Briefs.inch().with("fullness", 1.1)).leanings();
     assertEquals(1, leanings.fullers().get(0).fullerFullness());
     assertTrue(leanings.fullers().get(0).fullerCloth() < 1);
   }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** The price of {@link WorkedOrders#pricedBias} in its parts; by hand. */
 class MoneyShareTest {
   private static List<MoneyShare> parts(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().set().money();
+    return Drawn.of(briefs).orElseThrow().money();
   }
 
   private static void assertPart(String name, double amount, MoneyShare part) {

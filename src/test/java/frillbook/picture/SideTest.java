@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class SideTest {
   private static Side side(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().set().side();
+    return Drawn.of(briefs).orElseThrow().side();
   }
 
   /** commons-math3: the height lost along dz/dx = −x²/√(1 − x⁴) between 0 and x = sin θ. */
@@ -73,11 +73,11 @@ class SideTest {
   @Test
   void everythingStaysInThePicture() {
     for (Drawn one : Drawn.sample(SampleBriefs.layouts(60), 20250402)) {
-      for (var point : one.set().side().sideFrills()) {
+      for (var point : one.side().sideFrills()) {
         assertTrue(Math.abs(point.sideFrillX()) <= 1 + 1e-3, one.what());
         assertTrue(point.sideFrillZ() <= 1 + 1e-3 && point.sideFrillZ() >= 0, one.what());
       }
-      for (var point : one.set().side().sides()) {
+      for (var point : one.side().sides()) {
         assertTrue(point.sideZ() >= -.5, one.what());
       }
     }

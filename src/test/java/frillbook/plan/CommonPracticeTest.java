@@ -21,18 +21,22 @@ class CommonPracticeTest {
     return Plan.of(briefs.brief()).work().orElseThrow();
   }
 
+  private static RowWork rows() {
+    return Plan.of(TWELVE.brief()).rows().orElseThrow();
+  }
+
   private static FrillCut cut(Briefs briefs) {
     return work(briefs).cut().orElseThrow().total();
   }
 
   @Test
   void aCordAlongTheRowsMeasuresAbout224Inches() {
-    assertEquals(224, work(TWELVE).rings().stitchedLength(), .02 * 224);
+    assertEquals(224, rows().rings().stitchedLength(), .02 * 224);
   }
 
   @Test
   void tripledItTakesAbout672Inches() {
-    assertEquals(672, work(TWELVE).strip().flatLength(), .02 * 672);
+    assertEquals(672, rows().strip().flatLength(), .02 * 672);
   }
 
   @Test

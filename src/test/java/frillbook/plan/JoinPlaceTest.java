@@ -60,7 +60,7 @@ class JoinPlaceTest {
   @Test
   void everyFrillOfAnOrderHasItsOwnMarks() {
     Briefs two = EQUAL_STRIPS.with("quantity", 2);
-    double flat = Plan.of(two.brief()).work().orElseThrow().strip().flatLength();
+    double flat = Plan.of(two.brief()).rows().orElseThrow().strip().flatLength();
     List<JoinPlace> second = joins(two).stream().filter(j -> j.joinCushion() == 2).toList();
     assertTrue(second.size() > 10, second::toString);
     for (JoinPlace join : second) {
@@ -82,7 +82,7 @@ class JoinPlaceTest {
   @ValueSource(doubles = {.35, .65, .8, .85, 1.2, 1.3})
   void theTuckedInEndLiesAtTheEndOfTheLastRing(double spacing) {
     Briefs rings = Briefs.inch().with("row_style", "rings").with("ring_spacing", spacing);
-    Work work = Plan.of(rings.brief()).work().orElseThrow();
+    RowWork work = Plan.of(rings.brief()).rows().orElseThrow();
     double end = work.strip().flatLength();
     JoinWorking working = JoinWorking.of(end, rings.brief(), work.rings());
     int last = 1 + (int) Math.floor(8 / spacing + 1e-9);
@@ -93,7 +93,7 @@ class JoinPlaceTest {
 
   @Test
   void theTuckedInStartLiesWhereTheRowsBegin() {
-    Work work = Plan.of(EQUAL_STRIPS.brief()).work().orElseThrow();
+    RowWork work = Plan.of(EQUAL_STRIPS.brief()).rows().orElseThrow();
     assertEquals(0, JoinWorking.of(.25, EQUAL_STRIPS.brief(), work.rings()).joinStitched());
     assertEquals(0, JoinWorking.of(.25, EQUAL_STRIPS.brief(), work.rings()).joinTurns());
   }

@@ -40,11 +40,11 @@ class PricedBiasChoicesTest {
     assertEquals(1260.334812, own.choiceFlat(), 5e-7);
     assertEquals(430.545847, own.choiceThread(), 1e-6);
     assertEquals(11.182253, own.choiceHours(), 5e-7);
-    assertEquals(25.12, own.choiceFrillCost(), 1e-9);
-    assertEquals(5.38, own.choiceThreadCost(), 1e-9);
-    assertEquals(69.79, own.choiceMaterials(), 1e-9);
-    assertEquals(273.15, own.choiceCost(), 1e-9);
-    assertEquals(426.60, own.choicePriceTotal(), 1e-9);
+    assertEquals(25.12, own.cost().orElseThrow().choiceFrillCost(), 1e-9);
+    assertEquals(5.38, own.cost().orElseThrow().choiceThreadCost(), 1e-9);
+    assertEquals(69.79, own.cost().orElseThrow().choiceMaterials(), 1e-9);
+    assertEquals(273.15, own.cost().orElseThrow().choiceCost(), 1e-9);
+    assertEquals(426.60, own.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
   /**
@@ -85,14 +85,14 @@ class PricedBiasChoicesTest {
   @Test
   void aFullerFrillCostsMore() {
     ChoiceRow.Figures fuller = figures(2);
-    assertEquals(33.44, fuller.choiceFrillCost(), 1e-9);
-    assertEquals(7.46, fuller.choiceThreadCost(), 1e-9);
-    assertEquals(80.19, fuller.choiceMaterials(), 1e-9);
-    assertEquals(203.72, fuller.choiceLabour(), 1e-9);
-    assertEquals(326.50, fuller.choiceCost(), 1e-9);
-    assertEquals(141.50, fuller.choiceNetEach(), 1e-9);
-    assertEquals(169.80, fuller.choicePriceEach(), 1e-9);
-    assertEquals(509.40, fuller.choicePriceTotal(), 1e-9);
+    assertEquals(33.44, fuller.cost().orElseThrow().choiceFrillCost(), 1e-9);
+    assertEquals(7.46, fuller.cost().orElseThrow().choiceThreadCost(), 1e-9);
+    assertEquals(80.19, fuller.cost().orElseThrow().choiceMaterials(), 1e-9);
+    assertEquals(203.72, fuller.cost().orElseThrow().choiceLabour(), 1e-9);
+    assertEquals(326.50, fuller.cost().orElseThrow().choiceCost(), 1e-9);
+    assertEquals(141.50, fuller.asked().orElseThrow().choiceNetEach(), 1e-9);
+    assertEquals(169.80, fuller.asked().orElseThrow().choicePriceEach(), 1e-9);
+    assertEquals(509.40, fuller.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
   /**
@@ -157,14 +157,14 @@ class PricedBiasChoicesTest {
   @Test
   void ringsFurtherApartCostLess() {
     ChoiceRow.Figures wider = figures(3);
-    assertEquals(21.80, wider.choiceFrillCost(), 1e-9);
-    assertEquals(4.36, wider.choiceThreadCost(), 1e-9);
-    assertEquals(65.45, wider.choiceMaterials(), 1e-9);
-    assertEquals(146.99, wider.choiceLabour(), 1e-9);
-    assertEquals(244.31, wider.choiceCost(), 1e-9);
-    assertEquals(106, wider.choiceNetEach(), 1e-9);
-    assertEquals(127.20, wider.choicePriceEach(), 1e-9);
-    assertEquals(381.60, wider.choicePriceTotal(), 1e-9);
+    assertEquals(21.80, wider.cost().orElseThrow().choiceFrillCost(), 1e-9);
+    assertEquals(4.36, wider.cost().orElseThrow().choiceThreadCost(), 1e-9);
+    assertEquals(65.45, wider.cost().orElseThrow().choiceMaterials(), 1e-9);
+    assertEquals(146.99, wider.cost().orElseThrow().choiceLabour(), 1e-9);
+    assertEquals(244.31, wider.cost().orElseThrow().choiceCost(), 1e-9);
+    assertEquals(106, wider.asked().orElseThrow().choiceNetEach(), 1e-9);
+    assertEquals(127.20, wider.asked().orElseThrow().choicePriceEach(), 1e-9);
+    assertEquals(381.60, wider.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
   /** As bought: three metres at 12, and for 1.742161 spools two at 2.50. */
@@ -172,23 +172,26 @@ class PricedBiasChoicesTest {
   void whatIsBoughtForALookIsWhole() {
     List<ChoiceRow> rows = WorkedOrders.work(ORDER.with("charge_as", "bought")).costing().choices();
     ChoiceRow.Figures wider = rows.get(2).figures().orElseThrow();
-    assertEquals(36, wider.choiceFrillCost(), 1e-9);
-    assertEquals(5, wider.choiceThreadCost(), 1e-9);
+    assertEquals(36, wider.cost().orElseThrow().choiceFrillCost(), 1e-9);
+    assertEquals(5, wider.cost().orElseThrow().choiceThreadCost(), 1e-9);
   }
 
   /** A frill of 3.4 over rows 2 and 2.5 apart. */
   @Test
   void aLookCoversAsMuchAsItsFrillIsHigherThanItsRowsAreApart() {
-    assertEquals(1.7, costing.choices().get(1).choiceCover(), 1e-9);
-    assertEquals(1.36, costing.choices().get(2).choiceCover(), 1e-9);
-    assertEquals(2.5, costing.choices().get(2).choiceSpacing());
-    assertEquals(3, costing.choices().get(1).choiceFullness());
+    ChoiceRow.Look fuller = costing.choices().get(1).look().orElseThrow();
+    ChoiceRow.Look wider = costing.choices().get(2).look().orElseThrow();
+    assertEquals(1.7, fuller.choiceCover(), 1e-9);
+    assertEquals(1.36, wider.choiceCover(), 1e-9);
+    assertEquals(2.5, wider.choiceSpacing());
+    assertEquals(3, fuller.choiceFullness());
   }
 
   @Test
   void aClientIsShownWordsRingsAndPrices() {
     Briefs unsaid = ORDER.with("choice_three_words", "").with("choice_two_words", "fuller");
-    List<ClientChoice> shown = WorkedOrders.work(unsaid).costing().clientChoices();
+    Bill bill = WorkedOrders.work(unsaid).costing().bill().orElseThrow();
+    List<ClientChoice> shown = bill.asking().orElseThrow().clientChoices();
     assertEquals("2 – fuller", shown.get(1).clientChoice());
     assertEquals("3", shown.get(2).clientChoice());
     ClientChoice.Terms terms = shown.get(2).terms().orElseThrow();

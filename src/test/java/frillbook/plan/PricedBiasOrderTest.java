@@ -77,11 +77,15 @@ class PricedBiasOrderTest {
     assertEquals(bought, WorkedOrders.material(asBought, name).materialCharged(), 1e-9);
   }
 
+  private Asking asking() {
+    return work.costing().bill().orElseThrow().asking().orElseThrow();
+  }
+
   /** 69.79 of material; 11.182253 × 15 = 167.73 wages; 15 % of both 35.63. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
-    Costs costs = work.costing().costs();
-    assertEquals(69.79, work.costing().materials().materialsTotal(), 1e-9);
+    Costs costs = work.costing().bill().orElseThrow().costs();
+    assertEquals(69.79, work.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
     assertEquals(167.73, costs.labourTotal(), 1e-9);
     assertEquals(35.63, costs.overheadTotal(), 1e-9);
     assertEquals(273.15, costs.costTotal(), 1e-9);
@@ -90,14 +94,14 @@ class PricedBiasOrderTest {
   /** 95.25 of material and the same wages; 15 % of both 39.45. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
-    assertEquals(95.25, asBought.costing().materials().materialsTotal(), 1e-9);
-    assertEquals(302.43, asBought.costing().costs().costTotal(), 1e-9);
+    assertEquals(95.25, asBought.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
+    assertEquals(302.43, asBought.costing().bill().orElseThrow().costs().costTotal(), 1e-9);
   }
 
   /** 273.15 × 1.3 ÷ 3 = 118.37, by half euros 118.50; a fifth of it tax. */
   @Test
   void thePriceOfOneIsTidyBeforeTax() {
-    Price price = work.costing().price();
+    Price price = asking().price();
     assertEquals(355.095, price.wantedNet(), 1e-9);
     assertEquals(118.50, price.netEach(), 1e-9);
     assertEquals(23.70, price.taxEach(), 1e-9);
@@ -107,7 +111,7 @@ class PricedBiasOrderTest {
   /** Three of them; 355.50 − 273.15 = 82.35 profit; 426.60 ÷ 4 beforehand. */
   @Test
   void thePriceOfAllIsThreeTimesThat() {
-    Price price = work.costing().price();
+    Price price = asking().price();
     assertEquals(355.50, price.netTotal(), 1e-9);
     assertEquals(71.10, price.taxTotal(), 1e-9);
     assertEquals(426.60, price.priceTotal(), 1e-9);
@@ -122,10 +126,10 @@ class PricedBiasOrderTest {
    */
   @Test
   void theMakerCanComeDownToTheCost() {
-    Bargain bargain = work.costing().bargain();
+    Bargain bargain = work.costing().bill().orElseThrow().bargain();
     assertEquals(91.05, bargain.lowestNet(), 1e-9);
     assertEquals(109.26, bargain.lowestPrice(), 1e-9);
-    assertEquals(22.3640, bargain.hourlyLeft(), 5e-5);
+    assertEquals(22.3640, asking().earning().hourlyLeft(), 5e-5);
     assertEquals(17.4008, bargain.offerHourly(), 5e-5);
   }
 }

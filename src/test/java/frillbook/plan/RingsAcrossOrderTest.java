@@ -60,8 +60,9 @@ class RingsAcrossOrderTest {
   /** 27 in are 0.75 yd of either cloth; the base cloth's working stands with the materials. */
   @Test
   void theShopIsAskedForYards() {
-    assertEquals(.75, work.shopping().frillClothOrder());
-    assertEquals(.75, work.shopping().baseClothOrder());
+    assertEquals(.75, work.frillClothOrder());
+    assertEquals(
+        .75, Plan.of(WorkedOrders.ringsAcross().brief()).base().orElseThrow().baseClothOrder());
   }
 
   /**

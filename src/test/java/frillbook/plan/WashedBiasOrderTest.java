@@ -78,8 +78,9 @@ class WashedBiasOrderTest {
   /** Base cloth: the working stands with the materials. */
   @Test
   void theShopIsAskedForMetres() {
-    assertEquals(3, work.shopping().frillClothOrder());
-    assertEquals(2, work.shopping().baseClothOrder());
+    assertEquals(3, work.frillClothOrder());
+    assertEquals(
+        2, Plan.of(WorkedOrders.washedBias().brief()).base().orElseThrow().baseClothOrder());
   }
 
   /**
@@ -157,7 +158,7 @@ class WashedBiasOrderTest {
     assertEquals(188.388667, costing.frillUsedLength(), 5e-7);
     assertEquals(430.545847, costing.thread().threadLength(), 5e-7);
     assertEquals(3, costing.thread().threadSpools());
-    assertEquals(2, costing.filling().fillBags());
+    assertEquals(2, Plan.of(WorkedOrders.washedBias().brief()).filling().fillBags());
   }
 
   /**

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 final class InputTemplateTest {
   private static InputTemplate input(String keys) {
-    String row = "  - {input: size_of_it, label: Finished diameter, prompt: P., " + keys + "}\n";
+    String row =
+        "  - {input: size_of_it, label: Finished diameter, part: size, prompt: P., " + keys + "}\n";
     return Written.read(row).inputs().get(0);
   }
 

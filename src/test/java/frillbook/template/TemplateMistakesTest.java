@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** Every message word for word, with the line and column a person finds the mistake at. */
 final class TemplateMistakesTest {
+  private static final String CHECKED = "  - input_checks: [words]\n";
+
   private static void told(String rows, String... messages) {
     assertEquals(List.of(messages), Written.mistakes(rows));
   }
@@ -177,10 +179,55 @@ final class TemplateMistakesTest {
             + " or 0, or none; write guard: none or add the line");
   }
 
+  private static String input(String name, String keys) {
+    return "  - {input: " + name + ", label: L, kind: text, prompt: P., " + keys + "}\n";
+  }
+
+  @Test
+  void anInputWithoutAPartIsTold() {
+    told(
+        input("maker_name", "unit: \"-\""),
+        "a.yaml:5:5: input maker_name without part; expected the key part; add part: …");
+  }
+
+  @Test
+  void aPartThatIsNotCheckedIsTold() {
+    told(
+        input("maker_name", "part: word") + input("care_words", "part: words") + CHECKED,
+        "a.yaml:5:5: the part word of input maker_name; expected one of words;"
+            + " correct it or add it to input_checks (did you mean words?)");
+  }
+
+  @Test
+  void aPartWithoutInputsIsTold() {
+    told(
+        input("maker_name", "part: words") + "  - input_checks: [words, money]\n",
+        "a.yaml:6:5: the part money, which no input belongs to;"
+            + " expected each part of the inputs once; take it out of input_checks");
+  }
+
+  @Test
+  void aPartThatIsListedTwiceIsTold() {
+    told(
+        input("maker_name", "part: words") + "  - input_checks: [words, words]\n",
+        "a.yaml:6:5: the part words a second time;"
+            + " expected each part of the inputs once; take it out of input_checks");
+  }
+
+  @Test
+  void anInputWhoseUseHangsOnItsOwnFaultIsACircle() {
+    told(
+        input("maker_name", "part: words, used: sound=1")
+            + line("sound", "SUM(words_fault)+1")
+            + CHECKED,
+        "a.yaml:5:78: a circle: words_fault needs sound needs words_fault;"
+            + " expected values that do not need themselves; break the circle");
+  }
+
   @Test
   void aDefaultOutsideItsRangeIsTold() {
     told(
-        "  - {input: size_of_it, label: L, kind: length, prompt: P.,\n"
+        "  - {input: size_of_it, label: L, part: p, kind: length, prompt: P.,\n"
             + "     inch: {default: 70, from: 4, to: 60}, cm: {default: 45, from: 10, to: 150}}\n",
         "a.yaml:6:12: the default 70.0; expected a value from 4.0 to 60.0;"
             + " correct default, from or to");
@@ -189,8 +236,8 @@ final class TemplateMistakesTest {
   @Test
   void aDefaultThatIsNoChoiceIsTold() {
     told(
-        "  - {input: grain, label: L, kind: choice, prompt: P., choices: [a, b], default: c}\n",
-        "a.yaml:5:82: the default c; expected one of a, b; correct the input's choices");
+        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: [a, b], default: c}\n",
+        "a.yaml:5:91: the default c; expected one of a, b; correct the input's choices");
   }
 
   @Test

@@ -14,9 +14,9 @@ final class WordingTest {
 
   private static final String VALUES =
       """
-        - {input: flags, label: Flags, kind: count, unit: flags, default: 3, from: 1, to: 9, prompt: P.}
-        - {input: way, label: Way, kind: choice, choices: [up, on the side], default: up, prompt: P.}
-        - {input: note_words, label: Note, kind: text, default: "", prompt: P.}
+        - {input: flags, label: Flags, part: p, kind: count, unit: flags, default: 3, from: 1, to: 9, prompt: P.}
+        - {input: way, label: Way, part: p, kind: choice, choices: [up, on the side], default: up, prompt: P.}
+        - {input: note_words, label: Note, part: p, kind: text, default: "", prompt: P.}
         - {line: tape, label: T, unit: "{unit}", format: length, guard: none, formula: flags/8, note: N.}
         - {line: is_long, label: L, unit: "-", format: flag, guard: none, formula: 1, note: N.}
         - {table: rows, rows: 2, guard: none, columns: [

@@ -91,6 +91,8 @@ final class CompiledValuesTest {
     assertEquals("Checks!$B$2:$B$9", workbook.getName("check_fault").getRefersToFormula());
     assertEquals("Checks!$C$2:$C$9", workbook.getName("check_sentence").getRefersToFormula());
     assertEquals("Checks!$B$4:$B$9", workbook.getName("input_fault").getRefersToFormula());
+    assertEquals("Checks!$B$4:$B$6", workbook.getName("tape_fault").getRefersToFormula());
+    assertEquals("Checks!$B$7:$B$9", workbook.getName("cloth_fault").getRefersToFormula());
     assertEquals(-1, workbook.getName("tape").getSheetIndex());
   }
 
@@ -131,6 +133,7 @@ final class CompiledValuesTest {
             columns:
               - {column: step, label: S, unit: "-", format: count, formula: "{n}", note: N.}
               - {column: twice, label: T, unit: "-", format: count, formula: "2*[step]", note: N.}
+              - {column: late, label: L, unit: "-", format: count, formula: "7", guard: plan_ok, note: N.}
         """;
     Map<String, String> files =
         Map.of("workbook.yaml", "title: T\nsheets: [a.yaml]", "a.yaml", sheet);
@@ -144,6 +147,7 @@ final class CompiledValuesTest {
     XSSFRow second = workbook.getSheet("A").getRow(5);
     assertEquals("IF(plan_ok=1,2,\"\")", second.getCell(0).getCellFormula());
     assertEquals("IF(plan_ok=1,2*$A6,\"\")", second.getCell(1).getCellFormula());
+    assertEquals("IF(plan_ok=1,IF(plan_ok=1,7,\"\"),\"\")", second.getCell(2).getCellFormula());
   }
 
   @Test

@@ -1,0 +1,19 @@
+package frillbook.plan;
+
+import frillbook.materials.Materials;
+import frillbook.money.Bargain;
+import frillbook.money.Costs;
+import frillbook.picture.LeaningPrices;
+import java.util.Optional;
+
+/**
+ * What the order costs.
+ *
+ * @param asking what is asked for it; empty where the profit is no possible one
+ */
+public record Bill(
+    Materials materials,
+    Costs costs,
+    Bargain bargain,
+    LeaningPrices leanings,
+    Optional<Asking> asking) {}

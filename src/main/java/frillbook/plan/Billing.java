@@ -1,0 +1,81 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.materials.Material;
+import frillbook.materials.Materials;
+import frillbook.money.Bargain;
+import frillbook.money.Costs;
+import frillbook.money.Earning;
+import frillbook.money.Money;
+import frillbook.money.Price;
+import frillbook.picture.LeaningPrices;
+import frillbook.picture.Leanings;
+import frillbook.picture.MoneyShare;
+import frillbook.time.Hours;
+import frillbook.time.Task;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Reckons the money of an order whose materials and hours are known. */
+record Billing(Job job, Materials materials, Hours hours, Leanings leanings) {
+
+  /** {@code asks} where the profit is a possible one. */
+  Bill of(List<ChoiceRow> choices, boolean asks) {
+    Costs costs =
+        Costs.of(money(), brief().money(), materials.materialsTotal(), hours.hoursTotal());
+    Optional<Asking> asking = asks ? Optional.of(asking(costs, choices)) : Optional.empty();
+    return new Bill(
+        materials,
+        costs,
+        Bargain.of(
+            money(),
+            brief().money(),
+            costs,
+            materials.materialsTotal(),
+            hours.hoursTotal(),
+            job.quantity()),
+        LeaningPrices.of(brief(), leanings, base(costs)),
+        asking);
+  }
+
+  private Asking asking(Costs costs, List<ChoiceRow> choices) {
+    Price price = Price.of(money(), brief().money(), costs.costTotal(), job.quantity());
+    double materialsTotal = materials.materialsTotal();
+    List<MoneyShare> shares = MoneyShare.all(money(), materialsTotal, costs, price);
+    return new Asking(
+        price,
+        Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
+        shares,
+        MoneyShare.Largest.of(shares),
+        ClientChoice.all(choices, brief().words()));
+  }
+
+  private LeaningPrices.Base base(Costs costs) {
+    return new LeaningPrices.Base(
+        job.strip().flatLength(),
+        materials.charged(Material.FRILL_CLOTH),
+        wages(0, 2, 3, 4) + materials.charged(Material.THREAD),
+        wages(5, 6),
+        costs.costTotal());
+  }
+
+  /** Wages of these tasks, in working order, what they take to set up left out. */
+  private double wages(int... tasks) {
+    List<Task> all = hours.tasks();
+    double minutes =
+        IntStream.of(tasks)
+            .mapToObj(all::get)
+            .mapToDouble(t -> t.taskAmount() * t.taskRate())
+            .sum();
+    return minutes / 60 * brief().money().hourlyRate();
+  }
+
+  private Money money() {
+    return Money.in(brief().money().currencyCode());
+  }
+
+  private Brief brief() {
+    return job.brief();
+  }
+}

@@ -1,0 +1,75 @@
+package frillbook.plan;
+
+import frillbook.brief.ChoiceSpec;
+
+/**
+ * How far a plan goes: what can be worked out, part by part. A sound brief's cells are all usable,
+ * so that only checks keep a part back.
+ *
+ * @param shapeInputsOk the cells of the flower are usable
+ * @param clothInputsOk and those of the cloth
+ * @param makingInputsOk and those of filling, thread, interfacing and times
+ * @param moneyInputsOk and those of the money
+ * @param choicesInputsOk the cells of choices two and three, the flower and the cloth are
+ * @param twoOffered whether there is a second choice
+ * @param threeOffered whether there is a third
+ * @param shapeOk there are rows
+ * @param stripOk the strip has a length and a width
+ * @param clothOk lengths of frill cloth can be tried
+ * @param baseOk bases and backs lie on their cloth
+ * @param clothsOk a length of either cloth is found
+ * @param makingOk thread, times and mass can be worked out
+ * @param materialsOk everything to buy can be
+ * @param costOk what it costs can be
+ * @param priceOk what to ask can be
+ * @param looksOk cloth can be sought for the other choices
+ * @param clientOk there is a page for the client
+ */
+public record Guards(
+    boolean shapeInputsOk,
+    boolean clothInputsOk,
+    boolean makingInputsOk,
+    boolean moneyInputsOk,
+    boolean choicesInputsOk,
+    boolean twoOffered,
+    boolean threeOffered,
+    boolean shapeOk,
+    boolean stripOk,
+    boolean clothOk,
+    boolean baseOk,
+    boolean clothsOk,
+    boolean makingOk,
+    boolean materialsOk,
+    boolean costOk,
+    boolean priceOk,
+    boolean looksOk,
+    boolean clientOk) {
+
+  /**
+   * @param cut whether a length of frill cloth was found
+   */
+  static Guards of(ChoiceSpec choices, Checks checks, boolean cut) {
+    boolean base = checks.baseFitsCloth();
+    boolean materials = cut && base && checks.interfacingFits();
+    boolean price = materials && checks.marginIsPossible();
+    return new Guards(
+        true,
+        true,
+        true,
+        true,
+        true,
+        choices.two().isPresent(),
+        choices.three().isPresent(),
+        checks.rowsFit(),
+        checks.rowsFit(),
+        checks.rowsFit() && checks.clothFits(),
+        base,
+        cut && base,
+        cut,
+        materials,
+        materials,
+        price,
+        cut,
+        price);
+  }
+}

@@ -1,0 +1,38 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.picture.Flower;
+import frillbook.picture.Guide;
+import frillbook.picture.Guide.GuideJoin;
+import frillbook.picture.Ripple;
+import frillbook.rows.Rings;
+import frillbook.rows.RingsOnPaper;
+import frillbook.strip.StripLength;
+import java.util.List;
+
+/** The rows of a brief that has room for them, the strip they take, and how both look. */
+public record RowWork(
+    Rings rings,
+    StripLength strip,
+    SewingMarks marks,
+    RingsOnPaper paper,
+    Ripple ripple,
+    Flower flower,
+    Guide guide) {
+
+  /** {@code joins} are those in the first cushion; none where no cloth is found for its strips. */
+  static RowWork of(Workroom room, Frill frill, List<GuideJoin> joins) {
+    Brief brief = room.brief();
+    Rings rings = frill.rings();
+    StripLength strip = frill.strip();
+    Ripple ripple = Ripple.of(brief.frill().fullness());
+    return new RowWork(
+        rings,
+        strip,
+        SewingMarks.of(rings, strip),
+        RingsOnPaper.of(rings),
+        ripple,
+        Flower.of(brief, room.rows(), rings.ringCount(), ripple.rippleDepth()),
+        Guide.of(brief, room.rows(), rings, strip.flatLength(), joins));
+  }
+}

@@ -1,0 +1,28 @@
+package frillbook.template;
+
+import java.util.Optional;
+
+/**
+ * What an input matters to.
+ *
+ * @param part of the work, one of those that {@code input_checks} lists
+ * @param when it is used, by formula; empty for always
+ */
+public record InputUse(String part, Optional<FormulaText> when) {
+  /**
+   * The same read back from its words.
+   *
+   * @param when as written in a template without mistakes
+   */
+  public static InputUse of(String part, Optional<String> when) {
+    Position nowhere = new Position("", 1, 1);
+    return new InputUse(
+        part, when.map(text -> FormulaLexer.lex(SourceText.at(nowhere, text), new Mistakes())));
+  }
+
+  static InputUse read(Block block) {
+    return new InputUse(
+        block.requiredRawText("part").value(),
+        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
+  }
+}

@@ -1,0 +1,158 @@
+package frillbook.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A cell that nothing is made of may hold anything. */
+final class UnusedCellsTest {
+  /**
+   * A brief that has no use for an input, and one that has.
+   *
+   * @param input its name
+   */
+  record Use(String input, TrialBrief without, TrialBrief with) {
+    @Override
+    public String toString() {
+      return input;
+    }
+  }
+
+  private static TrialBrief preset() {
+    return TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
+  }
+
+  static List<Use> uses() {
+    TrialBrief preset = preset();
+    TrialBrief hemmed = preset.with("edge_finish", "narrow hem");
+    TrialBrief zipped = preset.with("back_style", "zipped halves");
+    TrialBrief overlapping = preset.with("back_style", "overlapping");
+    TrialBrief bare = preset.with("interfaced", "none");
+    List<Use> uses = new ArrayList<>();
+    uses.add(new Use("ring_lap", preset, preset.with("row_style", "rings")));
+    uses.add(new Use("hem_turns", preset, hemmed));
+    uses.add(new Use("edge_trim", hemmed, preset.with("edge_finish", "rolled")));
+    uses.add(new Use("edge_trim", preset, preset.with("edge_finish", "overlocked")));
+    uses.add(new Use("finish_edge_rate", preset, hemmed));
+    uses.add(new Use("finish_edge_setup", preset.with("edge_finish", "folded"), hemmed));
+    uses.add(new Use("join_second_allowance", preset.with("join_finish", "plain"), preset));
+    uses.add(new Use("zip_seam", overlapping, zipped));
+    uses.add(new Use("price_zip", preset, zipped));
+    uses.add(new Use("back_overlap", preset, overlapping));
+    uses.add(new Use("back_hem", zipped, overlapping));
+    uses.add(new Use("interfacing_width", bare, preset));
+    uses.add(new Use("interfacing_mass", bare, preset));
+    uses.add(new Use("price_interfacing", bare, preset));
+    for (String extra : List.of("extra_one", "extra_two", "extra_three")) {
+      TrialBrief needed = preset.with(extra + "_needed", 2.0);
+      uses.add(new Use(extra + "_step", preset, needed));
+      uses.add(new Use("price_" + extra, preset, needed));
+    }
+    for (String choice : List.of("choice_two", "choice_three")) {
+      TrialBrief out = preset.with(choice + "_fullness", null).with(choice + "_spacing", null);
+      uses.add(new Use(choice + "_fullness", out, preset));
+      uses.add(new Use(choice + "_spacing", out, preset));
+      uses.add(new Use(choice + "_words", out, preset));
+    }
+    return uses;
+  }
+
+  private static InputTemplate template(Use use) {
+    return Trials.TEMPLATE.inputs().stream()
+        .filter(input -> input.name().equals(use.input()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A number in a choice's cell offers the choice. */
+  private static Stream<Object> values(Use use) {
+    boolean offers = use.input().startsWith("choice_");
+    return UnusableValues.of(template(use), use.without().unit())
+        .filter(value -> !(offers && value instanceof Double));
+  }
+
+  private static Map<String, Object> shown(SheetValues sheet) {
+    Map<String, Object> shown = new LinkedHashMap<>();
+    for (XSSFCell cell : Trials.workbook(Trials.INCH).formulaCells()) {
+      shown.put(SheetValues.where(cell), sheet.value(cell));
+    }
+    return shown;
+  }
+
+  /** What the table of tasks and that of materials say of a rate, step or price not in use. */
+  private static final Set<String> SAID_ONLY =
+      Set.of("task_rate", "task_setup", "material_step", "material_price");
+
+  private static Set<String> saidOnly(SheetValues sheet) {
+    return SAID_ONLY.stream()
+        .flatMap(name -> sheet.cells(name).stream())
+        .map(SheetValues::where)
+        .collect(Collectors.toSet());
+  }
+
+  @Test
+  void everyInputThatIsNotAlwaysUsedIsTried() {
+    Set<String> conditional =
+        Trials.TEMPLATE.inputs().stream()
+            .filter(input -> input.use().when().isPresent())
+            .map(InputTemplate::name)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(
+        conditional,
+        uses().stream().map(Use::input).collect(Collectors.toCollection(TreeSet::new)));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("uses")
+  void whereItIsNotUsedItChangesNothing(Use use) {
+    SheetValues sheet = Trials.given(use.without());
+    assertEquals("READY", sheet.value("check_flag"), use.without().toString());
+    Map<String, Object> before = shown(sheet);
+    before.keySet().removeAll(saidOnly(sheet));
+    values(use)
+        .forEach(
+            value -> {
+              TrialBrief left = use.without().with(use.input(), value);
+              Map<String, Object> after = shown(Trials.given(left));
+              after.keySet().removeAll(saidOnly(sheet));
+              assertEquals(List.of(), Trials.errors(Trials.INCH), left.toString());
+              assertEquals(before, after, left.toString());
+            });
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("uses")
+  void whereItIsUsedItIsRefused(Use use) {
+    InputTemplate input = template(use);
+    Object value = input.kind() == InputKind.TEXT ? "x".repeat(201) : "about 1";
+    TrialBrief refused = use.with().with(use.input(), value);
+    SheetValues sheet = Trials.given(refused);
+    int row = Trials.TEMPLATE.checkedInputs().indexOf(input);
+    assertEquals(1.0, sheet.column("input_fault").get(row), refused.toString());
+    assertEquals("STOP", sheet.value("check_flag"), refused.toString());
+    assertEquals(List.of(), Trials.errors(Trials.INCH), refused.toString());
+  }
+
+  /** A choice with both cells empty is not offered: its line is blank, the others stay. */
+  @Test
+  void aChoiceWithoutCellsIsLeftOut() {
+    TrialBrief two = preset().with("choice_two_fullness", null).with("choice_two_spacing", null);
+    SheetValues sheet = Trials.given(two);
+    assertEquals(List.of("fits", "left out", "fits"), sheet.column("choice_fits"));
+    assertEquals(List.of("1 – as drawn up", "", "3 – fuller"), sheet.column("client_choice"));
+    assertEquals("", sheet.column("client_price_each").get(1));
+  }
+}

@@ -1,0 +1,30 @@
+package frillbook.money;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.brief.MoneySpec;
+import frillbook.brief.ProfitBasis;
+import org.junit.jupiter.api.Test;
+
+/** Two cushions: 20 of materials, six hours at 10, a quarter for overhead, a fifth of profit. */
+class EarningTest {
+  private static final Money CENTS = new Money(2);
+
+  private static double hourly(double hours) {
+    var spec = new MoneySpec("EUR", 10, .25, ProfitBasis.MARKUP, .2, .2, 0, 0, 0);
+    Costs costs = Costs.of(CENTS, spec, 20, hours);
+    Price price = Price.of(CENTS, spec, costs.costTotal(), 2);
+    return Earning.of(CENTS, costs, price, 20, hours).hourlyLeft();
+  }
+
+  /** By hand: 20 + 60 + 20 = 100 of cost; the price of 120 leaves 120 − 20 − 20 = 80. */
+  @Test
+  void thePriceAskedLeavesMoreThanTheWage() {
+    assertEquals(80 / 6.0, hourly(6), 1e-9);
+  }
+
+  @Test
+  void withoutHoursThereIsNothingAnHour() {
+    assertEquals(0, hourly(0));
+  }
+}

@@ -1,0 +1,137 @@
+package frillbook.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.LengthUnit;
+import frillbook.press.Paper;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.TemplateReader;
+import frillbook.template.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What has to be calculated anew when the wage changes: money, and nothing that is cut or sewn. */
+final class WageTest {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
+  /** Everything on the sheet of the pictures' points that is about money. */
+  private static final Set<String> MONEY_IN_PICTURES =
+      Set.of(
+          "money_title",
+          "fuller_title",
+          "closer_title",
+          "fuller_more_price",
+          "closer_more_price",
+          "largest_share",
+          "largest_part",
+          "strip_cost",
+          "row_cost",
+          "money_part",
+          "money_amount",
+          "fuller_price",
+          "closer_price");
+
+  private static FormulaReach reach;
+  private static Set<String> wage;
+
+  @BeforeAll
+  static void followTheWage() {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    new WorkbookCompiler()
+        .compileInto(workbook, TEMPLATE, new WorkbookSetting(LengthUnit.CM, Map.of(), Paper.A4));
+    reach = new FormulaReach(workbook);
+    wage = reach.of("hourly_rate");
+  }
+
+  private static Set<String> names(String sheet) {
+    return TEMPLATE.sheets().stream()
+        .filter(each -> each.name().equals(sheet))
+        .flatMap(
+            each ->
+                Stream.concat(
+                    each.rows(LineTemplate.class).stream().map(LineTemplate::name),
+                    each.rows(TableTemplate.class).stream()
+                        .flatMap(table -> table.columns().stream())
+                        .map(ColumnTemplate::name)))
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> reached(String sheet) {
+    return names(sheet).stream()
+        .filter(name -> reach.holds(wage, name))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void itReachesNoSheetOfCuttingSewingOrTime() {
+    Set<String> sheets =
+        wage.stream()
+            .map(cell -> cell.substring(0, cell.indexOf('!')))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(
+        new TreeSet<>(
+            Set.of(
+                "Brief",
+                "Checks",
+                "Choices",
+                "Client",
+                "Picture points",
+                "Price",
+                "Prices and rates",
+                "Shopping",
+                "Workings")),
+        sheets);
+  }
+
+  /** The flag and its sentence. */
+  @Test
+  void ofTheBriefItReachesWhetherAllIsWell() {
+    assertEquals(Set.of("check_flag"), reached("Brief"));
+  }
+
+  @Test
+  void ofThePicturesItReachesThoseOfMoney() {
+    assertEquals(new TreeSet<>(MONEY_IN_PICTURES), reached("Picture points"));
+  }
+
+  @Test
+  void ofTheShoppingItReachesWhatIsPaid() {
+    assertEquals(
+        new TreeSet<>(
+            Set.of("material_price", "material_as_bought", "material_as_used", "material_charged")),
+        reached("Shopping"));
+  }
+
+  @Test
+  void ofTheOtherChoicesItReachesWhatTheyCost() {
+    assertEquals(
+        new TreeSet<>(
+            Set.of(
+                "choice_frill_cost",
+                "choice_thread_cost",
+                "choice_materials",
+                "choice_labour",
+                "choice_cost",
+                "choice_net_each")),
+        reached("Workings"));
+    assertEquals(
+        new TreeSet<>(Set.of("choice_price_each", "choice_price_total")), reached("Choices"));
+  }
+
+  /** Else nothing would be found to hang on anything. */
+  @Test
+  void itReachesThePrice() {
+    assertTrue(reach.holds(wage, "price_each"));
+    assertTrue(reach.of("diameter").size() > reach.formulas() / 2);
+  }
+}
