@@ -38,6 +38,7 @@ final class MoneyShownTest {
       rows:
         - input: currency_code
           label: Currency
+          part: shape
           kind: currency
           inch: USD
           cm: EUR

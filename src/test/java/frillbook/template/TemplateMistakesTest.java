@@ -289,6 +289,7 @@ final class TemplateMistakesTest {
       """
         - input: currency_code
           label: L
+          part: shape
           kind: currency
           inch: USD
           cm: %s
@@ -299,7 +300,7 @@ final class TemplateMistakesTest {
   void aCurrencyThatIsNoneIsTold() {
     told(
         CURRENCY.formatted("XAU"),
-        "a.yaml:9:9: the currency XAU; expected an ISO 4217 code such as EUR, GBP, JPY or USD;"
+        "a.yaml:10:9: the currency XAU; expected an ISO 4217 code such as EUR, GBP, JPY or USD;"
             + " correct it");
   }
 
@@ -307,7 +308,7 @@ final class TemplateMistakesTest {
   void theCurrencyIsNotFilledInWhenTheWorkbookIsMade() {
     told(
         CURRENCY.formatted("EUR") + "  - note: in {currency_code}\n",
-        "a.yaml:11:14: the unknown placeholder {currency_code};"
+        "a.yaml:12:14: the unknown placeholder {currency_code};"
             + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
   }
 

@@ -38,6 +38,7 @@ final class WageTest {
           "row_cost",
           "money_part",
           "money_amount",
+          "money_words",
           "fuller_price",
           "closer_price");
 
