@@ -14,6 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Engine and workbook, calculated by another program from files without values, say the same. */
 abstract class OtherEngineTest {
+  /** A program takes seconds for a file. */
+  private static final int EVERY_NTH_UNUSED = 17;
+
   @TempDir Path folder;
 
   /** The program, told a folder for what it prints. */
@@ -69,7 +72,31 @@ abstract class OtherEngineTest {
       SheetValues sheet = sheets.get(i);
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
-      assertEquals("", sheet.value("buy_length"), briefs.get(i).toString());
+      assertEquals(List.of("", "", ""), sheet.column("client_choice"), briefs.get(i).toString());
+      boolean cuts = !RefusalTest.needed("cut_ok").contains(part(briefs.get(i)));
+      assertEquals(cuts, !sheet.value("buy_length").equals(""), briefs.get(i).toString());
+    }
+    assertTrue(sheets.size() >= 5, "files");
+  }
+
+  /** The part of the work of the one input that is changed. */
+  private static String part(TrialBrief brief) {
+    String name = brief.changes().keySet().iterator().next();
+    return Trials.TEMPLATE.inputs().stream()
+        .filter(input -> input.name().equals(name))
+        .map(input -> input.use().part())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  final void aCellThatIsNotUsedLeavesNoError() throws Exception {
+    List<TrialBrief> briefs = some(UnusedCellsTest.left(), EVERY_NTH_UNUSED).toList();
+    List<SheetValues> sheets = calculated().of(briefs);
+    for (int i = 0; i < sheets.size(); i++) {
+      SheetValues sheet = sheets.get(i);
+      assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
+      assertEquals("READY", sheet.value("check_flag"), briefs.get(i).toString());
     }
     assertTrue(sheets.size() >= 5, "files");
   }

@@ -1,6 +1,7 @@
 package frillbook.agreement;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.LengthUnit;
@@ -188,7 +189,7 @@ final class PaperTest {
         TrialBrief.preset(Trials.TEMPLATE, Trials.INCH)
             .with("interfaced", "base")
             .with("interfacing_width", 12.0);
-    assertTrue(stopped.plan().work().isEmpty(), "it stops");
+    assertFalse(stopped.plan().guards().materialsOk(), "it stops");
     TrialBrief right = stopped.with("interfacing_width", 45.0).titled("put right");
     Path file = changed(right, PressedFile.of(stopped), "right");
     PrintedPages printed = PrintedPages.of(List.of(file), folder).get(0);

@@ -79,6 +79,11 @@ final class RefusalTest {
     List.of(guards).forEach(guard -> NEEDED.put(guard, parts));
   }
 
+  /** The parts of the work that must be usable for a line with that guard. */
+  static Set<String> needed(String guard) {
+    return NEEDED.get(guard);
+  }
+
   static List<TrialBrief> unusable() {
     return Stream.of(Trials.INCH, Trials.CM).flatMap(RefusalTest::unusable).toList();
   }

@@ -84,6 +84,13 @@ final class UnusedCellsTest {
         .filter(value -> !(offers && value instanceof Double));
   }
 
+  /** Briefs in each of which one unused cell cannot be used. */
+  static List<TrialBrief> left() {
+    return uses().stream()
+        .flatMap(use -> values(use).map(value -> use.without().with(use.input(), value)))
+        .toList();
+  }
+
   private static Map<String, Object> shown(SheetValues sheet) {
     Map<String, Object> shown = new LinkedHashMap<>();
     for (XSSFCell cell : Trials.workbook(Trials.INCH).formulaCells()) {
