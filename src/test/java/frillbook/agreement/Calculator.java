@@ -1,5 +1,6 @@
 package frillbook.agreement;
 
+import frillbook.Program;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

@@ -34,7 +34,8 @@ record CurrencySheet(XSSFWorkbook workbook) {
 
   static CurrencySheet of() {
     SheetValues packaged = SheetValues.stored(TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH));
-    List<String> checked = Trials.TEMPLATE.checkedInputs().stream().map(InputTemplate::name).toList();
+    List<String> checked =
+        Trials.TEMPLATE.checkedInputs().stream().map(InputTemplate::name).toList();
     String fault = formula(packaged.cells("input_fault").get(checked.indexOf(INPUT)));
     String places = formula(packaged.cells("money_places").get(0));
     XSSFWorkbook workbook = new XSSFWorkbook();

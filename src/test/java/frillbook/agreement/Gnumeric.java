@@ -1,5 +1,6 @@
 package frillbook.agreement;
 
+import frillbook.Program;
 import frillbook.workbook.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;

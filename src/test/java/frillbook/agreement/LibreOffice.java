@@ -1,5 +1,7 @@
 package frillbook.agreement;
 
+import frillbook.Office;
+import frillbook.Program;
 import frillbook.workbook.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,15 +16,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * are typed into it, as a maker does; it writes values, separated by commas.
  */
 final class LibreOffice implements Calculator {
-  static final Program PROGRAM = new Program("soffice", "FRILLBOOK_REQUIRE_SOFFICE");
-
-  /**
-   * Separator, quotation mark, UTF-8, from the first line on; every text quoted, numbers with all
-   * their digits, no formulas, every sheet.
-   */
-  private static final String VALUES =
-      "Text - txt - csv (StarCalc)\t44,34,76,1,,0,true,true,false,false,false,-1";
-
   private final Path folder;
 
   /**
@@ -34,7 +27,7 @@ final class LibreOffice implements Calculator {
 
   @Override
   public Program program() {
-    return PROGRAM;
+    return Office.PROGRAM;
   }
 
   @Override
@@ -43,25 +36,17 @@ final class LibreOffice implements Calculator {
     Path place = Files.createTempDirectory(folder, "calculated");
     Path file = place.resolve("workbook.xlsx");
     Files.write(file, WorkbookPackage.asItIs(workbook));
-    List<String> job = new ArrayList<>(List.of("open\t" + file.toUri()));
+    Office office = new Office().open(file);
     for (int index = 0; index < inputs.size(); index++) {
-      inputs.get(index).forEach((name, value) -> job.add(typed(name, value)));
-      job.add("save\t" + place.resolve("brief" + index + ".csv").toUri() + "\t" + VALUES);
+      inputs.get(index).forEach(office::type);
+      office.saveValues(place.resolve("brief" + index + ".csv"));
     }
-    job.add("close");
-    OfficeProfile.get().calculate(Files.write(place.resolve("job.txt"), job));
+    office.close().run();
     List<SheetValues> values = new ArrayList<>();
     for (int index = 0; index < inputs.size(); index++) {
       CsvSheets sheets = CsvSheets.of(workbook, place.resolve("brief" + index));
       values.add(SheetValues.of(workbook, sheets));
     }
     return values;
-  }
-
-  private static String typed(String name, Object value) {
-    if (value == null || value.equals("")) {
-      return "blank\t" + name;
-    }
-    return (value instanceof Double ? "number\t" : "text\t") + name + "\t" + value;
   }
 }

@@ -3,6 +3,7 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Office;
 import frillbook.brief.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.template.TemplateReader;
@@ -100,10 +101,20 @@ final class MoneyShownTest {
   /** By hand; places are those of ISO 4217. */
   @Test
   void libreOfficePrintsThePlacesOfTheCurrency() throws Exception {
-    LibreOffice.PROGRAM.requireOrSkip();
+    Office.PROGRAM.requireOrSkip();
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
-    List<Path> files = List.of(typed("EUR"), typed("JPY"), typed("KWD"), typed("CLF"));
-    shows(PrintedPages.of(files, folder));
+    Office office = new Office().open(typed("EUR"));
+    List<PrintedPages> printed = new ArrayList<>();
+    List<Path> pages = new ArrayList<>();
+    for (String code : List.of("EUR", "JPY", "KWD", "CLF")) {
+      pages.add(folder.resolve(code + ".pdf"));
+      office.type("currency_code", code).print(pages.get(pages.size() - 1));
+    }
+    office.close().run();
+    for (Path pdf : pages) {
+      printed.add(PrintedPages.of(pdf, folder));
+    }
+    shows(printed);
   }
 
   /** The same. */

@@ -4,24 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Office;
 import frillbook.brief.LengthUnit;
 import frillbook.plan.Plan;
 import frillbook.plan.RowWork;
 import frillbook.plan.Work;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * What is on paper after inputs have been changed in the sheet. A maker makes the workbook once and
@@ -37,7 +35,7 @@ final class PaperTest {
 
   @BeforeEach
   void skipWhereAProgramIsAbsent() {
-    LibreOffice.PROGRAM.requireOrSkip();
+    Office.PROGRAM.requireOrSkip();
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
   }
 
@@ -78,28 +76,23 @@ final class PaperTest {
     return plan.work().orElseThrow(() -> new AssertionError("no plan for " + brief));
   }
 
-  /** The file with the presets in which the inputs of {@code brief} are typed. */
-  private Path changed(TrialBrief brief, String name) throws IOException {
-    TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, brief.unit());
-    return changed(brief, PressedFile.of(preset), name);
-  }
-
-  private Path changed(TrialBrief brief, byte[] made, String name) throws IOException {
-    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(made));
-        ByteArrayOutputStream typed = new ByteArrayOutputStream()) {
-      SheetValues sheet = SheetValues.stored(workbook);
-      brief.changes().forEach((input, value) -> type(sheet.cells(input).get(0), value));
-      workbook.write(typed);
-      return Files.write(folder.resolve(name + ".xlsx"), StrippedFile.of(typed.toByteArray()));
+  /** What is printed of the file with the inputs of {@code made} when others are typed into it. */
+  private List<PrintedPages> printed(TrialBrief made, List<TrialBrief> typed) throws Exception {
+    Path file = folder.resolve("made.xlsx");
+    Files.write(file, StrippedFile.of(PressedFile.of(made)));
+    Office office = new Office().open(file);
+    List<Path> pages = new ArrayList<>();
+    for (TrialBrief brief : typed) {
+      pages.add(folder.resolve("typed" + pages.size() + ".pdf"));
+      brief.inputs().forEach(office::type);
+      office.print(pages.get(pages.size() - 1));
     }
-  }
-
-  private static void type(XSSFCell cell, Object value) {
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else {
-      cell.setCellValue(value.toString());
+    office.close().run();
+    List<PrintedPages> printed = new ArrayList<>();
+    for (Path pdf : pages) {
+      printed.add(PrintedPages.of(pdf, folder));
     }
+    return printed;
   }
 
   /** The numbers that lines of {@code lines} begin with. */
@@ -114,14 +107,12 @@ final class PaperTest {
     return numbers;
   }
 
-  @Test
-  void everyRingJoinPieceAndMaterialIsOnPaperHoweverTheInputsAreChanged() throws Exception {
-    List<TrialBrief> briefs = briefs();
-    List<Path> files = new ArrayList<>();
-    for (TrialBrief brief : briefs) {
-      files.add(changed(brief, "changed" + files.size()));
-    }
-    List<PrintedPages> printed = PrintedPages.of(files, folder);
+  @ParameterizedTest
+  @EnumSource
+  void everyRingJoinPieceAndMaterialIsOnPaperHoweverTheInputsAreChanged(LengthUnit unit)
+      throws Exception {
+    List<TrialBrief> briefs = briefs().stream().filter(brief -> brief.unit() == unit).toList();
+    List<PrintedPages> printed = printed(TrialBrief.preset(Trials.TEMPLATE, unit), briefs);
     for (int i = 0; i < briefs.size(); i++) {
       rings(briefs.get(i), printed.get(i));
       joins(briefs.get(i), printed.get(i));
@@ -191,8 +182,7 @@ final class PaperTest {
             .with("interfacing_width", 12.0);
     assertFalse(stopped.plan().guards().materialsOk(), "it stops");
     TrialBrief right = stopped.with("interfacing_width", 45.0).titled("put right");
-    Path file = changed(right, PressedFile.of(stopped), "right");
-    PrintedPages printed = PrintedPages.of(List.of(file), folder).get(0);
+    PrintedPages printed = printed(stopped, List.of(right)).get(0);
     rings(right, printed);
     joins(right, printed);
     pieces(right, printed);

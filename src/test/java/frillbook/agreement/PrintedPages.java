@@ -1,5 +1,7 @@
 package frillbook.agreement;
 
+import frillbook.Office;
+import frillbook.Program;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,21 +15,11 @@ import java.util.List;
  * @param pages page by page, what stands on each, without empty lines
  */
 record PrintedPages(List<List<String>> pages) {
-  static final Program PDF_TO_TEXT = new Program("pdftotext", LibreOffice.PROGRAM.demandedBy());
+  static final Program PDF_TO_TEXT = new Program("pdftotext", Office.PROGRAM.demandedBy());
 
-  /** Prints every file; what another program has stored in it is calculated anew. */
-  static List<PrintedPages> of(List<Path> files, Path folder)
-      throws IOException, InterruptedException {
-    List<String> print = new ArrayList<>(List.of("--headless", "--norestore"));
-    print.add("-env:UserInstallation=" + folder.resolve("printing").toUri());
-    print.addAll(List.of("--convert-to", "pdf", "--outdir", folder.toString()));
-    files.forEach(file -> print.add(file.toString()));
-    run(LibreOffice.PROGRAM, print, folder);
-    List<PrintedPages> printed = new ArrayList<>();
-    for (Path file : files) {
-      printed.add(read(folder.resolve(pdf(file)), folder));
-    }
-    return printed;
+  /** The pages of a file that LibreOffice has printed. */
+  static PrintedPages of(Path pdf, Path folder) throws IOException, InterruptedException {
+    return read(pdf, folder);
   }
 
   /** The pages that Gnumeric prints of {@code file}. */

@@ -1,17 +1,18 @@
 package frillbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import frillbook.Office;
+import frillbook.Program;
 import frillbook.workbook.WorkbookValues;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,14 +20,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A plan that LibreOffice has saved, and the client's page as it prints. */
 class ClientThroughLibreOfficeTest {
-  private static final String SOFFICE = "soffice";
+  private static final Program PDF_INFO = new Program("pdfinfo", Office.PROGRAM.demandedBy());
 
   @TempDir private Path folder;
 
   @BeforeEach
   void needsLibreOffice() {
-    boolean required = Boolean.parseBoolean(System.getenv("FRILLBOOK_REQUIRE_SOFFICE"));
-    assumeTrue(required || isInstalled(SOFFICE), "LibreOffice is not installed");
+    Office.PROGRAM.requireOrSkip();
+    PDF_INFO.requireOrSkip();
   }
 
   @Test
@@ -35,7 +36,8 @@ class ClientThroughLibreOfficeTest {
         Typed.made(folder, Ran.SMALL)
             .with(Map.of("quantity", 7.0, "diameter", 5.0, "terms_words", "=no formula"))
             .withoutStoredValues();
-    Typed saved = new Typed(converted(changed.plan(), "xlsx"));
+    Typed saved = new Typed(folder.resolve("saved.xlsx"));
+    new Office().open(changed.plan()).saveWorkbook(saved.plan()).close().run();
     try (XSSFWorkbook plan = Typed.open(saved.plan());
         XSSFWorkbook page = saved.pageWritten()) {
       assertEquals("=no formula", new WorkbookValues(plan).value("terms_words"));
@@ -49,7 +51,6 @@ class ClientThroughLibreOfficeTest {
 
   @Test
   void thePageIsOnePageEvenWithTheLongestWords() throws IOException, InterruptedException {
-    assumeTrue(isInstalled("pdfinfo"), "pdfinfo is not installed");
     String longest = "In so many words as there may be. ".repeat(6).substring(0, 200);
     Typed plan =
         Typed.made(
@@ -60,44 +61,16 @@ class ClientThroughLibreOfficeTest {
             "--set=base_cloth_words=" + longest,
             "--set=project_title=" + longest);
     plan.pageWritten().close();
-    Path pdf = converted(plan.page(), "pdf");
-    String told = output("pdfinfo", pdf.toString());
-    assertTrue(told.matches("(?s).*\\bPages:\\s+1\\b.*"), told);
+    Path pdf = folder.resolve("page.pdf");
+    new Office().open(plan.page()).print(pdf).close().run();
+    assertEquals(1, pages(pdf));
   }
 
-  private Path converted(Path file, String kind) throws IOException, InterruptedException {
-    Path into = Files.createDirectories(folder.resolve("converted"));
-    String profile = "-env:UserInstallation=" + folder.resolve("profile").toUri();
-    output(
-        SOFFICE,
-        profile,
-        "--headless",
-        "--convert-to",
-        kind,
-        "--outdir",
-        into.toString(),
-        file.toString());
-    String name = file.getFileName().toString().replace("xlsx", kind);
-    assertTrue(Files.exists(into.resolve(name)), name);
-    return into.resolve(name);
-  }
-
-  private static String output(String... command) throws IOException, InterruptedException {
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String output = new String(process.getInputStream().readAllBytes());
-    assertTrue(process.waitFor(2, TimeUnit.MINUTES), output);
-    assertEquals(0, process.exitValue(), output);
-    return output;
-  }
-
-  private static boolean isInstalled(String program) {
-    String path = System.getenv("PATH");
-    assertNotNull(path);
-    for (String place : path.split(File.pathSeparator)) {
-      if (Files.isExecutable(Path.of(place, program))) {
-        return true;
-      }
-    }
-    return false;
+  private static int pages(Path pdf) throws IOException, InterruptedException {
+    Path said = pdf.resolveSibling("pdfinfo.txt");
+    PDF_INFO.await(List.of(PDF_INFO.start(List.of(pdf.toString()), said)), said);
+    Matcher pages = Pattern.compile("Pages:\\s+(\\d+)").matcher(Files.readString(said));
+    assertTrue(pages.find(), said.toString());
+    return Integer.parseInt(pages.group(1));
   }
 }

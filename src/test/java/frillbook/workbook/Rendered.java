@@ -3,6 +3,8 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Office;
+import frillbook.Program;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -18,46 +20,30 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.Assumptions;
 
 /** A workbook printed by LibreOffice, page by page, as a person would see it. */
 final class Rendered {
   /** Pixels to the inch. */
   static final int RESOLUTION = 150;
 
-  private static final boolean REQUIRED =
-      Boolean.parseBoolean(System.getenv("FRILLBOOK_REQUIRE_SOFFICE"));
+  private static final Program PDF_TO_PNG = new Program("pdftoppm", Office.PROGRAM.demandedBy());
 
   private Rendered() {}
 
   /** Skips a test where the programs are not installed, unless they are asked for. */
   static void assumePrograms() {
-    Assumptions.assumeTrue(
-        REQUIRED || (runs("soffice", "--version") && runs("pdftoppm", "-v")),
-        "soffice and pdftoppm are not installed");
-  }
-
-  private static boolean runs(String... command) {
-    try {
-      run(command);
-      return true;
-    } catch (IOException e) {
-      return false;
-    }
+    Office.PROGRAM.requireOrSkip();
+    PDF_TO_PNG.requireOrSkip();
   }
 
   /** The printed pages of {@code workbook} in shades of grey. */
   static List<BufferedImage> pages(byte[] workbook, Path folder) throws IOException {
     Path file = Files.write(folder.resolve("book.xlsx"), workbook);
-    run(
-        "soffice",
-        "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-        "--headless",
-        "--convert-to",
-        "pdf",
-        "--outdir",
-        folder.toString(),
-        file.toString());
+    try {
+      new Office().open(file).print(folder.resolve("book.pdf")).close().run();
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
     run(
         "pdftoppm",
         "-gray",

@@ -1,4 +1,4 @@
-package frillbook.agreement;
+package frillbook;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

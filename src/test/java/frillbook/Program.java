@@ -1,4 +1,4 @@
-package frillbook.agreement;
+package frillbook;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -18,10 +18,10 @@ import java.util.concurrent.TimeUnit;
  * @param demandedBy the environment variable, or property of the test run, that makes its absence a
  *     failure and no reason to skip
  */
-record Program(String command, String demandedBy) {
+public record Program(String command, String demandedBy) {
   private static final int MOST_MINUTES = 10;
 
-  boolean isPresent() {
+  public boolean isPresent() {
     return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(":"))
         .anyMatch(folder -> Files.isExecutable(Path.of(folder, command)));
   }
@@ -31,7 +31,7 @@ record Program(String command, String demandedBy) {
   }
 
   /** Starts it; what it prints is added to {@code printed}. */
-  Process start(List<String> arguments, Path printed) throws IOException {
+  public Process start(List<String> arguments, Path printed) throws IOException {
     List<String> words = new ArrayList<>(List.of(command));
     words.addAll(arguments);
     return new ProcessBuilder(words)
@@ -41,7 +41,7 @@ record Program(String command, String demandedBy) {
   }
 
   /** Waits until all have done their work. */
-  void await(List<Process> running, Path printed) throws IOException, InterruptedException {
+  public void await(List<Process> running, Path printed) throws IOException, InterruptedException {
     for (Process process : running) {
       if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES) || process.exitValue() != 0) {
         running.forEach(Process::destroyForcibly);
@@ -51,7 +51,7 @@ record Program(String command, String demandedBy) {
   }
 
   /** Skips a test with a word where the program is absent, and fails it where it is demanded. */
-  void requireOrSkip() {
+  public void requireOrSkip() {
     if (!isPresent() && !isDemanded()) {
       System.out.println("SKIPPED: " + command + " is not installed and has checked nothing");
       assumeTrue(false, command + " is not installed");
