@@ -5,6 +5,7 @@ import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 
@@ -38,6 +39,18 @@ final class ParsedCell implements EvaluationCell {
   void refresh() {
     type = cell.getCellType();
     value = type == CellType.FORMULA ? "" : WorkbookValues.stored(cell);
+  }
+
+  /** Passes for a cell that holds what its formula came to. */
+  void hold(Object result) {
+    value = result;
+    if (result instanceof Double) {
+      type = CellType.NUMERIC;
+    } else if (result instanceof Boolean) {
+      type = CellType.BOOLEAN;
+    } else {
+      type = result instanceof CellError ? CellType.ERROR : CellType.STRING;
+    }
   }
 
   /** The formula's pieces, parsed once; empty for a cell without formula. */
@@ -98,7 +111,9 @@ final class ParsedCell implements EvaluationCell {
 
   @Override
   public int getErrorCellValue() {
-    return cell.getErrorCellValue();
+    return value instanceof CellError error
+        ? FormulaError.forString(error.text()).getCode()
+        : cell.getErrorCellValue();
   }
 
   @Override

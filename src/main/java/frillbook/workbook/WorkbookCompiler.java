@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.press.Version;
 import frillbook.template.InputTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ooxml.POIXMLProperties.CustomProperties;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -40,6 +42,14 @@ public final class WorkbookCompiler {
     }
     target.setCellFormulaValidation(validates);
     setTitle(target, template.title());
+    setVersion(target);
+  }
+
+  private static void setVersion(XSSFWorkbook target) {
+    CustomProperties own = target.getProperties().getCustomProperties();
+    if (!own.contains(Version.PROPERTY)) {
+      own.addProperty(Version.PROPERTY, Version.NUMBER);
+    }
   }
 
   private static void writeNames(XSSFWorkbook target, Layout layout) {

@@ -1,6 +1,5 @@
 package frillbook.workbook;
 
-import frillbook.press.Version;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -78,10 +77,6 @@ public final class WorkbookPackage {
     core.setCreated(made);
     core.getUnderlyingProperties().setModifiedProperty(made);
     properties.getExtendedProperties().setApplication(PROGRAM);
-    POIXMLProperties.CustomProperties own = properties.getCustomProperties();
-    if (!own.contains(Version.PROPERTY)) {
-      own.addProperty(Version.PROPERTY, Version.NUMBER);
-    }
   }
 
   private static Map<String, byte[]> parts(byte[] zip) throws IOException {

@@ -1,6 +1,8 @@
 package frillbook.workbook;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,6 +52,12 @@ public final class WorkbookValues {
 
   private boolean calculated;
 
+  /** Inputs since the last recalculation. */
+  private final Set<String> changed = new HashSet<>();
+
+  /** Known from the second recalculation on. */
+  private FormulaReach reach;
+
   public WorkbookValues(XSSFWorkbook workbook) {
     this.workbook = workbook;
     this.cells = new ParsedWorkbook(workbook);
@@ -89,6 +97,12 @@ public final class WorkbookValues {
     return names.keySet();
   }
 
+  /** Every cell with a formula that hangs on the cells of {@code name}, by whatever way. */
+  List<XSSFCell> hangingOn(String name) {
+    return new FormulaReach(workbook, cells, formulas)
+        .of(name).stream().mapToObj(formulaCells::get).toList();
+  }
+
   /** Every cell with a formula, sheet by sheet, row by row. */
   public List<XSSFCell> formulaCells() {
     return List.copyOf(formulaCells);
@@ -102,10 +116,17 @@ public final class WorkbookValues {
   /** The values of all cells of a name, row by row. */
   public List<Object> column(String name) {
     List<Object> values = new ArrayList<>();
-    for (CellReference place : area(name).getAllReferencedCells()) {
-      values.add(value(cell(place)));
-    }
+    cells(name).forEach(cell -> values.add(value(cell)));
     return values;
+  }
+
+  /** The cells of a name, row by row; {@code null} where there is none. */
+  List<XSSFCell> cells(String name) {
+    List<XSSFCell> all = new ArrayList<>();
+    for (CellReference place : area(name).getAllReferencedCells()) {
+      all.add(cell(place));
+    }
+    return all;
   }
 
   /** The value of a cell; {@code null} stands for a cell that is not there. */
@@ -124,8 +145,12 @@ public final class WorkbookValues {
    */
   public void set(String inputName, Object value) {
     XSSFCell cell = cell(area(inputName).getFirstCell());
+    Object before = stored(cell);
     LineWriter.fill(cell, value);
-    evaluationCell(cell).refresh();
+    if (!before.equals(stored(cell))) {
+      evaluationCell(cell).refresh();
+      changed.add(inputName);
+    }
   }
 
   /** Whether the first cell of a name calculates. */
@@ -167,19 +192,49 @@ public final class WorkbookValues {
   void forgetStored() {
     calculated = true;
     results.clear();
+    formulas.forEach(ParsedCell::refresh);
     evaluator.clearAllCachedResultValues();
   }
 
-  /** Calculates every formula anew. */
+  /**
+   * Calculates anew: every formula at first, and from then on those that hang on inputs that have
+   * changed.
+   */
   public void recalculate() {
-    forgetStored();
+    BitSet anew = anew();
+    for (int i = 0; i < formulas.size(); i++) {
+      if (anew.get(i)) {
+        formulas.get(i).refresh();
+      } else {
+        formulas.get(i).hold(results.get(formulaCells.get(i)));
+      }
+    }
+    evaluator.clearAllCachedResultValues();
     inRootLocale(
         () -> {
-          for (int i = 0; i < formulas.size(); i++) {
-            results.put(formulaCells.get(i), plain(evaluator.evaluate(formulas.get(i))));
-          }
+          anew.stream().forEach(this::calculate);
           return null;
         });
+    changed.clear();
+    calculated = true;
+  }
+
+  private void calculate(int formula) {
+    Object result = plain(evaluator.evaluate(formulas.get(formula)));
+    results.put(formulaCells.get(formula), result);
+  }
+
+  private BitSet anew() {
+    BitSet anew = new BitSet(formulas.size());
+    if (results.size() < formulas.size()) {
+      anew.set(0, formulas.size());
+    } else {
+      if (reach == null) {
+        reach = new FormulaReach(workbook, cells, formulas);
+      }
+      changed.forEach(name -> anew.or(reach.of(name)));
+    }
+    return anew;
   }
 
   /** The library writes numbers that are joined to texts as the reader's language does. */

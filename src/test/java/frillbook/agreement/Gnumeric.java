@@ -48,9 +48,7 @@ final class Gnumeric implements Calculator {
       }
       PROGRAM.await(running, printed);
       for (Path file : calculated) {
-        try (var in = Files.newInputStream(file)) {
-          values.add(SheetValues.stored(new XSSFWorkbook(in)));
-        }
+        values.add(SheetValues.of(workbook, FileValues.of(workbook, file)));
       }
     }
     return values;

@@ -103,14 +103,14 @@ final class MoneyShownTest {
   void libreOfficePrintsThePlacesOfTheCurrency() throws Exception {
     Office.PROGRAM.requireOrSkip();
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
-    Office office = new Office().open(typed("EUR"));
+    Office office = new Office();
     List<PrintedPages> printed = new ArrayList<>();
     List<Path> pages = new ArrayList<>();
     for (String code : List.of("EUR", "JPY", "KWD", "CLF")) {
       pages.add(folder.resolve(code + ".pdf"));
-      office.type("currency_code", code).print(pages.get(pages.size() - 1));
+      office.open(typed(code)).print(pages.get(pages.size() - 1)).close();
     }
-    office.close().run();
+    office.run();
     for (Path pdf : pages) {
       printed.add(PrintedPages.of(pdf, folder));
     }

@@ -61,6 +61,8 @@ final class PackageTest {
 
   private static final Map<LengthUnit, byte[]> FILES = new HashMap<>();
 
+  private static final Map<LengthUnit, XSSFWorkbook> READ = new HashMap<>();
+
   static List<LengthUnit> both() {
     return List.of(Trials.INCH, Trials.CM);
   }
@@ -74,7 +76,10 @@ final class PackageTest {
   }
 
   private static XSSFWorkbook read(LengthUnit unit) throws IOException {
-    return new XSSFWorkbook(new ByteArrayInputStream(file(unit)));
+    if (!READ.containsKey(unit)) {
+      READ.put(unit, new XSSFWorkbook(new ByteArrayInputStream(file(unit))));
+    }
+    return READ.get(unit);
   }
 
   private static Map<String, String> parts(LengthUnit unit) throws IOException {

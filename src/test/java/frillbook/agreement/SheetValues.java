@@ -56,6 +56,11 @@ final class SheetValues {
     return new SheetValues(workbook, written::value, written::errors);
   }
 
+  /** The values another program has stored in its file for the cells of {@code workbook}. */
+  static SheetValues of(XSSFWorkbook workbook, FileValues stored) {
+    return new SheetValues(workbook, stored::value, stored::errors);
+  }
+
   /** Every cell whose value is an error, with its address. */
   List<String> errors() {
     return errors.get();

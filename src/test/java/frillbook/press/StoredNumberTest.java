@@ -55,7 +55,7 @@ final class StoredNumberTest {
   @Test
   void anyNumberIsWrittenAsDecimalArithmeticRoundsIt() {
     Random random = new Random(11);
-    for (int trial = 0; trial < 200_000; trial++) {
+    for (int trial = 0; trial < 20_000; trial++) {
       double number = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(26) - 10);
       BigDecimal exact = new BigDecimal(number);
       BigDecimal rounded = exact.round(TWELVE);

@@ -6,13 +6,14 @@ import frillbook.template.InputTemplate;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -27,26 +28,26 @@ public final class ReachBenchmark {
   private ReachBenchmark() {}
 
   public static void main(String[] args) {
-    FormulaReach reach = new FormulaReach(compiled());
-    System.out.printf("%d formula cells%n%n", reach.formulas());
+    WorkbookValues values = new WorkbookValues(compiled());
+    System.out.printf("%d formula cells%n%n", values.formulaCells().size());
     System.out.printf("%-16s %10s %8s%n", "input", "hang on it", "share");
     Stream<String> first =
         TEMPLATE.sheets().get(0).rows(InputTemplate.class).stream().map(InputTemplate::name);
-    Stream.concat(first, Stream.of(WAGE)).forEach(input -> print(reach, input));
+    Stream.concat(first, Stream.of(WAGE)).forEach(input -> print(values, input));
     System.out.printf("%n%-24s %6s%n", "hang on " + WAGE, "cells");
-    bySheet(reach.of(WAGE))
+    bySheet(values.hangingOn(WAGE))
         .forEach((sheet, cells) -> System.out.printf("%-24s %6d%n", sheet, cells));
   }
 
-  private static void print(FormulaReach reach, String input) {
-    int cells = reach.of(input).size();
-    double share = 100.0 * cells / reach.formulas();
+  private static void print(WorkbookValues values, String input) {
+    int cells = values.hangingOn(input).size();
+    double share = 100.0 * cells / values.formulaCells().size();
     System.out.printf(Locale.ROOT, "%-16s %10d %7.1f%%%n", input, cells, share);
   }
 
-  private static Map<String, Long> bySheet(Set<String> cells) {
+  private static Map<String, Long> bySheet(List<XSSFCell> cells) {
     return cells.stream()
-        .map(cell -> cell.substring(0, cell.indexOf('!')))
+        .map(cell -> cell.getSheet().getSheetName())
         .collect(Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
   }
 

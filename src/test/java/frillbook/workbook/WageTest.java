@@ -11,11 +11,13 @@ import frillbook.template.TableTemplate;
 import frillbook.template.TemplateReader;
 import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -42,16 +44,16 @@ final class WageTest {
           "fuller_price",
           "closer_price");
 
-  private static FormulaReach reach;
-  private static Set<String> wage;
+  private static WorkbookValues values;
+  private static List<XSSFCell> wage;
 
   @BeforeAll
   static void followTheWage() {
     XSSFWorkbook workbook = new XSSFWorkbook();
     new WorkbookCompiler()
         .compileInto(workbook, TEMPLATE, new WorkbookSetting(LengthUnit.CM, Map.of(), Paper.A4));
-    reach = new FormulaReach(workbook);
-    wage = reach.of("hourly_rate");
+    values = new WorkbookValues(workbook);
+    wage = values.hangingOn("hourly_rate");
   }
 
   private static Set<String> names(String sheet) {
@@ -69,7 +71,7 @@ final class WageTest {
 
   private static Set<String> reached(String sheet) {
     return names(sheet).stream()
-        .filter(name -> reach.holds(wage, name))
+        .filter(name -> values.cells(name).stream().anyMatch(wage::contains))
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
@@ -77,7 +79,7 @@ final class WageTest {
   void itReachesNoSheetOfCuttingSewingOrTime() {
     Set<String> sheets =
         wage.stream()
-            .map(cell -> cell.substring(0, cell.indexOf('!')))
+            .map(cell -> cell.getSheet().getSheetName())
             .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(
         new TreeSet<>(
@@ -132,7 +134,7 @@ final class WageTest {
   /** Else nothing would be found to hang on anything. */
   @Test
   void itReachesThePrice() {
-    assertTrue(reach.holds(wage, "price_each"));
-    assertTrue(reach.of("diameter").size() > reach.formulas() / 2);
+    assertTrue(wage.containsAll(values.cells("price_each")));
+    assertTrue(values.hangingOn("diameter").size() > values.formulaCells().size() / 2);
   }
 }
