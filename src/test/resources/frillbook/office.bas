@@ -26,9 +26,12 @@ Sub Calculate(job As String)
         Cell(workbook, words(1)).setFormula("")
       Case "save"
         workbook.calculate()
+        ' Looks that hang on values are settled only while it calculates by itself.
+        workbook.enableAutomaticCalculation(True)
         filter(0).Value = words(2)
         filter(1).Value = words(3)
         workbook.storeToURL(words(1), filter())
+        workbook.enableAutomaticCalculation(False)
       Case "close"
         workbook.close(True)
     End Select

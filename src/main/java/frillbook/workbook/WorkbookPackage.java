@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.press.Press;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -11,7 +12,6 @@ import java.util.Date;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -43,7 +43,7 @@ public final class WorkbookPackage {
   public static byte[] asItIs(XSSFWorkbook workbook) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(Deflater.BEST_COMPRESSION);
+      out.setLevel(Press.DEFLATE_LEVEL);
       for (Map.Entry<String, byte[]> part : parts(workbook).entrySet()) {
         ZipEntry entry = new ZipEntry(part.getKey());
         entry.setTimeLocal(ENTRY_TIME);

@@ -20,19 +20,15 @@ final class CalculatedFiles {
   }
 
   /** Compares every calculated cell with the engine; an error anywhere is a difference too. */
-  Findings compare(List<TrialBrief> briefs) throws Exception {
-    long start = System.nanoTime();
-    List<SheetValues> sheets = of(briefs);
+  static Findings compare(List<TrialBrief> briefs, Map<TrialBrief, SheetValues> calculated) {
     Findings findings = Findings.NONE;
-    for (int i = 0; i < sheets.size(); i++) {
-      TrialBrief brief = briefs.get(i);
+    for (TrialBrief brief : briefs) {
+      SheetValues sheet = calculated.get(brief);
       findings =
           findings
-              .and(Comparison.of(Trials.TEMPLATE, brief, sheets.get(i)))
-              .and(Findings.errors(brief, sheets.get(i).errors()));
+              .and(Comparison.of(Trials.TEMPLATE, brief, sheet))
+              .and(Findings.errors(brief, sheet.errors()));
     }
-    long seconds = Math.round((System.nanoTime() - start) / 1e9);
-    System.out.println(calculator.program().command() + ": " + findings + ", " + seconds + " s");
     return findings;
   }
 

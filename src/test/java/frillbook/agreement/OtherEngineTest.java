@@ -4,20 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Engine and workbook, calculated by another program from files without values, say the same. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 abstract class OtherEngineTest {
   /** A program takes seconds for a file. */
   private static final int EVERY_NTH_UNUSED = 17;
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
+
+  private final Map<TrialBrief, SheetValues> sheets = new HashMap<>();
 
   /** The program, told a folder for what it prints. */
   abstract Calculator calculator(Path printed);
@@ -32,9 +38,29 @@ abstract class OtherEngineTest {
     return new CalculatedFiles(calculator(folder));
   }
 
-  @BeforeEach
-  final void skipWhereItIsAbsent() {
+  /** All at once: to start a program and to open a workbook takes longer than to calculate it. */
+  @BeforeAll
+  final void calculate() throws Exception {
     calculator(folder).program().requireOrSkip();
+    List<TrialBrief> all =
+        Stream.of(briefs(), coins(), unusable(), unused())
+            .flatMap(List::stream)
+            .distinct()
+            .toList();
+    List<SheetValues> values = calculated().of(all);
+    IntStream.range(0, all.size()).forEach(i -> sheets.put(all.get(i), values.get(i)));
+  }
+
+  private static List<TrialBrief> coins() {
+    return CoinBrief.all().stream().map(CoinBrief::brief).toList();
+  }
+
+  private List<TrialBrief> unusable() {
+    return some(RefusalTest.unusable(), everyNthUnusable()).toList();
+  }
+
+  private static List<TrialBrief> unused() {
+    return some(UnusedCellsTest.left(), EVERY_NTH_UNUSED).toList();
   }
 
   static Stream<TrialBrief> some(List<TrialBrief> all, int everyNth) {
@@ -42,20 +68,18 @@ abstract class OtherEngineTest {
   }
 
   @Test
-  final void itAgreesWithTheEngine() throws Exception {
-    Findings findings = calculated().compare(briefs());
+  final void itAgreesWithTheEngine() {
+    Findings findings = CalculatedFiles.compare(briefs(), sheets);
+    System.out.println(calculator(folder).program().command() + ": " + findings);
     findings.requireAgreement();
     assertEquals(briefs().size(), findings.briefs());
   }
 
   @Test
-  final void moneyIsRoundedAsByHand() throws Exception {
+  final void moneyIsRoundedAsByHand() {
     List<CoinBrief> coins = CoinBrief.all();
-    List<SheetValues> sheets = calculated().of(coins.stream().map(CoinBrief::brief).toList());
-    for (int i = 0; i < sheets.size(); i++) {
-      coins.get(i).requireIn(sheets.get(i));
-    }
-    assertEquals(12, sheets.size());
+    coins.forEach(coin -> coin.requireIn(sheets.get(coin.brief())));
+    assertEquals(12, coins.size());
   }
 
   @Test
@@ -65,18 +89,17 @@ abstract class OtherEngineTest {
   }
 
   @Test
-  final void aCellThatCannotBeUsedLeavesNoError() throws Exception {
-    List<TrialBrief> briefs = some(RefusalTest.unusable(), everyNthUnusable()).toList();
-    List<SheetValues> sheets = calculated().of(briefs);
-    for (int i = 0; i < sheets.size(); i++) {
-      SheetValues sheet = sheets.get(i);
+  final void aCellThatCannotBeUsedLeavesNoError() {
+    List<TrialBrief> briefs = unusable();
+    for (int i = 0; i < briefs.size(); i++) {
+      SheetValues sheet = sheets.get(briefs.get(i));
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
       assertEquals(List.of("", "", ""), sheet.column("client_choice"), briefs.get(i).toString());
       boolean cuts = !RefusalTest.needed("cut_ok").contains(part(briefs.get(i)));
       assertEquals(cuts, !sheet.value("buy_length").equals(""), briefs.get(i).toString());
     }
-    assertTrue(sheets.size() >= 5, "files");
+    assertTrue(briefs.size() >= 5, "briefs");
   }
 
   /** The part of the work of the one input that is changed. */
@@ -90,15 +113,14 @@ abstract class OtherEngineTest {
   }
 
   @Test
-  final void aCellThatIsNotUsedLeavesNoError() throws Exception {
-    List<TrialBrief> briefs = some(UnusedCellsTest.left(), EVERY_NTH_UNUSED).toList();
-    List<SheetValues> sheets = calculated().of(briefs);
-    for (int i = 0; i < sheets.size(); i++) {
-      SheetValues sheet = sheets.get(i);
+  final void aCellThatIsNotUsedLeavesNoError() {
+    List<TrialBrief> briefs = unused();
+    for (int i = 0; i < briefs.size(); i++) {
+      SheetValues sheet = sheets.get(briefs.get(i));
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("READY", sheet.value("check_flag"), briefs.get(i).toString());
     }
-    assertTrue(sheets.size() >= 5, "files");
+    assertTrue(briefs.size() >= 5, "briefs");
   }
 
   /** The comparison of the program's files can fail too. */

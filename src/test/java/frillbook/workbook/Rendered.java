@@ -24,7 +24,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** A workbook printed by LibreOffice, page by page, as a person would see it. */
 final class Rendered {
   /** Pixels to the inch. */
-  static final int RESOLUTION = 150;
+  static final int RESOLUTION = 100;
 
   private static final Program PDF_TO_PNG = new Program("pdftoppm", Office.PROGRAM.demandedBy());
 
