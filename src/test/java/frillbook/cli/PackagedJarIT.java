@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.template.ChartKind;
 import frillbook.template.ChartLine;
@@ -42,6 +43,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class PackagedJarIT {
   private static final Path BUILT_IN = Path.of("workbook-templates");
+
+  private static final String YAML = "org/snakeyaml/engine/v2/nodes/Node";
 
   private static final Path CHARTS = Path.of("src/test/resources/templates/charts");
 
@@ -89,6 +92,29 @@ class PackagedJarIT {
   @Test
   void aWorkbookWithEveryKindOfChartIsTheSame() throws IOException, InterruptedException {
     isTheSame("workbook.xlsx", "make", "--templates=" + templates);
+  }
+
+  /** Folders with classes that cannot be read stand before the jar. */
+  @Test
+  void neitherTheWorkbookLibraryNorTheTemplateReaderIsNeededToMakeAWorkbook()
+      throws IOException, InterruptedException {
+    for (String broken : List.of("org/apache/poi/xssf/usermodel/XSSFWorkbook", YAML)) {
+      Path file = folder.resolve(broken + ".class");
+      Files.createDirectories(file.getParent());
+      Files.write(file, new byte[] {1, 2, 3, 4});
+    }
+    String path = folder + System.getProperty("path.separator") + PackagedJar.FILE;
+    Path made = folder.resolve("made.xlsx");
+    Ran ran =
+        PackagedJar.run(
+            folder,
+            Map.of(),
+            List.of("-cp", path, "frillbook.cli.Frillbook"),
+            "make",
+            "-o",
+            made.toString());
+    assertEquals(0, ran.exitCode(), ran.err());
+    assertTrue(Files.size(made) > 100_000);
   }
 
   @Test
@@ -188,6 +214,7 @@ class PackagedJarIT {
             Map.of(),
             List.of("-cp", path, "frillbook.cli.Frillbook"),
             "make",
+            "--templates=" + BUILT_IN.toAbsolutePath(),
             "-o",
             folder.resolve("workbook.xlsx").toString());
     assertEquals(Ran.refusal(70, ran.err().strip()), ran);
