@@ -34,13 +34,18 @@ record NamedComponent(
       new ClassValue<>() {
         @Override
         protected List<NamedComponent> computeValue(Class<?> type) {
-          return Arrays.stream(type.getRecordComponents()).map(NamedComponent::of).toList();
+          return read(type);
         }
       };
 
   /** The components of a record {@code type}, in their order. */
   static List<NamedComponent> of(Class<?> type) {
     return KNOWN.get(type);
+  }
+
+  /** The same, read anew. */
+  static List<NamedComponent> read(Class<?> type) {
+    return Arrays.stream(type.getRecordComponents()).map(NamedComponent::of).toList();
   }
 
   private static NamedComponent of(RecordComponent component) {

@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,6 +63,13 @@ final class PackageTest {
   private static final Map<LengthUnit, byte[]> FILES = new HashMap<>();
 
   private static final Map<LengthUnit, XSSFWorkbook> READ = new HashMap<>();
+
+  /** The library parses a formula that is filled down anew for every cell. */
+  private static final Map<Cell, String> FORMULAS = new IdentityHashMap<>();
+
+  private static String formulaOf(Cell cell) {
+    return FORMULAS.computeIfAbsent(cell, Cell::getCellFormula);
+  }
 
   static List<LengthUnit> both() {
     return List.of(Trials.INCH, Trials.CM);
@@ -115,8 +123,7 @@ final class PackageTest {
   private static Set<String> functions(XSSFEvaluationWorkbook names, XSSFCell cell) {
     int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
     Ptg[] parsed =
-        FormulaParser.parse(
-            cell.getCellFormula(), names, FormulaType.CELL, sheet, cell.getRowIndex());
+        FormulaParser.parse(formulaOf(cell), names, FormulaType.CELL, sheet, cell.getRowIndex());
     Set<String> functions = new TreeSet<>();
     for (Ptg piece : parsed) {
       if (piece instanceof AbstractFunctionPtg function) {
@@ -139,7 +146,7 @@ final class PackageTest {
       for (String function : functions(names, cell)) {
         used.add(function);
         if (!PortableFunctions.names().contains(function)) {
-          others.add(SheetValues.where(cell) + " " + function + " in " + cell.getCellFormula());
+          others.add(SheetValues.where(cell) + " " + function + " in " + formulaOf(cell));
         }
       }
     }
@@ -162,7 +169,7 @@ final class PackageTest {
     assertTrue(cells.size() > 1000, "formulas");
     for (XSSFCell cell : cells) {
       assertFalse(cell.isPartOfArrayFormulaGroup(), SheetValues.where(cell));
-      assertTrue(cell.getCellFormula().length() < LONGEST_FORMULA, SheetValues.where(cell));
+      assertTrue(formulaOf(cell).length() < LONGEST_FORMULA, SheetValues.where(cell));
     }
   }
 
@@ -202,7 +209,7 @@ final class PackageTest {
       assertFalse(part.getValue().contains("macroEnabled"), name);
     }
     for (XSSFCell cell : formulaCells(read(unit))) {
-      assertFalse(cell.getCellFormula().contains("["), SheetValues.where(cell));
+      assertFalse(formulaOf(cell).contains("["), SheetValues.where(cell));
     }
   }
 
@@ -315,7 +322,7 @@ final class PackageTest {
   }
 
   private static String formula(Cell cell) {
-    return cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + cell.getCellFormula();
+    return cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + formulaOf(cell);
   }
 
   private static Cell same(XSSFWorkbook workbook, int sheet, Cell cell) {
@@ -325,8 +332,7 @@ final class PackageTest {
   private static List<String> tokens(XSSFEvaluationWorkbook names, Cell cell) {
     int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
     Ptg[] parsed =
-        FormulaParser.parse(
-            cell.getCellFormula(), names, FormulaType.CELL, sheet, cell.getRowIndex());
+        FormulaParser.parse(formulaOf(cell), names, FormulaType.CELL, sheet, cell.getRowIndex());
     return Arrays.stream(parsed).map(Ptg::toString).toList();
   }
 }

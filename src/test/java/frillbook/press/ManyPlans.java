@@ -20,6 +20,7 @@ public final class ManyPlans {
   private static final List<String> GRAINS = List.of("across", "along", "bias");
   private static final int WARMING = 400;
   private static final int SET = 250;
+  private static final String HEAD = "%n%-8s %14s %14s %8s %12s%n";
   private static final double NANOS_PER_MILLI = 1e6;
 
   private final Press press = PackagedPress.of(UNIT);
@@ -39,13 +40,11 @@ public final class ManyPlans {
     ManyPlans plans = new ManyPlans(PlainCells.read(Path.of(args[0])));
     plans.made(WARMING, Press.DEFLATE_LEVEL);
     plans.plain(WARMING);
-    System.out.printf(
-        "%n%-8s %14s %14s %8s %12s%n", "level", "ms a plan", "plain writer", "ratio", "bytes");
+    System.out.printf(HEAD, "level", "ms a plan", "plain writer", "ratio", "bytes");
     for (int level = 4; level <= 9; level++) {
-      plans.compare("" + level, 1000, level);
+      plans.compare("" + level, SET, level);
     }
-    System.out.printf(
-        "%n%-8s %14s %14s %8s %12s%n", "plans", "ms a plan", "plain writer", "ratio", "bytes");
+    System.out.printf(HEAD, "plans", "ms a plan", "plain writer", "ratio", "bytes");
     for (int count : List.of(100, 1000, 10_000)) {
       plans.compare("" + count, count, Press.DEFLATE_LEVEL);
     }

@@ -20,6 +20,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,8 @@ final class PressedWorkbookTest {
 
   private static final double SAME = 1e-9;
 
+  private static final Map<Trial, XSSFWorkbook> COMPILED = new HashMap<>();
+
   /** Words that XML writes otherwise, words with spaces at their ends, none, and another paper. */
   private record Trial(LengthUnit unit, Map<String, Object> changes, Paper paper) {
     Map<String, Object> inputs() {
@@ -57,9 +60,13 @@ final class PressedWorkbookTest {
     }
 
     XSSFWorkbook compiled() {
-      XSSFWorkbook workbook = new XSSFWorkbook();
-      new WorkbookCompiler().compileInto(workbook, TEMPLATE, setting());
-      return workbook;
+      return COMPILED.computeIfAbsent(
+          this,
+          trial -> {
+            XSSFWorkbook workbook = new XSSFWorkbook();
+            new WorkbookCompiler().compileInto(workbook, TEMPLATE, trial.setting());
+            return workbook;
+          });
     }
 
     byte[] pressed() {

@@ -1,0 +1,53 @@
+package frillbook.naming;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import frillbook.naming.NamedComponent.Holds;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class NamedComponentTest {
+  private record Strap(double strapLength) {}
+
+  private record Bag(
+      int pocketCount, Strap strap, @Prefixed("spare") Optional<Strap> other, List<Strap> loops) {}
+
+  private static final Strap STRAP = new Strap(24);
+
+  private final List<NamedComponent> components = NamedComponent.read(Bag.class);
+
+  @Test
+  void everyComponentHasItsNameAndWhatStandsBeforeThoseWithin() {
+    assertEquals(
+        List.of("pocket_count", "strap", "other", "loops"),
+        components.stream().map(NamedComponent::name).toList());
+    assertEquals(
+        List.of("", "", "spare_", ""), components.stream().map(NamedComponent::prefix).toList());
+  }
+
+  @Test
+  void everyComponentSaysWhatItHolds() {
+    assertEquals(
+        List.of(Holds.VALUE, Holds.RECORD, Holds.OPTIONAL_RECORD, Holds.ROWS),
+        components.stream().map(NamedComponent::holds).toList());
+    assertEquals(
+        List.of(int.class, Strap.class, Strap.class, Strap.class),
+        components.stream().map(NamedComponent::within).toList());
+  }
+
+  @Test
+  void whatIsInAComponentIsRead() {
+    Bag bag = new Bag(2, STRAP, Optional.of(STRAP), List.of(STRAP, STRAP));
+    assertEquals(
+        List.of(2, STRAP, STRAP, List.of(STRAP, STRAP)),
+        components.stream().map(component -> component.of(bag)).toList());
+  }
+
+  @Test
+  void whatIsNotThereIsNothing() {
+    assertNull(components.get(2).of(new Bag(0, STRAP, Optional.empty(), List.of())));
+    assertNull(components.get(0).of(null));
+  }
+}
