@@ -27,8 +27,7 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
   /**
    * What a workbook is filled with.
    *
-   * @param cells a Double or a String for each of {@link Press#cells}; null for one that nobody has
-   *     calculated
+   * @param cells a Double or a String for each of {@link Press#cells}
    * @param inputs a Double or a String by name; null or nothing for an empty cell
    */
   public record Filling(Object[] cells, Map<String, Object> inputs, Paper paper) {
@@ -93,9 +92,7 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
         Object value = filling.cells()[slot.which()];
         text.markup(value instanceof String ? " t=\"str\"" : "");
         text.copy(sheet, slot.open(), slot.close());
-        if (value != null) {
-          put(value, text);
-        }
+        put(value, text);
       }
       case NUMBER -> number(filling.input(form, slot), text);
       case WORDS_CELL -> {

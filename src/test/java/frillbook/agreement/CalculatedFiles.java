@@ -7,7 +7,6 @@ import frillbook.workbook.WorkbookPackage;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -43,8 +42,7 @@ final class CalculatedFiles {
               .filter(i -> briefs.get(i).unit() == unit)
               .toList();
       List<Map<String, Object>> inputs = these.stream().map(i -> briefs.get(i).inputs()).toList();
-      List<SheetValues> calculated =
-          calculated(workbook(unit), inputs, typed -> PressedFile.uncalculated(unit, typed));
+      List<SheetValues> calculated = calculated(workbook(unit), inputs);
       for (int i = 0; i < calculated.size(); i++) {
         values[these.get(i)] = calculated.get(i);
       }
@@ -54,24 +52,20 @@ final class CalculatedFiles {
 
   /** What one workbook as it is comes to. */
   SheetValues of(XSSFWorkbook workbook) throws Exception {
-    return calculated(workbook, List.of(Map.of()), typed -> WorkbookPackage.asItIs(workbook))
-        .get(0);
+    return calculated(workbook, List.of(Map.of())).get(0);
   }
 
   private XSSFWorkbook workbook(LengthUnit unit) {
     return workbooks.computeIfAbsent(unit, of -> TrialWorkbook.compiled(Trials.TEMPLATE, of));
   }
 
-  private List<SheetValues> calculated(
-      XSSFWorkbook workbook,
-      List<Map<String, Object>> inputs,
-      Function<Map<String, Object>, byte[]> file)
+  private List<SheetValues> calculated(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
       throws Exception {
     if (inputs.isEmpty()) {
       return List.of();
     }
-    FormulaCells cells = FormulaCells.of(file.apply(inputs.get(0)));
+    FormulaCells cells = FormulaCells.of(WorkbookPackage.asItIs(workbook));
     assertTrue(cells.formulas() > 400 && cells.values() == 0, cells.toString());
-    return calculator.values(workbook, inputs, file);
+    return calculator.values(workbook, inputs);
   }
 }

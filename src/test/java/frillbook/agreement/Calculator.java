@@ -4,7 +4,6 @@ import frillbook.Program;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A spreadsheet program that calculates workbooks without a window. */
@@ -13,14 +12,11 @@ interface Calculator {
   Program program();
 
   /**
-   * What {@code workbook} comes to with one set of inputs typed in after the other.
+   * What {@code workbook}, which is given without values, comes to with one set of inputs typed in
+   * after the other.
    *
    * @param inputs a Double, a String or null by the name of the cell
-   * @param file that of the workbook with such inputs, without the values of formulas
    */
-  List<SheetValues> values(
-      XSSFWorkbook workbook,
-      List<Map<String, Object>> inputs,
-      Function<Map<String, Object>, byte[]> file)
+  List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
       throws IOException, InterruptedException;
 }

@@ -1,13 +1,13 @@
 package frillbook.agreement;
 
 import frillbook.Program;
+import frillbook.workbook.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Gnumeric's converter, which takes one file at a time, its inputs typed into it before. */
@@ -33,10 +33,7 @@ final class Gnumeric implements Calculator {
   }
 
   @Override
-  public List<SheetValues> values(
-      XSSFWorkbook workbook,
-      List<Map<String, Object>> inputs,
-      Function<Map<String, Object>, byte[]> bare)
+  public List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
       throws IOException, InterruptedException {
     Path place = Files.createTempDirectory(folder, "calculated");
     List<SheetValues> values = new ArrayList<>();
@@ -45,7 +42,7 @@ final class Gnumeric implements Calculator {
       List<Path> calculated = new ArrayList<>();
       for (var typed : inputs.subList(from, Math.min(inputs.size(), from + AT_ONCE))) {
         Path file = place.resolve("brief" + calculated.size() + ".xlsx");
-        Files.write(file, bare.apply(typed));
+        Files.write(file, WorkbookPackage.asItIs(TrialWorkbook.typed(workbook, typed)));
         calculated.add(place.resolve("calculated" + calculated.size() + ".xlsx"));
         running.add(start(file, calculated.get(calculated.size() - 1)));
       }

@@ -2,13 +2,13 @@ package frillbook.agreement;
 
 import frillbook.Office;
 import frillbook.Program;
+import frillbook.workbook.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -31,14 +31,11 @@ final class LibreOffice implements Calculator {
   }
 
   @Override
-  public List<SheetValues> values(
-      XSSFWorkbook workbook,
-      List<Map<String, Object>> inputs,
-      Function<Map<String, Object>, byte[]> bare)
+  public List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
       throws IOException, InterruptedException {
     Path place = Files.createTempDirectory(folder, "calculated");
     Path file = place.resolve("workbook.xlsx");
-    Files.write(file, bare.apply(inputs.get(0)));
+    Files.write(file, WorkbookPackage.asItIs(workbook));
     Office office = new Office().open(file);
     for (int index = 0; index < inputs.size(); index++) {
       inputs.get(index).forEach(office::type);

@@ -24,11 +24,4 @@ final class PressedFile {
     CellValues engine = new CellValues(press.form(), brief.unit(), brief.inputs(), brief.planned());
     return press.fill(press.filling(engine, brief.inputs(), Paper.A4));
   }
-
-  /** The file with these inputs before anything is calculated. */
-  static byte[] uncalculated(LengthUnit unit, Map<String, Object> inputs) {
-    Press press = press(unit);
-    Object[] nothing = new Object[press.cells().size()];
-    return press.fill(new Press.Filling(nothing, inputs, Paper.A4));
-  }
 }

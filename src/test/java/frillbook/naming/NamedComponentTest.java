@@ -33,7 +33,7 @@ class NamedComponentTest {
         List.of(Holds.VALUE, Holds.RECORD, Holds.OPTIONAL_RECORD, Holds.ROWS),
         components.stream().map(NamedComponent::holds).toList());
     assertEquals(
-        List.of(int.class, Strap.class, Strap.class, Strap.class),
+        List.<Class<?>>of(int.class, Strap.class, Strap.class, Strap.class),
         components.stream().map(NamedComponent::within).toList());
   }
 
@@ -41,13 +41,13 @@ class NamedComponentTest {
   void whatIsInAComponentIsRead() {
     Bag bag = new Bag(2, STRAP, Optional.of(STRAP), List.of(STRAP, STRAP));
     assertEquals(
-        List.of(2, STRAP, STRAP, List.of(STRAP, STRAP)),
+        List.<Object>of(2, STRAP, STRAP, List.of(STRAP, STRAP)),
         components.stream().map(component -> component.of(bag)).toList());
   }
 
   @Test
   void whatIsNotThereIsNothing() {
     assertNull(components.get(2).of(new Bag(0, STRAP, Optional.empty(), List.of())));
-    assertNull(components.get(0).of(null));
+    assertNull(components.get(0).of((Object) null));
   }
 }
