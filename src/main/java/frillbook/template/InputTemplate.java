@@ -88,7 +88,9 @@ public record InputTemplate(
     Range range = range(lengthUnit);
     return switch (kind) {
       case LENGTH -> "a number" + span(range) + " " + lengthUnit.symbol();
-      case NUMBER -> "a number" + span(range) + (unit.equals("-") ? "" : " " + unit);
+      // Of money without the currency, which is not known where this is said.
+      case NUMBER ->
+          "a number" + span(range) + (unit.equals("-") || UnitText.isMoney(unit) ? "" : " " + unit);
       case PERCENT -> "a number from " + percent(range.from()) + " to " + percent(range.to());
       case COUNT -> "a whole number" + span(range);
       case TEXT -> "at most " + LONGEST_TEXT + " characters";

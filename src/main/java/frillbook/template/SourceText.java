@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 final class SourceText {
   /** A word in braces, such as {@code {unit}}. */
-  static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z][a-z_]*)}");
+  static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z_]*)}");
 
   private final String value;
   private final Position start;

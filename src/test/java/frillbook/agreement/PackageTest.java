@@ -298,6 +298,27 @@ final class PackageTest {
     }
   }
 
+  /** What a template writes in braces is filled in, in words and in formulas. */
+  @ParameterizedTest
+  @MethodSource("both")
+  void noBraceIsLeft(LengthUnit unit) throws IOException {
+    List<String> left = new ArrayList<>();
+    read(unit)
+        .forEach(
+            sheet ->
+                sheet.forEach(
+                    row ->
+                        row.forEach(
+                            cell -> {
+                              boolean formula = cell.getCellType() == CellType.FORMULA;
+                              String text = formula ? formulaOf(cell) : cell.toString();
+                              if (text.contains("{")) {
+                                left.add(SheetValues.where((XSSFCell) cell) + " " + text);
+                              }
+                            })));
+    assertEquals(List.of(), left);
+  }
+
   /** Filled-down formulas are stored once; read by POI, every cell has its own again. */
   @ParameterizedTest
   @MethodSource("both")

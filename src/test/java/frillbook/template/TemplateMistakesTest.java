@@ -313,6 +313,14 @@ final class TemplateMistakesTest {
   }
 
   @Test
+  void aPlaceholderWithACapitalIsTold() {
+    told(
+        "  - note: in {Unit}\n",
+        "a.yaml:5:14: the unknown placeholder {Unit};"
+            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+  }
+
+  @Test
   void aUnitOfMoneyWithoutACurrencyIsTold() {
     told(
         line("ring_cost", "1").replace("unit: in", "unit: \"{currency_code} a ring\""),
