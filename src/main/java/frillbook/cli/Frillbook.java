@@ -47,9 +47,6 @@ public final class Frillbook {
   private Frillbook() {}
 
   public static void main(String[] args) {
-    if (args.length > 0 && args[0].equals("make")) {
-      Rehearsal.begin();
-    }
     CommandLine line = commandLine();
     int exitCode = run(line, args);
     line.getOut().flush();
