@@ -1,0 +1,51 @@
+package frillbook.rows;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.rows.RingsOnPaper.RingOnPaper;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** A page has room for thirty-six rings. */
+class RingsOnPaperTest {
+  private static RingsOnPaper of(int count) {
+    List<Ring> rings =
+        IntStream.rangeClosed(1, count)
+            .mapToObj(n -> new Ring(n, n + .5, n, 2 * n, 3 * n, 0))
+            .toList();
+    return RingsOnPaper.of(new Rings(count, 0, 0, 0, 0, 0, rings));
+  }
+
+  private static List<Integer> numbers(int count) {
+    return of(count).ringsOnPaper().stream().map(RingOnPaper::paperRing).toList();
+  }
+
+  @Test
+  void aRingOnPaperHasTheFiguresOfTheRing() {
+    assertEquals(new RingOnPaper(2, 2.5, 2, 4, 6), of(3).ringsOnPaper().get(1));
+  }
+
+  @Test
+  void asManyAsThePageHoldsAreAllListed() {
+    assertEquals(1, of(36).ringEvery());
+    assertEquals(IntStream.rangeClosed(1, 36).boxed().toList(), numbers(36));
+  }
+
+  /** 37 of them: 2, 4 … 36 and the last. */
+  @Test
+  void ofMoreEverySecondIsListedAndTheLast() {
+    assertEquals(2, of(37).ringEvery());
+    assertEquals(19, numbers(37).size());
+    assertEquals(List.of(2, 4, 6), numbers(37).subList(0, 3));
+    assertEquals(List.of(36, 37), numbers(37).subList(17, 19));
+  }
+
+  /** 100 in threes: 3, 6 … 99 and the last. */
+  @Test
+  void ofManyEveryThirdIsListedAndTheLast() {
+    assertEquals(3, of(100).ringEvery());
+    assertEquals(34, numbers(100).size());
+    assertEquals(List.of(99, 100), numbers(100).subList(32, 34));
+  }
+}
