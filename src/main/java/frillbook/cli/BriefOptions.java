@@ -55,8 +55,7 @@ final class BriefOptions {
 
   /** Every input's value: what was typed, or else its default. All mistakes are told at once. */
   Map<String, Object> inputs(Form form) {
-    Map<String, Object> values = new LinkedHashMap<>();
-    form.inputs().forEach(input -> values.put(input.name(), input.preset(unit())));
+    Map<String, Object> values = form.presets(unit());
     List<String> mistakes = new ArrayList<>();
     typed(mistakes).forEach((name, text) -> take(form, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {

@@ -4,7 +4,6 @@ import frillbook.brief.LengthUnit;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
-import frillbook.template.Form;
 import frillbook.workbook.ClientPage;
 import frillbook.workbook.PlanFile;
 import frillbook.workbook.WorkbookPackage;
@@ -50,25 +49,22 @@ final class ClientCommand implements Runnable {
 
   @Override
   public void run() {
-    Form form = PackagedPress.of(LengthUnit.INCH).form();
-    PlanFile file = PlanFile.read(plan, form);
+    PlanFile file = PlanFile.read(plan, PackagedPress.of(LengthUnit.INCH).form());
     refuseToReplacePlan();
-    PlanReport report = PlanReport.of(form, file.unit(), file.inputs());
-    if (!report.isWorkable()) {
-      throw new Refusal(Refusal.CANNOT, report.problems());
-    }
+    Press press = PackagedPress.of(file.unit());
     Paper sheet = paper == null ? file.paper() : paper;
-    PlanWorkbook.put(page(file, sheet), output, force);
-    report.problems().forEach(spec.commandLine().getErr()::println);
+    MadeWorkbook anew = MadeWorkbook.pressed(press, file.inputs(), sheet);
+    if (!anew.says().isWorkable()) {
+      throw new Refusal(Refusal.CANNOT, anew.says().problems());
+    }
+    PlanWorkbook.put(page(anew, press.form().clientSheet().orElseThrow()), output, force);
+    anew.says().problems().forEach(spec.commandLine().getErr()::println);
     spec.commandLine().getOut().println("page for the client  " + output);
   }
 
   /** Of the plan made anew: what else a person has put into the file stays there. */
-  private static byte[] page(PlanFile file, Paper paper) {
-    Press press = PlanWorkbook.press(file.unit());
-    byte[] anew = MadeWorkbook.pressed(press, file.inputs(), paper).bytes();
-    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(anew))) {
-      String sheet = press.form().clientSheet().orElseThrow();
+  private static byte[] page(MadeWorkbook anew, String sheet) {
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(anew.bytes()))) {
       return WorkbookPackage.asItIs(ClientPage.of(workbook, sheet));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

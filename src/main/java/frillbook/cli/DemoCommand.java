@@ -1,10 +1,10 @@
 package frillbook.cli;
 
 import frillbook.brief.LengthUnit;
+import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,9 +47,8 @@ final class DemoCommand implements Runnable {
 
   @Override
   public void run() {
-    Press press = PlanWorkbook.press(UNIT);
-    Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNIT)));
+    Press press = PackagedPress.of(UNIT);
+    Map<String, Object> inputs = press.form().presets(UNIT);
     inputs.putAll(SCENARIO);
     MadeWorkbook made = MadeWorkbook.pressed(press, inputs, Paper.A4);
     PlanWorkbook.put(made.bytes(), output, true);

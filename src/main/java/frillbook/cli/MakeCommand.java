@@ -1,5 +1,6 @@
 package frillbook.cli;
 
+import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import frillbook.template.Form;
@@ -45,7 +46,7 @@ final class MakeCommand implements Runnable {
   }
 
   private MadeWorkbook pressed() {
-    Press press = PlanWorkbook.press(options.unit());
+    Press press = PackagedPress.of(options.unit());
     return MadeWorkbook.pressed(press, options.inputs(press.form()), paper);
   }
 

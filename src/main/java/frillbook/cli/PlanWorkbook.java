@@ -1,8 +1,5 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
-import frillbook.press.PackagedPress;
-import frillbook.press.Press;
 import frillbook.press.WorkbookFile;
 import frillbook.press.WorkbookFileException;
 import java.nio.file.Path;
@@ -10,11 +7,6 @@ import java.nio.file.Path;
 /** Puts workbooks in their place. */
 final class PlanWorkbook {
   private PlanWorkbook() {}
-
-  /** The press of the built-in templates. */
-  static Press press(LengthUnit unit) {
-    return PackagedPress.of(unit);
-  }
 
   static void put(byte[] workbook, Path target, boolean force) {
     try {

@@ -5,13 +5,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
 /** The package being written; what is deflated already goes in as it is. */
-final class PackageWriter implements AutoCloseable {
+public final class PackageWriter implements AutoCloseable {
   /**
    * Of every zip entry; local, so that no time zone shows in it. Not the earliest time an entry can
    * have, which Java takes for an earlier one and stamps with the zone.
@@ -23,8 +24,13 @@ final class PackageWriter implements AutoCloseable {
   private final Deflater deflater;
   private byte[] deflated = new byte[1 << 18];
 
-  PackageWriter(Deflater deflater) {
-    this.deflater = deflater;
+  /**
+   * Begins one.
+   *
+   * @param level of deflating, 1 to 9
+   */
+  public PackageWriter(int level) {
+    this.deflater = new Deflater(level, true);
   }
 
   void add(Part.Finished part) {
@@ -32,24 +38,30 @@ final class PackageWriter implements AutoCloseable {
   }
 
   void add(String name, XmlBuffer text) {
+    add(name, text.bytes(), text.size());
+  }
+
+  /** Deflates the first {@code size} of {@code bytes} into a part. */
+  public void add(String name, byte[] bytes, int size) {
     CRC32 crc = new CRC32();
-    crc.update(text.bytes(), 0, text.size());
-    add(name, text.size(), crc.getValue(), deflated, deflate(text));
+    crc.update(bytes, 0, size);
+    int length = deflate(bytes, size);
+    add(name, size, crc.getValue(), deflated, length);
   }
 
   /** How many bytes it comes to. */
-  private int deflate(XmlBuffer text) {
+  private int deflate(byte[] bytes, int size) {
     deflater.reset();
-    deflater.setInput(text.bytes(), 0, text.size());
+    deflater.setInput(bytes, 0, size);
     deflater.finish();
-    int size = 0;
+    int length = 0;
     while (!deflater.finished()) {
-      if (size == deflated.length) {
-        deflated = java.util.Arrays.copyOf(deflated, 2 * size);
+      if (length == deflated.length) {
+        deflated = Arrays.copyOf(deflated, 2 * length);
       }
-      size += deflater.deflate(deflated, size, deflated.length - size);
+      length += deflater.deflate(deflated, length, deflated.length - length);
     }
-    return size;
+    return length;
   }
 
   private void add(String name, int size, long crc, byte[] content, int length) {
@@ -66,7 +78,8 @@ final class PackageWriter implements AutoCloseable {
     }
   }
 
-  byte[] finished() {
+  /** The bytes of the whole. */
+  public byte[] finished() {
     try {
       zip.finish();
     } catch (IOException e) {

@@ -1,6 +1,7 @@
 package frillbook.press;
 
 import frillbook.brief.LengthUnit;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -40,7 +41,7 @@ public final class PackagedPress {
   public static void put(Press press, Path classes) throws IOException {
     Path place = place(classes, press.unit());
     Files.createDirectories(place.getParent());
-    try (var out = new java.io.BufferedOutputStream(Files.newOutputStream(place))) {
+    try (var out = new BufferedOutputStream(Files.newOutputStream(place))) {
       PressWriter.write(press, out);
     }
   }

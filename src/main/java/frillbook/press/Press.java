@@ -4,7 +4,6 @@ import frillbook.brief.LengthUnit;
 import frillbook.template.Form;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.Deflater;
 
 /**
  * A workbook in one length unit that is finished but for what differs from plan to plan.
@@ -60,7 +59,7 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
    * @param level of deflating, 1 to 9
    */
   byte[] fill(Filling filling, int level) {
-    try (PackageWriter out = new PackageWriter(new Deflater(level, true))) {
+    try (PackageWriter out = new PackageWriter(level)) {
       XmlBuffer text = new XmlBuffer();
       for (Part part : parts) {
         if (part instanceof Part.Finished finished) {

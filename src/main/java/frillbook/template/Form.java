@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.brief.LengthUnit;
 import frillbook.wording.Sentence;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,6 +48,13 @@ public record Form(
     public static Headline of(LineTemplate line) {
       return new Headline(line.name(), line.label(), line.unit(), line.format(), line.also());
     }
+  }
+
+  /** What every input has until a person changes it, by name. */
+  public Map<String, Object> presets(LengthUnit unit) {
+    Map<String, Object> presets = new LinkedHashMap<>();
+    inputs.forEach(input -> presets.put(input.name(), input.preset(unit)));
+    return presets;
   }
 
   /** That of {@code template}. */

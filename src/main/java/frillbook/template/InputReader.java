@@ -51,18 +51,7 @@ final class InputReader {
   }
 
   private InputTemplate numeric(InputKind kind, String unit, Range inch, Range cm) {
-    return new InputTemplate(
-        name,
-        label,
-        use,
-        kind,
-        unit,
-        prompt(),
-        inch,
-        cm,
-        List.of(),
-        PresetWords.NONE,
-        block.position());
+    return template(kind, unit, inch, cm, List.of(), PresetWords.NONE);
   }
 
   private InputTemplate choice(String unit) {
@@ -78,18 +67,13 @@ final class InputReader {
 
   private InputTemplate words(
       InputKind kind, String unit, List<String> choices, PresetWords preset) {
+    return template(kind, unit, NO_RANGE, NO_RANGE, choices, preset);
+  }
+
+  private InputTemplate template(
+      InputKind kind, String unit, Range inch, Range cm, List<String> choices, PresetWords preset) {
     return new InputTemplate(
-        name,
-        label,
-        use,
-        kind,
-        unit,
-        prompt(),
-        NO_RANGE,
-        NO_RANGE,
-        choices,
-        preset,
-        block.position());
+        name, label, use, kind, unit, prompt(), inch, cm, choices, preset, block.position());
   }
 
   private PresetWords currencies() {

@@ -9,6 +9,7 @@ import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,15 +24,17 @@ public final class PressMaker {
 
   private final WorkbookTemplate template;
   private final XSSFWorkbook workbook;
+  private final Layout layout;
   private final List<CalculatedCell> cells;
 
   private PressMaker(WorkbookTemplate template, XSSFWorkbook workbook) {
     this.template = template;
     this.workbook = workbook;
+    this.layout = new Layout(template);
     this.cells = CalculatedCell.all(template);
   }
 
-  /** The press of {@code template} for workbooks in {@code units}. */
+  /** The press of {@code template} for workbooks in {@code unit}. */
   public static Press of(WorkbookTemplate template, LengthUnit unit) {
     XSSFWorkbook workbook = new XSSFWorkbook();
     WorkbookSetting setting = new WorkbookSetting(unit, Map.of(), Paper.A4);
@@ -75,8 +78,7 @@ public final class PressMaker {
     for (int index = 0; index < cells.size(); index++) {
       CalculatedCell cell = cells.get(index);
       if (cell.sheet().equals(sheet)) {
-        String address = new CellReference(cell.row(), cell.column()).formatAsString();
-        places.put(address, index);
+        places.put(address(cell.row(), cell.column()), index);
       }
     }
     return places;
@@ -84,20 +86,19 @@ public final class PressMaker {
 
   private Map<String, Integer> inputsOf(String sheet) {
     Map<String, Integer> places = new HashMap<>();
-    Layout layout = new Layout(template);
     int index = 0;
     for (InputTemplate input : template.inputs()) {
       Span place = layout.names().get(input.name());
       if (place.sheet().equals(sheet)) {
-        places.put(address(place), index);
+        places.put(address(place.firstRow(), place.firstColumn()), index);
       }
       index++;
     }
     return places;
   }
 
-  private static String address(Span place) {
-    return new CellReference(place.firstRow(), place.firstColumn()).formatAsString();
+  private static String address(int row, int column) {
+    return new CellReference(row, column).formatAsString();
   }
 
   private static Part finished(String name, byte[] bytes) {
@@ -109,7 +110,6 @@ public final class PressMaker {
     byte[] deflated = new byte[bytes.length + 64];
     int size = deflater.deflate(deflated);
     deflater.end();
-    return new Part.Finished(
-        name, bytes.length, crc.getValue(), java.util.Arrays.copyOf(deflated, size));
+    return new Part.Finished(name, bytes.length, crc.getValue(), Arrays.copyOf(deflated, size));
   }
 }

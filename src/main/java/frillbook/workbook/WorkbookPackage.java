@@ -1,12 +1,12 @@
 package frillbook.workbook;
 
+import frillbook.press.PackageWriter;
 import frillbook.press.Press;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
-import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.Date;
 import java.util.Map;
@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -24,12 +23,6 @@ public final class WorkbookPackage {
 
   /** Stands where a program would put the time of writing, which would make files differ. */
   private static final Instant MADE = Instant.parse("2025-01-01T00:00:00Z");
-
-  /**
-   * Of every zip entry; local, so that no time zone shows in it. Not the earliest time an entry can
-   * have, which Java takes for an earlier one and stamps with the zone.
-   */
-  private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(2025, 1, 1, 0, 0);
 
   /** A reader of the file must find this part first (ISO/IEC 29500-2). */
   private static final String CONTENT_TYPES = "[Content_Types].xml";
@@ -41,20 +34,10 @@ public final class WorkbookPackage {
    * whoever opens it must calculate.
    */
   public static byte[] asItIs(XSSFWorkbook workbook) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(Press.DEFLATE_LEVEL);
-      for (Map.Entry<String, byte[]> part : parts(workbook).entrySet()) {
-        ZipEntry entry = new ZipEntry(part.getKey());
-        entry.setTimeLocal(ENTRY_TIME);
-        out.putNextEntry(entry);
-        out.write(part.getValue());
-        out.closeEntry();
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    try (PackageWriter out = new PackageWriter(Press.DEFLATE_LEVEL)) {
+      parts(workbook).forEach((name, bytes) -> out.add(name, bytes, bytes.length));
+      return out.finished();
     }
-    return bytes.toByteArray();
   }
 
   /** The parts of the file by name, in the order in which they are written. */

@@ -55,7 +55,7 @@ public final class WorkbookValues {
   /** Inputs since the last recalculation. */
   private final Set<String> changed = new HashSet<>();
 
-  /** Known from the second recalculation on. */
+  /** Known once it was asked for; a workbook that is calculated once does without. */
   private FormulaReach reach;
 
   public WorkbookValues(XSSFWorkbook workbook) {
@@ -99,8 +99,7 @@ public final class WorkbookValues {
 
   /** Every cell with a formula that hangs on the cells of {@code name}, by whatever way. */
   List<XSSFCell> hangingOn(String name) {
-    return new FormulaReach(workbook, cells, formulas)
-        .of(name).stream().mapToObj(formulaCells::get).toList();
+    return reach().of(name).stream().mapToObj(formulaCells::get).toList();
   }
 
   /** Every cell with a formula, sheet by sheet, row by row. */
@@ -229,12 +228,16 @@ public final class WorkbookValues {
     if (results.size() < formulas.size()) {
       anew.set(0, formulas.size());
     } else {
-      if (reach == null) {
-        reach = new FormulaReach(workbook, cells, formulas);
-      }
-      changed.forEach(name -> anew.or(reach.of(name)));
+      changed.forEach(name -> anew.or(reach().of(name)));
     }
     return anew;
+  }
+
+  private FormulaReach reach() {
+    if (reach == null) {
+      reach = new FormulaReach(workbook, cells, formulas);
+    }
+    return reach;
   }
 
   /** The library writes numbers that are joined to texts as the reader's language does. */

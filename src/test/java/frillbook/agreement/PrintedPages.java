@@ -19,25 +19,21 @@ record PrintedPages(List<List<String>> pages) {
 
   /** The pages of a file that LibreOffice has printed. */
   static PrintedPages of(Path pdf, Path folder) throws IOException, InterruptedException {
-    return read(pdf, folder);
+    Path text = folder.resolve(pdf.getFileName() + ".txt");
+    List<String> read = List.of("-layout", "-enc", "UTF-8", pdf.toString(), text.toString());
+    run(PDF_TO_TEXT, read, folder);
+    return split(Files.readString(text));
   }
 
   /** The pages that Gnumeric prints of {@code file}. */
   static PrintedPages byGnumeric(Path file, Path folder) throws IOException, InterruptedException {
     Path pdf = folder.resolve("gnumeric-" + pdf(file));
     run(Gnumeric.PROGRAM, List.of("--recalc", file.toString(), pdf.toString()), folder);
-    return read(pdf, folder);
+    return of(pdf, folder);
   }
 
   private static String pdf(Path file) {
     return file.getFileName().toString().replace(".xlsx", ".pdf");
-  }
-
-  private static PrintedPages read(Path pdf, Path folder) throws IOException, InterruptedException {
-    Path text = folder.resolve(pdf.getFileName() + ".txt");
-    List<String> read = List.of("-layout", "-enc", "UTF-8", pdf.toString(), text.toString());
-    run(PDF_TO_TEXT, read, folder);
-    return split(Files.readString(text));
   }
 
   private static void run(Program program, List<String> arguments, Path folder)

@@ -9,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -87,8 +86,7 @@ public final class ManyPlans {
   }
 
   private Map<String, Object> inputs(int index) {
-    Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(UNIT)));
+    Map<String, Object> inputs = press.form().presets(UNIT);
     inputs.put("diameter", 12 + index % 97 / 8.0);
     inputs.put("fullness", 2 + index % 89 / 100.0);
     inputs.put("quantity", 1.0 + index % 3);

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -77,8 +76,7 @@ public final class PressBenchmark {
   private static XSSFWorkbook preset() throws IOException {
     LengthUnit unit = LengthUnit.INCH;
     Press press = PackagedPress.of(unit);
-    Map<String, Object> inputs = new LinkedHashMap<>();
-    press.form().inputs().forEach(i -> inputs.put(i.name(), i.preset(unit)));
+    Map<String, Object> inputs = press.form().presets(unit);
     NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit, inputs)));
     CellValues engine = new CellValues(press.form(), unit, inputs, plan);
     byte[] file = press.fill(press.filling(engine, inputs, Paper.A4));
