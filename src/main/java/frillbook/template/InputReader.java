@@ -23,7 +23,7 @@ final class InputReader {
     this.block = block;
     this.name = RowReader.name(block, "input");
     this.label = block.requiredText("label");
-    this.use = InputUse.read(block);
+    this.use = use(block);
   }
 
   static InputTemplate read(Block block) {
@@ -155,5 +155,11 @@ final class InputReader {
 
   private void tell(SourceText at, String found, String expected) {
     block.scope().tell(at.position(), found, expected, "correct the input's choices");
+  }
+
+  private static InputUse use(Block block) {
+    return new InputUse(
+        block.requiredRawText("part").value(),
+        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
   }
 }

@@ -19,10 +19,4 @@ public record InputUse(String part, Optional<FormulaText> when) {
     return new InputUse(
         part, when.map(text -> FormulaLexer.lex(SourceText.at(nowhere, text), new Mistakes())));
   }
-
-  static InputUse read(Block block) {
-    return new InputUse(
-        block.requiredRawText("part").value(),
-        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
-  }
 }

@@ -113,7 +113,7 @@ public final class ClientPage {
     Object value = WorkbookValues.stored(source);
     target.setCellStyle(style(new Key(source.getCellStyle(), looksLikeFormula(value))));
     if (!value.equals("")) {
-      LineWriter.fill(target, value);
+      CellFill.fill(target, value);
     }
   }
 

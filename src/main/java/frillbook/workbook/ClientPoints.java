@@ -59,7 +59,7 @@ final class ClientPoints {
     for (int index = 0; index < cells.size(); index++) {
       Object value = WorkbookValues.stored(cells.get(index));
       if (!value.equals("")) {
-        LineWriter.fill(cell(index + 1, column), value);
+        CellFill.fill(cell(index + 1, column), value);
       }
     }
     return Span.column(sheet.getSheetName(), 1, cells.size(), column);

@@ -29,7 +29,7 @@ final class LineWriter {
     label(row, input.label(), Look.LABEL);
     XSSFCellStyle style =
         page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
-    fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
+    CellFill.fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
     unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
     remark(row, input);
@@ -41,16 +41,6 @@ final class LineWriter {
         .filter(InputKind.CURRENCY::equals)
         .flatMap(kind -> layout.faultByPlace(input))
         .orElseGet(() -> formulas.fault(input, address(row)));
-  }
-
-  static void fill(XSSFCell cell, Object value) {
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else if (value instanceof String text) {
-      cell.setCellValue(text);
-    } else {
-      cell.setBlank();
-    }
   }
 
   /** The prompt, or what is allowed while the input cannot be used. */

@@ -145,7 +145,7 @@ public final class WorkbookValues {
   public void set(String inputName, Object value) {
     XSSFCell cell = cell(area(inputName).getFirstCell());
     Object before = stored(cell);
-    LineWriter.fill(cell, value);
+    CellFill.fill(cell, value);
     if (!before.equals(stored(cell))) {
       evaluationCell(cell).refresh();
       changed.add(inputName);
