@@ -2,7 +2,7 @@ package frillbook;
 
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,11 +1,11 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.client.PlanFileException;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
-import frillbook.template.TemplateException;
-import frillbook.workbook.PlanFileException;
+import frillbook.source.TemplateException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;

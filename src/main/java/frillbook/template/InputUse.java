@@ -1,5 +1,10 @@
 package frillbook.template;
 
+import frillbook.formula.FormulaLexer;
+import frillbook.formula.FormulaText;
+import frillbook.source.Mistakes;
+import frillbook.source.Position;
+import frillbook.source.SourceText;
 import java.util.Optional;
 
 /**

@@ -1,0 +1,27 @@
+package frillbook.reading;
+
+import frillbook.source.Mistakes;
+import frillbook.source.Position;
+import frillbook.source.SourceFile;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * What a row is read in: its file, the variables of the {@code each} around it, and where mistakes
+ * go.
+ */
+public record Scope(SourceFile file, Map<String, String> variables, Mistakes mistakes) {
+  public Scope {
+    variables = Map.copyOf(variables);
+  }
+
+  Scope with(Map<String, String> more) {
+    Map<String, String> all = new HashMap<>(variables);
+    all.putAll(more);
+    return new Scope(file, all, mistakes);
+  }
+
+  void tell(Position at, String found, String expected, String remedy) {
+    mistakes.add(at, found, expected, remedy);
+  }
+}
