@@ -22,7 +22,7 @@ public record Said(PlanWords words) {
     NamedValues plan = NamedValues.of(made);
     Map<String, Object> inputs = new HashMap<>();
     briefs.inputs().forEach((name, value) -> inputs.put(name, asInCell(value)));
-    return new Said(new PlanWords(FORM.texts(), briefs.unit(), inputs, plan));
+    return new Said(new PlanWords(FORM.vocabulary(), briefs.unit(), inputs, plan));
   }
 
   private static Object asInCell(Object value) {

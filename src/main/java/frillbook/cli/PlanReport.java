@@ -25,7 +25,8 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
   /** The engine's. */
   static PlanReport of(Form form, LengthUnit unit, Map<String, Object> inputs) {
     NamedValues plan = NamedValues.of(Plan.of(brief(unit, inputs)));
-    return new PlanReport(form, unit, inputs, PlanWords.complete(form.texts(), unit, inputs, plan));
+    return new PlanReport(
+        form, unit, inputs, PlanWords.complete(form.vocabulary(), unit, inputs, plan));
   }
 
   /** Templates of a person's own may lack an input that the plan cannot do without. */
@@ -69,13 +70,19 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
 
   /** Adds a line with its value, in both length units where it has them. */
   void add(TextTable table, Form.Headline line) {
-    Object value = values.lines().getOrDefault(line.name(), NamedValues.NOTHING);
+    Object value =
+        shown(line.name(), values.lines().getOrDefault(line.name(), NamedValues.NOTHING));
     boolean also = line.also() && value instanceof Double;
     table.row(
         line.label(),
         Shown.value(value, line.format(), unit, moneyPlaces()),
         shownUnit(line.unit()),
         also ? "(" + other((Double) value) + ")" : "");
+  }
+
+  /** A value of that name in words where it is known by a code. */
+  Object shown(String name, Object value) {
+    return form.vocabulary().words().shown(name, value);
   }
 
   private String other(double length) {

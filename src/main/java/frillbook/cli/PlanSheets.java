@@ -81,7 +81,11 @@ record PlanSheets(WorkbookTemplate template, PlanReport report) {
     List<String> cells = new ArrayList<>();
     for (ColumnTemplate column : table.columns()) {
       cells.add(
-          Shown.value(value(column, row), column.format(), report.unit(), report.moneyPlaces()));
+          Shown.value(
+              report.shown(column.name(), value(column, row)),
+              column.format(),
+              report.unit(),
+              report.moneyPlaces()));
     }
     return cells;
   }

@@ -31,7 +31,7 @@ final class Shown {
       case PERCENT -> fixed(number * 100, 1);
       case NUMBER -> plain(Rounding.toPlaces(3, number));
       case FLAG -> number == 1 ? "yes" : "no";
-      case TEXT -> plain(number);
+      case TEXT, CODE -> plain(number);
     };
   }
 

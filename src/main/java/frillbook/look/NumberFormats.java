@@ -37,7 +37,7 @@ public final class NumberFormats {
       case PERCENT -> PERCENT;
       // A place that is always shown keeps a whole number from ending in a bare point.
       case NUMBER -> "0.0##";
-      case TEXT -> GENERAL;
+      case TEXT, CODE -> GENERAL;
       case FLAG -> "[=1]\"yes\";\"no\"";
     };
   }

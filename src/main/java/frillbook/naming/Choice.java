@@ -1,13 +1,9 @@
 package frillbook.naming;
 
-import java.util.Locale;
-
 /** An input that is picked from a short list of words. */
-public interface Choice {
-  String name();
-
+public interface Choice extends Coded {
   /** The word a person picks: {@code NARROW_HEM} is {@code narrow hem}. */
   default String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return code().replace('_', ' ');
   }
 }

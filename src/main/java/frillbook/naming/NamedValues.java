@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * <p>{@code stitchedLength} of any record is {@code stitched_length}; records inside records are
  * laid flat; a list of records is a table whose columns are the components of its rows. An empty
  * {@code Optional} still yields its names, each with no value, so that names never depend on the
- * brief.
+ * brief. What is {@link Coded} stands there by its code.
  *
  * @param lines every single value by name; {@code ""} where there is none
  * @param columns every table column by name, one entry for each row the plan has
@@ -102,6 +102,8 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
       return NOTHING;
     } else if (value instanceof Boolean flag) {
       return flag ? 1.0 : 0.0;
+    } else if (value instanceof Coded coded) {
+      return coded.code();
     }
     return value instanceof Number number ? (Object) number.doubleValue() : value.toString();
   }

@@ -1,6 +1,7 @@
 package frillbook.plan;
 
 import frillbook.money.Price;
+import frillbook.naming.Coded;
 import java.util.Optional;
 
 /**
@@ -8,11 +9,24 @@ import java.util.Optional;
  *
  * @param choiceNo 1 is the brief itself
  * @param look empty for a choice that is left out
- * @param choiceFits "fits", "no" or "left out"
+ * @param choiceFits whether it can be made
+ * @param choiceFound whether a length of cloth was found for it
  * @param figures what it comes to; none where it does not fit
  */
 public record ChoiceRow(
-    int choiceNo, Optional<Look> look, String choiceFits, Optional<Figures> figures) {
+    int choiceNo,
+    Optional<Look> look,
+    Fits choiceFits,
+    boolean choiceFound,
+    Optional<Figures> figures) {
+
+  /** What becomes of a look. */
+  public enum Fits implements Coded {
+    FITS,
+    /** Rows or cloth do not allow it. */
+    FAILS,
+    LEFT_OUT
+  }
 
   /**
    * @param choiceFullness flat length over stitched length
@@ -80,13 +94,14 @@ public record ChoiceRow(
             .look()
             .map(of -> new Look(of.fullness(), of.spacing(), reckoner.cover(of.spacing()))),
         fits(candidate),
+        candidate.made().isPresent(),
         candidate.made().map(made -> reckoner.figures(number, made)));
   }
 
-  private static String fits(Candidate candidate) {
+  private static Fits fits(Candidate candidate) {
     if (candidate.look().isEmpty()) {
-      return "left out";
+      return Fits.LEFT_OUT;
     }
-    return candidate.made().isPresent() ? "fits" : "no";
+    return candidate.made().isPresent() ? Fits.FITS : Fits.FAILS;
   }
 }

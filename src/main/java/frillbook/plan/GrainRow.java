@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
 import frillbook.grains.GrainPlans;
+import frillbook.naming.Coded;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,13 @@ import java.util.Optional;
  * @param grainFits whether the cloth is wide enough
  * @param figures the plan's figures; none where it is not
  */
-public record GrainRow(String grainName, String grainFits, Optional<Figures> figures) {
+public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figures) {
+
+  /** Whether strips and discs lie on the cloth in a grain. */
+  public enum Fits implements Coded {
+    FITS,
+    TOO_NARROW
+  }
 
   /**
    * @param grainStrips strips cut
@@ -34,7 +41,7 @@ public record GrainRow(String grainName, String grainFits, Optional<Figures> fig
   }
 
   private static GrainRow of(Grain grain, Optional<GrainPlan> plan) {
-    String fits = plan.isPresent() ? "fits" : "cloth too narrow";
-    return new GrainRow(grain.word(), fits, plan.map(Figures::of));
+    Fits fits = plan.isPresent() ? Fits.FITS : Fits.TOO_NARROW;
+    return new GrainRow(grain, fits, plan.map(Figures::of));
   }
 }

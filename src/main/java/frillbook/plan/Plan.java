@@ -5,6 +5,7 @@ import frillbook.discs.BaseCloth;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
+import frillbook.naming.Coded;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.picture.Side;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param lengthUnit of every length
  * @param guards how far the plan goes
  * @param lengthFound false where no length of cloth holds strips and spares in the chosen grain
- * @param checkFlag STOP without a plan, MIND where something wants thought, else READY
+ * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
  * @param base empty where bases or backs do not fit their cloth
  * @param cutting the cutting and all that follows; empty where a check says that there is none
@@ -34,12 +35,21 @@ public record Plan(
     Checks checks,
     Guards guards,
     boolean lengthFound,
-    String checkFlag,
+    Flag checkFlag,
     Filling filling,
     Side side,
     Optional<RowWork> rows,
     Optional<BaseWork> base,
     Optional<GrainsCompared> cutting) {
+
+  /** Whether the plan can be used. */
+  public enum Flag implements Coded {
+    READY,
+    /** Something wants a second look. */
+    MIND,
+    /** There is no plan. */
+    STOP
+  }
 
   /** The plan for {@code brief}, whose inputs lie in their ranges. */
   public static Plan of(Brief brief) {
@@ -79,10 +89,10 @@ public record Plan(
     return fits ? Optional.of(sized) : Optional.empty();
   }
 
-  private static String flag(Checks checks, boolean found) {
+  private static Flag flag(Checks checks, boolean found) {
     if (!checks.planOk() || !found) {
-      return "STOP";
+      return Flag.STOP;
     }
-    return checks.rowsCoverBase() ? "READY" : "MIND";
+    return checks.rowsCoverBase() ? Flag.READY : Flag.MIND;
   }
 }

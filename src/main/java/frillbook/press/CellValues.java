@@ -35,8 +35,8 @@ public final class CellValues {
     this.form = form;
     this.unit = unit;
     this.inputs = inputs;
-    this.plan = plan;
-    this.words = new PlanWords(form.texts(), unit, inputs, plan);
+    this.plan = form.vocabulary().words().shown(plan);
+    this.words = new PlanWords(form.vocabulary(), unit, inputs, plan);
   }
 
   /** A Double or a String; empty for what only templates of a person's own have. */
@@ -44,7 +44,7 @@ public final class CellValues {
     if (source instanceof CellSource.Entry entry) {
       return Optional.ofNullable(plan.columns().get(entry.column())).map(c -> at(c, entry.row()));
     } else if (source instanceof CellSource.Line line) {
-      return words.value(line.line());
+      return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {
       return words.value(other.line()).map(this::inOtherUnit);
     } else if (source instanceof CellSource.Fault fault) {

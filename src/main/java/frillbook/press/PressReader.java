@@ -10,8 +10,11 @@ import frillbook.template.InputUse;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;
+import frillbook.wording.CodeWord;
+import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Sentence;
+import frillbook.wording.Vocabulary;
 import frillbook.wording.Wording;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -68,16 +71,33 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), text(), textIfAny()));
     }
-    Map<String, Sentence> texts = new LinkedHashMap<>();
-    for (int left = in.getInt(); left > 0; left--) {
-      texts.put(text(), sentence());
-    }
+    Vocabulary vocabulary = vocabulary();
     List<Form.Headline> headlines = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
       headlines.add(
           new Form.Headline(text(), text(), text(), ValueFormat.valueOf(text()), truth()));
     }
-    return new Form(inputs, checked, checks, texts, headlines, textIfAny());
+    return new Form(inputs, checked, checks, vocabulary, headlines, textIfAny());
+  }
+
+  private Vocabulary vocabulary() {
+    Map<String, Sentence> texts = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      texts.put(text(), sentence());
+    }
+    Map<String, List<CodeWord>> words = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      words.put(text(), words());
+    }
+    return new Vocabulary(texts, new CodeWords(words));
+  }
+
+  private List<CodeWord> words() {
+    List<CodeWord> words = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      words.add(new CodeWord(text(), text()));
+    }
+    return words;
   }
 
   private InputTemplate input() {

@@ -5,14 +5,17 @@ import frillbook.source.Position;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
+import frillbook.wording.CodeWord;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Sentence;
+import frillbook.wording.Vocabulary;
 import frillbook.wording.Wording;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** Writes a press into a file that {@link PressReader} reads: big-endian, texts in UTF-8. */
@@ -53,11 +56,7 @@ final class PressWriter {
       text(check.message());
       text(check.guard());
     }
-    count(form.texts().entrySet());
-    for (var line : form.texts().entrySet()) {
-      text(line.getKey());
-      sentence(line.getValue());
-    }
+    vocabulary(form.vocabulary());
     count(form.headlines());
     for (Form.Headline line : form.headlines()) {
       text(line.name());
@@ -67,6 +66,27 @@ final class PressWriter {
       out.writeBoolean(line.also());
     }
     text(form.clientSheet());
+  }
+
+  private void vocabulary(Vocabulary vocabulary) throws IOException {
+    count(vocabulary.texts().entrySet());
+    for (var line : vocabulary.texts().entrySet()) {
+      text(line.getKey());
+      sentence(line.getValue());
+    }
+    count(vocabulary.words().byName().entrySet());
+    for (var each : vocabulary.words().byName().entrySet()) {
+      text(each.getKey());
+      words(each.getValue());
+    }
+  }
+
+  private void words(List<CodeWord> words) throws IOException {
+    count(words);
+    for (CodeWord each : words) {
+      text(each.code());
+      text(each.word());
+    }
   }
 
   private void input(InputTemplate input) throws IOException {

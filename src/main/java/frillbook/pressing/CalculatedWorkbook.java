@@ -7,6 +7,7 @@ import frillbook.naming.NamedValues;
 import frillbook.press.CellSource;
 import frillbook.press.CellValues;
 import frillbook.press.Press;
+import frillbook.template.Form;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
@@ -120,7 +121,9 @@ public final class CalculatedWorkbook {
         : ours.equals(yours);
   }
 
-  /** What it says under every name; a check is 1 where all is well. */
+  /**
+   * What it says under every name, codes in place of their words; a check is 1 where all is well.
+   */
   public NamedValues values() {
     Map<String, Object> lines = new LinkedHashMap<>();
     Map<String, List<Object>> columns = new LinkedHashMap<>();
@@ -134,7 +137,7 @@ public final class CalculatedWorkbook {
         columns.get(entry.column()).add(value(cell));
       }
     }
-    return new NamedValues(lines, columns);
+    return Form.of(template).vocabulary().words().known(new NamedValues(lines, columns));
   }
 
   private static void columns(TableTemplate table, Map<String, List<Object>> columns) {

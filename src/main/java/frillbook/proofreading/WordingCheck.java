@@ -5,7 +5,6 @@ import frillbook.source.Nearest;
 import frillbook.source.Position;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
-import frillbook.template.ValueFormat;
 import frillbook.template.WordingText;
 import frillbook.template.WorkbookTemplate;
 import frillbook.wording.Wording;
@@ -83,7 +82,7 @@ public final class WordingCheck {
   }
 
   private boolean isTextLine(String name) {
-    return lines.containsKey(name) && lines.get(name).format() == ValueFormat.TEXT;
+    return lines.containsKey(name) && lines.get(name).format().isWords();
   }
 
   private boolean isNumber(String name) {

@@ -11,6 +11,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.ValueFormat;
 import frillbook.template.WordingText;
+import frillbook.wording.CodeWord;
 import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -106,13 +107,17 @@ public final class RowReader {
 
   private static LineTemplate line(Block block) {
     String name = name(block, "line");
+    String label = block.requiredText("label");
+    String unit = block.requiredUnit();
+    ValueFormat format = block.word("format", ValueFormat.NUMBER);
     LineTemplate line =
         new LineTemplate(
             name,
-            block.requiredText("label"),
-            block.requiredUnit(),
-            block.word("format", ValueFormat.NUMBER),
+            label,
+            unit,
+            format,
             block.has("text") ? FormulaText.NONE : formula(block, "formula"),
+            words(block, format),
             block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
             block.requiredText("note"),
             guard(block, "plan_ok"),
@@ -122,6 +127,11 @@ public final class RowReader {
     tellAlso(line, block.scope());
     block.done();
     return line;
+  }
+
+  /** The words of a value's codes; none unless its format is code. */
+  static List<CodeWord> words(Block block, ValueFormat format) {
+    return format == ValueFormat.CODE ? CodeWordReader.read(block, "words") : List.of();
   }
 
   private static void tellAlso(LineTemplate line, Scope scope) {

@@ -72,13 +72,17 @@ public final class TableReader {
 
   private static ColumnTemplate column(Block block) {
     String name = RowReader.name(block, "column");
+    String label = block.requiredText("label");
+    String unit = block.requiredUnit();
+    ValueFormat format = block.word("format", ValueFormat.NUMBER);
     ColumnTemplate column =
         new ColumnTemplate(
             name,
-            block.requiredText("label"),
-            block.requiredUnit(),
-            block.word("format", ValueFormat.NUMBER),
+            label,
+            unit,
+            format,
             RowReader.formula(block, "formula"),
+            RowReader.words(block, format),
             block.requiredText("note"),
             RowReader.guard(block, "none"),
             block.position());

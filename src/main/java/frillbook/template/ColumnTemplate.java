@@ -2,6 +2,8 @@ package frillbook.template;
 
 import frillbook.formula.FormulaText;
 import frillbook.source.Position;
+import frillbook.wording.CodeWord;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,6 +11,8 @@ import java.util.Optional;
  *
  * @param name in the workbook: the column's data cells
  * @param unit as written: {@code {unit}} for a length, {@code -} for none
+ * @param words of its codes, the number of which the formula gives from 1; none unless the format
+ *     is code
  * @param guard name of the line that must be 1 for this column to be calculated, beside that of its
  *     table; empty for none
  */
@@ -18,6 +22,11 @@ public record ColumnTemplate(
     String unit,
     ValueFormat format,
     FormulaText formula,
+    List<CodeWord> words,
     String note,
     Optional<String> guard,
-    Position position) {}
+    Position position) {
+  public ColumnTemplate {
+    words = List.copyOf(words);
+  }
+}

@@ -1,7 +1,10 @@
 package frillbook.template;
 
 import frillbook.measure.LengthUnit;
+import frillbook.wording.CodeWord;
+import frillbook.wording.CodeWords;
 import frillbook.wording.Sentence;
+import frillbook.wording.Vocabulary;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +16,7 @@ import java.util.Optional;
  * @param inputs in reading order
  * @param checkedInputs the same in the order in which they are checked
  * @param checks in reading order, those of single inputs left out
- * @param texts lines that are words, by name in reading order
+ * @param vocabulary what it says beside numbers
  * @param headlines lines told when the workbook has been written, in reading order
  * @param clientSheet name of the sheet a client is given; empty where there is none
  */
@@ -21,7 +24,7 @@ public record Form(
     List<InputTemplate> inputs,
     List<InputTemplate> checkedInputs,
     List<Check> checks,
-    Map<String, Sentence> texts,
+    Vocabulary vocabulary,
     List<Headline> headlines,
     Optional<String> clientSheet) {
 
@@ -59,19 +62,29 @@ public record Form(
 
   /** That of {@code template}. */
   public static Form of(WorkbookTemplate template) {
-    Map<String, Sentence> texts = new LinkedHashMap<>();
-    template
-        .lines()
-        .forEach(line -> line.sentence().ifPresent(said -> texts.put(line.name(), said)));
     return new Form(
         template.inputs(),
         template.checkedInputs(),
         template.checks().stream().map(Check::of).toList(),
-        texts,
+        vocabulary(template),
         template.lines().stream().filter(LineTemplate::headline).map(Headline::of).toList(),
         template.sheets().stream()
             .filter(SheetTemplate::client)
             .map(SheetTemplate::name)
             .findFirst());
+  }
+
+  private static Vocabulary vocabulary(WorkbookTemplate template) {
+    Map<String, Sentence> texts = new LinkedHashMap<>();
+    Map<String, List<CodeWord>> words = new LinkedHashMap<>();
+    for (LineTemplate line : template.lines()) {
+      line.sentence().ifPresent(said -> texts.put(line.name(), said));
+      words.put(line.name(), line.words());
+    }
+    for (TableTemplate table : template.tables()) {
+      table.columns().forEach(column -> words.put(column.name(), column.words()));
+    }
+    words.values().removeIf(List::isEmpty);
+    return new Vocabulary(texts, new CodeWords(words));
   }
 }

@@ -2,7 +2,9 @@ package frillbook.template;
 
 import frillbook.formula.FormulaText;
 import frillbook.source.Position;
+import frillbook.wording.CodeWord;
 import frillbook.wording.Sentence;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,6 +13,8 @@ import java.util.Optional;
  * @param name in the workbook, in snake case
  * @param unit as written: {@code {unit}} for a length, {@code -} for none
  * @param formula gives the value; empty where {@code text} says it
+ * @param words of its codes, the number of which the formula gives from 1; none unless the format
+ *     is code
  * @param text what the line says, of format text; empty for a formula
  * @param guard name of the line that must be 1 for this one to be calculated; empty for always
  * @param also whether the other length unit stands beside it
@@ -22,6 +26,7 @@ public record LineTemplate(
     String unit,
     ValueFormat format,
     FormulaText formula,
+    List<CodeWord> words,
     Optional<WordingText> text,
     String note,
     Optional<String> guard,
@@ -29,6 +34,9 @@ public record LineTemplate(
     boolean headline,
     Position position)
     implements RowTemplate {
+  public LineTemplate {
+    words = List.copyOf(words);
+  }
 
   /** What the line says; empty for one that is no words. */
   public Optional<Sentence> sentence() {

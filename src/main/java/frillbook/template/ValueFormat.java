@@ -20,8 +20,15 @@ public enum ValueFormat {
   MONEY,
   /** Words. */
   TEXT,
+  /** One of a few codes, each shown by its word. */
+  CODE,
   /** 1 shown as yes, 0 shown as no. */
   FLAG;
+
+  /** Whether a cell shows words. */
+  public boolean isWords() {
+    return this == TEXT || this == CODE;
+  }
 
   public boolean isLength() {
     return this == LENGTH || this == CUT;

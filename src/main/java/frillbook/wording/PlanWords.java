@@ -9,38 +9,44 @@ import java.util.Optional;
 
 /** What sentences say of one plan: the words its workbook shows. */
 public final class PlanWords {
+  private final CodeWords words;
   private final LengthUnit unit;
   private final Map<String, Object> values = new HashMap<>();
 
   /**
-   * @param texts lines that are words, by name; one may speak of those before it
    * @param inputs every input by name; null for a cell that was emptied
-   * @param plan the values that follow from them; what it says of {@code texts} is not said anew
+   * @param plan the values that follow from them; a sentence it has already is not said anew
    */
   public PlanWords(
-      Map<String, Sentence> texts, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+      Vocabulary vocabulary, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    this.words = vocabulary.words();
     this.unit = unit;
     inputs.forEach((name, value) -> values.put(name, value == null ? "" : value));
     values.putAll(plan.lines());
-    for (Map.Entry<String, Sentence> text : texts.entrySet()) {
+    for (Map.Entry<String, Sentence> text : vocabulary.texts().entrySet()) {
       if (!values.containsKey(text.getKey())) {
         values.put(text.getKey(), say(text.getValue()));
       }
     }
   }
 
-  /** {@code plan} with what {@code texts} say of it. */
+  /** {@code plan} with the sentences that are said of it. */
   public static NamedValues complete(
-      Map<String, Sentence> texts, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
-    PlanWords words = new PlanWords(texts, unit, inputs, plan);
+      Vocabulary vocabulary, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
+    PlanWords words = new PlanWords(vocabulary, unit, inputs, plan);
     Map<String, Object> lines = new LinkedHashMap<>(plan.lines());
-    texts.keySet().forEach(name -> lines.put(name, words.values.get(name)));
+    vocabulary.texts().keySet().forEach(name -> lines.put(name, words.values.get(name)));
     return new NamedValues(lines, plan.columns());
   }
 
   /** The value of an input or a line; empty for a name that the plan does not have. */
   public Optional<Object> value(String name) {
     return Optional.ofNullable(values.get(name));
+  }
+
+  /** The same as a cell shows it. */
+  public Optional<Object> shown(String name) {
+    return value(name).map(value -> words.shown(name, value));
   }
 
   /** The sentence in words; "" while its guard does not hold. */
@@ -54,6 +60,7 @@ public final class PlanWords {
   }
 
   private Object said(String name) {
-    return values.getOrDefault(name, NamedValues.NOTHING);
+    Object value = values.getOrDefault(name, NamedValues.NOTHING);
+    return words.of(name, value).<Object>map(word -> word).orElse(value);
   }
 }

@@ -55,7 +55,7 @@ public record Wording(List<Part> parts) {
   /**
    * The sentence in words.
    *
-   * @param value of an input or line by name, a Double or a String
+   * @param value of an input or line by name, a Double, a String or a {@link CodeWord}
    */
   public String say(Function<String, Object> value, LengthUnit unit) {
     return parts.stream().map(part -> say(part, value, unit)).collect(Collectors.joining());
@@ -65,14 +65,18 @@ public record Wording(List<Part> parts) {
     if (part instanceof Words words) {
       return unit.say(words.text());
     } else if (part instanceof Text text) {
-      return value.apply(text.name()).toString();
+      return words(value.apply(text.name()));
     } else if (part instanceof Number number) {
       Object said = value.apply(number.name());
       return said instanceof Double each
           ? number.style().say(each, places(number.style(), value))
-          : said.toString();
+          : words(said);
     }
     return chosen((Choice) part, value.apply(((Choice) part).name())).say(value, unit);
+  }
+
+  private static String words(Object value) {
+    return value instanceof CodeWord coded ? coded.word() : value.toString();
   }
 
   private static int places(NumberStyle style, Function<String, Object> value) {
@@ -87,8 +91,9 @@ public record Wording(List<Part> parts) {
   }
 
   private static Wording chosen(Choice choice, Object value) {
+    Object known = value instanceof CodeWord coded ? coded.code() : value;
     return choice.cases().stream()
-        .filter(each -> same(each.value(), value))
+        .filter(each -> same(each.value(), known))
         .map(Case::wording)
         .findFirst()
         .orElse(choice.other());

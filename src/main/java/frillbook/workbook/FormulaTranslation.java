@@ -15,6 +15,7 @@ import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
+import frillbook.wording.CodeWord;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,8 @@ public final class FormulaTranslation {
   }
 
   String line(LineTemplate line) {
-    String said = line.text().map(this::worded).orElseGet(() -> render(line.formula()));
+    String said =
+        line.text().map(this::worded).orElseGet(() -> worded(render(line.formula()), line.words()));
     return guarded(line.guard(), said, "\"\"");
   }
 
@@ -49,6 +51,15 @@ public final class FormulaTranslation {
 
   private String worded(WordingText text) {
     return new WordingFormula(setting).of(text.wording());
+  }
+
+  /** The word of the code whose number {@code formula} gives; the formula itself without words. */
+  private static String worded(String formula, List<CodeWord> words) {
+    return words.isEmpty()
+        ? formula
+        : words.stream()
+            .map(each -> text(each.word()))
+            .collect(Collectors.joining(",", "CHOOSE(" + formula + ",", ")"));
   }
 
   /** The first sentence of a check that stops, else of one to mind. */
@@ -130,7 +141,7 @@ public final class FormulaTranslation {
   String cell(Row row, int column) {
     TableTemplate table = row.table();
     ColumnTemplate of = table.columns().get(column);
-    String formula = guarded(of.guard(), render(of.formula(), row), "\"\"");
+    String formula = guarded(of.guard(), worded(render(of.formula(), row), of.words()), "\"\"");
     if (table.show().isEmpty()) {
       return guarded(table.guard(), formula, "\"\"");
     } else if (column > 0) {

@@ -84,7 +84,7 @@ final class LineWriter {
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
     String format = NumberFormats.of(line.format(), page.setting().unit());
-    return line.format() == ValueFormat.TEXT
+    return line.format().isWords()
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);
   }

@@ -61,7 +61,7 @@ final class TableWriter {
     String format =
         data ? NumberFormats.of(column.format(), page.setting().unit()) : NumberFormats.GENERAL;
     HorizontalAlignment across =
-        column.format() == ValueFormat.TEXT ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
+        column.format().isWords() ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
     return page.styles().of(look, format, across);
   }
 }

@@ -41,8 +41,10 @@ final class Comparison {
   private Comparison(WorkbookTemplate template, TrialBrief brief, SheetValues sheet) {
     this.brief = brief;
     this.sheet = sheet;
-    this.plan = brief.planned();
-    this.values = new CellValues(Form.of(template), brief.unit(), brief.inputs(), plan);
+    Form form = Form.of(template);
+    NamedValues known = brief.planned();
+    this.plan = form.vocabulary().words().shown(known);
+    this.values = new CellValues(form, brief.unit(), brief.inputs(), known);
     this.closeness = Closeness.within(plan);
   }
 

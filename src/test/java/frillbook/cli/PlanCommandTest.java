@@ -82,7 +82,7 @@ class PlanCommandTest {
     // Exact, as at Ran.SMALL.
     assertEquals(8 * Math.PI + 1, lines.get("flat_length").doubleValue(), 1e-12);
     assertEquals(2.25, lines.get("strip_cut_width").doubleValue());
-    assertEquals("READY", lines.get("check_flag").textValue());
+    assertEquals("ready", lines.get("check_flag").textValue());
   }
 
   @Test

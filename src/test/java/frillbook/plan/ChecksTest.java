@@ -60,7 +60,7 @@ class ChecksTest {
     Plan plan = Plan.of(briefs.brief());
     assertEquals(List.of(check), failed(briefs));
     assertFalse(plan.checks().planOk());
-    assertEquals("STOP", plan.checkFlag());
+    assertEquals(Plan.Flag.STOP, plan.checkFlag());
     assertEquals(heldBack, heldBack(plan));
   }
 
@@ -68,7 +68,7 @@ class ChecksTest {
   void aSensibleBriefPassesAll() {
     Plan plan = Plan.of(Briefs.inch().brief());
     assertEquals(List.of(), failed(Briefs.inch()));
-    assertEquals("READY", plan.checkFlag());
+    assertEquals(Plan.Flag.READY, plan.checkFlag());
     assertEquals(List.of(), heldBack(plan));
   }
 
@@ -138,7 +138,7 @@ class ChecksTest {
   void aLowFrillIsMindedButPlanned() {
     Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
     assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
-    assertEquals("MIND", plan.checkFlag());
+    assertEquals(Plan.Flag.MIND, plan.checkFlag());
     assertTrue(plan.cutting().isPresent());
     assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
   }

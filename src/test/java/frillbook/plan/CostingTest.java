@@ -172,9 +172,9 @@ class CostingTest {
   @Test
   void aLookWithoutRoomForARingDoesNotFit() {
     Costing costing = costing(Briefs.inch().with("choice_two_spacing", 9));
-    assertEquals("no", costing.choices().get(1).choiceFits());
+    assertEquals(ChoiceRow.Fits.FAILS, costing.choices().get(1).choiceFits());
     assertTrue(costing.choices().get(1).figures().isEmpty());
     assertTrue(costing.two().straightTrials().isEmpty());
-    assertEquals("fits", costing.choices().get(2).choiceFits());
+    assertEquals(ChoiceRow.Fits.FITS, costing.choices().get(2).choiceFits());
   }
 }

@@ -21,8 +21,7 @@ class GrainRowTest {
   @Test
   void allThreeGrainsStandSideBySide() {
     assertEquals(
-        List.of("across", "along", "bias"),
-        rows(Briefs.inch()).stream().map(GrainRow::grainName).toList());
+        List.of(Grain.values()), rows(Briefs.inch()).stream().map(GrainRow::grainName).toList());
   }
 
   /** As {@link WorkedOrders#ringsAcross} has it: 12 strips of 44 in from 27 in. */
@@ -68,8 +67,8 @@ class GrainRowTest {
     Briefs narrow =
         Briefs.inch().with("fabric_width", 12).with("base_overlays", 0).with(Grain.ALONG);
     GrainRow bias = rows(narrow).get(2);
-    assertEquals("cloth too narrow", bias.grainFits());
+    assertEquals(GrainRow.Fits.TOO_NARROW, bias.grainFits());
     assertTrue(bias.figures().isEmpty());
-    assertEquals("fits", rows(narrow).get(1).grainFits());
+    assertEquals(GrainRow.Fits.FITS, rows(narrow).get(1).grainFits());
   }
 }

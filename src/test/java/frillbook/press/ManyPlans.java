@@ -80,7 +80,7 @@ public final class ManyPlans {
 
   private int made(Map<String, Object> inputs, int level) {
     NamedValues plan = NamedValues.of(Plan.of(Brief.of(UNIT, inputs)));
-    NamedValues said = PlanWords.complete(press.form().texts(), UNIT, inputs, plan);
+    NamedValues said = PlanWords.complete(press.form().vocabulary(), UNIT, inputs, plan);
     CellValues engine = new CellValues(press.form(), UNIT, inputs, said);
     return press.fill(press.filling(engine, inputs, Paper.A4), level).length;
   }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class PlanWordsTest {
   private static final NamedValues PLAN =
       new NamedValues(
-          Map.of("pocket_count", 2.0, "sewn_ok", 1.0, "priced_ok", 0.0, "shut", "Zip"),
+          Map.of("pocket_count", 2.0, "sewn_ok", 1.0, "priced_ok", 0.0, "shut", "zip"),
           Map.of("strap_length", List.of(24.0)));
 
   private static Sentence sentence(Optional<String> guard, Wording.Part... parts) {
@@ -34,11 +34,14 @@ class PlanWordsTest {
   private static final Sentence TWICE =
       sentence(Optional.empty(), new Wording.Text("pockets"), new Wording.Words("!"));
 
-  private static Map<String, Sentence> texts() {
+  private static final List<CodeWord> SHUTS =
+      List.of(new CodeWord("zip", "a zip"), new CodeWord("tie", "two ties"));
+
+  private static Vocabulary vocabulary() {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     texts.put("pockets", POCKETS);
     texts.put("twice", TWICE);
-    return texts;
+    return new Vocabulary(texts, new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)));
   }
 
   private static Map<String, Object> inputs() {
@@ -47,11 +50,11 @@ class PlanWordsTest {
     return inputs;
   }
 
-  private final PlanWords words = new PlanWords(texts(), LengthUnit.CM, inputs(), PLAN);
+  private final PlanWords words = new PlanWords(vocabulary(), LengthUnit.CM, inputs(), PLAN);
 
   @Test
   void linesOfWordsAreAddedToThePlan() {
-    NamedValues complete = PlanWords.complete(texts(), LengthUnit.CM, inputs(), PLAN);
+    NamedValues complete = PlanWords.complete(vocabulary(), LengthUnit.CM, inputs(), PLAN);
     assertEquals("2 pockets, cm", complete.lines().get("pockets"));
     assertEquals("2 pockets, cm!", complete.lines().get("twice"));
     assertEquals(2.0, complete.lines().get("pocket_count"));
@@ -61,7 +64,7 @@ class PlanWordsTest {
   @Test
   void whatThePlanSaysAlreadyIsNotSaidAnew() {
     NamedValues said = new NamedValues(Map.of("pockets", "none"), Map.of());
-    PlanWords kept = new PlanWords(texts(), LengthUnit.CM, inputs(), said);
+    PlanWords kept = new PlanWords(vocabulary(), LengthUnit.CM, inputs(), said);
     assertEquals(Optional.of("none"), kept.value("pockets"));
     assertEquals(Optional.of("none!"), kept.value("twice"));
   }
@@ -87,7 +90,7 @@ class PlanWordsTest {
   }
 
   @Test
-  void aWordingIsChosenByAWordInAnyCaseAndByANumber() {
+  void aWordingIsChosenByACodeAndByANumber() {
     Wording other = new Wording(List.of(new Wording.Words("else")));
     Wording found = new Wording(List.of(new Wording.Words("found")));
     for (var each : Map.of("shut", (Object) "zip", "pocket_count", 2.0).entrySet()) {
@@ -96,6 +99,23 @@ class PlanWordsTest {
     }
     assertEquals("else", chosen("shut", List.of(new Wording.Case("tie", found)), other));
     assertEquals("else", chosen("pocket_count", List.of(new Wording.Case(3.0, found)), other));
+  }
+
+  @Test
+  void aCodeIsShownAndSaidByItsWord() {
+    assertEquals(Optional.of("zip"), words.value("shut"));
+    assertEquals(Optional.of("a zip"), words.shown("shut"));
+    assertEquals("a zip", words.say(sentence(Optional.empty(), new Wording.Text("shut"))));
+  }
+
+  @Test
+  void cellsShowWordsAndAreReadBackAsCodes() {
+    CodeWords codes = vocabulary().words();
+    NamedValues plan = new NamedValues(Map.of("shut", "tie"), Map.of("shuts", List.of("zip", "")));
+    NamedValues shown = codes.shown(plan);
+    assertEquals(Map.of("shut", "two ties"), shown.lines());
+    assertEquals(Map.of("shuts", List.of("a zip", "")), shown.columns());
+    assertEquals(plan, codes.known(shown));
   }
 
   private String chosen(String name, List<Wording.Case> cases, Wording other) {

@@ -1,0 +1,11 @@
+package frillbook.wording;
+
+import java.util.Map;
+
+/**
+ * What templates say of a plan beside its numbers.
+ *
+ * @param texts lines that are sentences, by name; one may speak of those before it
+ * @param words of what is known by a code
+ */
+public record Vocabulary(Map<String, Sentence> texts, CodeWords words) {}
