@@ -13,6 +13,7 @@ import frillbook.template.ValueFormat;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
+import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
 import frillbook.wording.Vocabulary;
 import frillbook.wording.Wording;
@@ -85,11 +86,15 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       texts.put(text(), sentence());
     }
+    Map<String, RowWording> columns = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      columns.put(text(), new RowWording(wording(), text()));
+    }
     Map<String, List<CodeWord>> words = new LinkedHashMap<>();
     for (int left = in.getInt(); left > 0; left--) {
       words.put(text(), words());
     }
-    return new Vocabulary(texts, new CodeWords(words));
+    return new Vocabulary(texts, columns, new CodeWords(words));
   }
 
   private List<CodeWord> words() {

@@ -24,6 +24,19 @@ public final class CodeWordReader {
     return words;
   }
 
+  /** The names of {@code rows} with the words they give for {@code column}. */
+  static List<CodeWord> ofRows(List<Block> rows, String column) {
+    List<CodeWord> words =
+        rows.stream()
+            .map(
+                row ->
+                    new CodeWord(
+                        row.requiredRawText("row").value(), row.requiredRawText(column).value()))
+            .toList();
+    rows.stream().findFirst().ifPresent(first -> tellTwice(first, words));
+    return words;
+  }
+
   private static CodeWord word(Block codes, String code) {
     SourceText word = codes.requiredRawText(code);
     if (!code.matches(CODE)) {

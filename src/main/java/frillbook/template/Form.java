@@ -3,6 +3,7 @@ package frillbook.template;
 import frillbook.measure.LengthUnit;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
+import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
 import frillbook.wording.Vocabulary;
 import java.util.LinkedHashMap;
@@ -81,10 +82,17 @@ public record Form(
       line.sentence().ifPresent(said -> texts.put(line.name(), said));
       words.put(line.name(), line.words());
     }
+    Map<String, RowWording> columns = new LinkedHashMap<>();
     for (TableTemplate table : template.tables()) {
-      table.columns().forEach(column -> words.put(column.name(), column.words()));
+      String first = table.columns().get(0).name();
+      for (ColumnTemplate column : table.columns()) {
+        words.put(column.name(), column.words());
+        column
+            .text()
+            .ifPresent(text -> columns.put(column.name(), new RowWording(text.wording(), first)));
+      }
     }
     words.values().removeIf(List::isEmpty);
-    return new Vocabulary(texts, new CodeWords(words));
+    return new Vocabulary(texts, columns, new CodeWords(words));
   }
 }

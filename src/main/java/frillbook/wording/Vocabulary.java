@@ -6,6 +6,8 @@ import java.util.Map;
  * What templates say of a plan beside its numbers.
  *
  * @param texts lines that are sentences, by name; one may speak of those before it
+ * @param columns of tables that are sentences, by name
  * @param words of what is known by a code
  */
-public record Vocabulary(Map<String, Sentence> texts, CodeWords words) {}
+public record Vocabulary(
+    Map<String, Sentence> texts, Map<String, RowWording> columns, CodeWords words) {}

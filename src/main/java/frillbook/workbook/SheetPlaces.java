@@ -7,6 +7,7 @@ import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -135,11 +136,21 @@ public final class SheetPlaces {
     for (ColumnTemplate column : table.columns()) {
       int index = table.indexOf(column.name());
       names.put(column.name(), Span.column(sheet, row, table.rows(), index));
+      if (!column.namesRows()) {
+        nameCells(sheet, table, column, row);
+      }
     }
     for (BlockTemplate block : table.blocks()) {
       int first = table.indexOf(block.columns().get(0));
       int last = first + block.columns().size() - 1;
       names.put(block.name(), new Span(sheet, row, row + table.rows() - 1, first, last));
+    }
+  }
+
+  private void nameCells(String sheet, TableTemplate table, ColumnTemplate column, int firstRow) {
+    int row = firstRow;
+    for (NamedRow each : table.named()) {
+      names.put(each.cell(column), Span.cell(sheet, row++, table.indexOf(column.name())));
     }
   }
 

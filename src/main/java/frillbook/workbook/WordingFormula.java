@@ -5,15 +5,25 @@ import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Turns a sentence of a template into the formula that puts it together. */
 final class WordingFormula {
   private static final String EMPTY = "\"\"";
 
   private final WorkbookSetting setting;
+  private final UnaryOperator<String> cells;
 
   WordingFormula(WorkbookSetting setting) {
+    this(setting, name -> name);
+  }
+
+  /**
+   * @param cells what a formula calls an input or a line
+   */
+  WordingFormula(WorkbookSetting setting, UnaryOperator<String> cells) {
     this.setting = setting;
+    this.cells = cells;
   }
 
   /** A formula whose value is always a text. */
@@ -31,9 +41,9 @@ final class WordingFormula {
     if (part instanceof Wording.Words words) {
       return FormulaTranslation.text(setting.say(words.text()));
     } else if (part instanceof Wording.Text text) {
-      return text.name();
+      return cells.apply(text.name());
     } else if (part instanceof Wording.Number number) {
-      return number(number.name(), number.style());
+      return number(cells.apply(number.name()), number.style());
     }
     return choice((Wording.Choice) part);
   }
@@ -68,7 +78,11 @@ final class WordingFormula {
   private String choice(Wording.Choice choice) {
     StringBuilder formula = new StringBuilder();
     for (Wording.Case each : choice.cases()) {
-      formula.append("IF(").append(choice.name()).append("=").append(value(each.value()));
+      formula
+          .append("IF(")
+          .append(cells.apply(choice.name()))
+          .append("=")
+          .append(value(each.value()));
       formula.append(",").append(of(each.wording())).append(",");
     }
     return formula.append(of(choice.other())).append(")".repeat(choice.cases().size())).toString();

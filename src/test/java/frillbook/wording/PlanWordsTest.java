@@ -41,7 +41,7 @@ class PlanWordsTest {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     texts.put("pockets", POCKETS);
     texts.put("twice", TWICE);
-    return new Vocabulary(texts, new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)));
+    return new Vocabulary(texts, Map.of(), new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)));
   }
 
   private static Map<String, Object> inputs() {
