@@ -111,7 +111,7 @@ public final class TableReader {
     String unit = block.requiredUnit();
     ValueFormat format = block.word("format", ValueFormat.NUMBER);
     boolean byRow = !named.isEmpty() && !block.has("formula") && !block.has("text");
-    boolean namesRows = byRow && format == ValueFormat.CODE;
+    boolean namesRows = byRow && format == ValueFormat.CODE && !block.has("words");
     ColumnTemplate column =
         new ColumnTemplate(
             name,
