@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.formula.FormulaToken;
 import frillbook.look.Span;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ChartTemplate;
@@ -18,6 +19,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Where everything of a template goes, settled before the first cell is written. */
 public final class SheetPlaces {
@@ -43,12 +46,19 @@ public final class SheetPlaces {
 
   private final WorkbookTemplate template;
   private final Map<String, List<Placed>> entries = new LinkedHashMap<>();
+  private final Set<String> spokenOf;
   private final Map<String, Span> names = new LinkedHashMap<>();
   private final Map<String, Span> faults = new LinkedHashMap<>();
   private final List<Span> checks = new ArrayList<>();
 
   public SheetPlaces(WorkbookTemplate template) {
     this.template = template;
+    this.spokenOf =
+        template
+            .formulas()
+            .flatMap(formula -> formula.tokens().stream())
+            .map(FormulaToken::text)
+            .collect(Collectors.toSet());
     template.sheets().forEach(this::place);
     nameChecks();
   }
@@ -147,10 +157,14 @@ public final class SheetPlaces {
     }
   }
 
+  /** A cell that no formula speaks of needs no name. */
   private void nameCells(String sheet, TableTemplate table, ColumnTemplate column, int firstRow) {
     int row = firstRow;
     for (NamedRow each : table.named()) {
-      names.put(each.cell(column), Span.cell(sheet, row++, table.indexOf(column.name())));
+      Span cell = Span.cell(sheet, row++, table.indexOf(column.name()));
+      if (spokenOf.contains(each.cell(column))) {
+        names.put(each.cell(column), cell);
+      }
     }
   }
 
