@@ -95,7 +95,7 @@ final class PressReader {
   private List<CodeWord> words() {
     List<CodeWord> words = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
-      words.add(new CodeWord(text(), text()));
+      words.add(new CodeWord(text(), text(), texts()));
     }
     return words;
   }
@@ -109,10 +109,7 @@ final class PressReader {
     String prompt = text();
     Range inch = range();
     Range cm = range();
-    List<String> choices = new ArrayList<>();
-    for (int left = in.getInt(); left > 0; left--) {
-      choices.add(text());
-    }
+    List<CodeWord> choices = words();
     return new InputTemplate(
         name,
         label,
@@ -125,6 +122,14 @@ final class PressReader {
         choices,
         new PresetWords(text(), text()),
         position());
+  }
+
+  private List<String> texts() {
+    List<String> texts = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      texts.add(text());
+    }
+    return texts;
   }
 
   private Range range() {

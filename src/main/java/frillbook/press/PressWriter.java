@@ -86,6 +86,10 @@ final class PressWriter {
     for (CodeWord each : words) {
       text(each.code());
       text(each.word());
+      count(each.was());
+      for (String word : each.was()) {
+        text(word);
+      }
     }
   }
 
@@ -99,10 +103,7 @@ final class PressWriter {
     text(input.prompt());
     range(input.inch());
     range(input.cm());
-    count(input.choices());
-    for (String choice : input.choices()) {
-      text(choice);
-    }
+    words(input.choices());
     text(input.preset().inch());
     text(input.preset().cm());
     position(input.position());

@@ -77,6 +77,7 @@ public record Form(
   private static Vocabulary vocabulary(WorkbookTemplate template) {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     Map<String, List<CodeWord>> words = new LinkedHashMap<>();
+    template.inputs().forEach(input -> words.put(input.name(), input.choices()));
     for (LineTemplate line : template.lines()) {
       line.sentence().ifPresent(said -> texts.put(line.name(), said));
       words.put(line.name(), line.words());

@@ -16,6 +16,7 @@ import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
 import frillbook.wording.CodeWord;
+import frillbook.wording.CodeWords;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,9 +35,11 @@ public final class FormulaTranslation {
   private static final String CM_PER_INCH = "2.54";
 
   private final WorkbookSetting setting;
+  private final CodeWords words;
 
-  FormulaTranslation(WorkbookSetting setting) {
+  FormulaTranslation(WorkbookSetting setting, CodeWords words) {
     this.setting = setting;
+    this.words = words;
   }
 
   String line(LineTemplate line) {
@@ -50,7 +53,7 @@ public final class FormulaTranslation {
   }
 
   private String worded(WordingText text) {
-    return new WordingFormula(setting).of(text.wording());
+    return new WordingFormula(setting, words).of(text.wording());
   }
 
   /** The word of the code whose number {@code formula} gives; the formula itself without words. */
@@ -124,7 +127,7 @@ public final class FormulaTranslation {
 
   private static String oneOf(InputTemplate input, String cell) {
     return input.choices().stream()
-        .map(choice -> cell + "=" + text(choice))
+        .map(choice -> cell + "=" + text(choice.word()))
         .collect(Collectors.joining(",", "OR(", ")"));
   }
 

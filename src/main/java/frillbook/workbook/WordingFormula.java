@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.look.WorkbookSetting;
+import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
@@ -11,9 +12,11 @@ final class WordingFormula {
   private static final String EMPTY = "\"\"";
 
   private final WorkbookSetting setting;
+  private final CodeWords words;
 
-  WordingFormula(WorkbookSetting setting) {
+  WordingFormula(WorkbookSetting setting, CodeWords words) {
     this.setting = setting;
+    this.words = words;
   }
 
   /** A formula whose value is always a text. */
@@ -68,13 +71,15 @@ final class WordingFormula {
   private String choice(Wording.Choice choice) {
     StringBuilder formula = new StringBuilder();
     for (Wording.Case each : choice.cases()) {
-      formula.append("IF(").append(choice.name()).append("=").append(value(each.value()));
+      formula.append("IF(").append(choice.name()).append("=").append(value(choice.name(), each));
       formula.append(",").append(of(each.wording())).append(",");
     }
     return formula.append(of(choice.other())).append(")".repeat(choice.cases().size())).toString();
   }
 
-  private static String value(Object value) {
+  /** Cells hold words where the sentence speaks of codes. */
+  private String value(String name, Wording.Case each) {
+    Object value = words.has(name) ? words.shown(name, each.code()) : each.value();
     return value instanceof Double number
         ? FormulaTranslation.number(number)
         : FormulaTranslation.text(value.toString());

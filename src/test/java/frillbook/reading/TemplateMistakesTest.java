@@ -237,8 +237,8 @@ final class TemplateMistakesTest {
   @Test
   void aDefaultThatIsNoChoiceIsTold() {
     told(
-        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: [a, b], default: c}\n",
-        "a.yaml:5:91: the default c; expected one of a, b; correct the input's choices");
+        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: {a: one, b: two}, default: c}\n",
+        "a.yaml:5:101: the default c; expected one of a, b; correct the input's choices");
   }
 
   @Test
