@@ -54,19 +54,6 @@ public record BesideDisc(
     return new BesideDisc(number, ok, line, inner, closest, right, left);
   }
 
-  /** Net length of both pieces in a corner {@code shorter} deep; 0 where they are of no use. */
-  double net(Join join, double least, double shorter, double slack) {
-    if (!besideOk || besideLine + slack > shorter + Rounding.TINY) {
-      return 0;
-    }
-    return netOf(besideRight + slack / ROOT2, join, least)
-        + netOf(besideLeft + slack / ROOT2, join, least);
-  }
-
-  private static double netOf(double length, Join join, double least) {
-    return length >= least - Rounding.TINY ? join.net(length) : 0;
-  }
-
   /** {@code base} lengthened for {@code slack}, or 0 where the piece is of no use. */
   double piece(double base, double least, double shorter, double slack) {
     boolean usable =

@@ -22,9 +22,11 @@ import frillbook.measure.Rounding;
  * @param farSlack the same for the far disc
  * @param nearShort strips in the near corner that are shorter than full
  * @param farShort the same in the far corner
- * @param nearBeside net length of the pieces beside the near disc
- * @param farBeside net length of the pieces beside the far disc
+ * @param nearEdge lengths of these near strips, measured along the cloth's edge
+ * @param farEdge the same of the far ones
  * @param edge lengths of all strips between the corners, measured along the cloth's edge
+ * @param fullNet what a full strip adds to the run
+ * @param fits whether the discs and a strip worth joining lie on the rectangle
  * @param over net length beyond the need; below 0 the rectangle is too small
  */
 public record BiasComb(
@@ -38,9 +40,11 @@ public record BiasComb(
     double farSlack,
     int nearShort,
     int farShort,
-    double nearBeside,
-    double farBeside,
+    double nearEdge,
+    double farEdge,
     double edge,
+    double fullNet,
+    boolean fits,
     double over) {
   private static final double ROOT2 = Math.sqrt(2);
 
@@ -58,22 +62,35 @@ public record BiasComb(
     double far = longer + shorter - near - laneCount * step;
     int nearShort = shortened(laneCount, waist - near, step);
     int farShort = shortened(laneCount, waist - far, step);
-    double edge =
-        arithmetic(near, nearShort, step)
-            + arithmetic(far, farShort, step)
-            + (laneCount - nearShort - farShort) * waist;
-    double nearSlack = near - cutting.reach(discs >= 1);
-    double farSlack = far - cutting.reach(discs >= 2);
-    double nearBeside = discs >= 1 ? cutting.besideNet(shorter, nearSlack) : 0;
-    double farBeside = discs >= 2 ? cutting.besideNet(shorter, farSlack) : 0;
-    double full = ROOT2 * waist;
-    Join join = cutting.join();
-    double net = ROOT2 * edge * join.gain() - laneCount * join.takeup() + nearBeside + farBeside;
-    boolean fits =
-        farSlack >= -Rounding.TINY
-            && full >= cutting.least() - Rounding.TINY
-            && (discs < 1 || fits(nearSlack, shorter, cutting))
-            && (discs < 2 || fits(farSlack, shorter, cutting));
+    double nearEdge = arithmetic(near, nearShort, step);
+    double farEdge = arithmetic(far, farShort, step);
+    double edge = nearEdge + farEdge + (laneCount - nearShort - farShort) * waist;
+    BiasComb bare =
+        new BiasComb(
+            longer,
+            shorter,
+            waist,
+            near,
+            laneCount,
+            far,
+            near - cutting.reach(discs >= 1),
+            far - cutting.reach(discs >= 2),
+            nearShort,
+            farShort,
+            nearEdge,
+            farEdge,
+            edge,
+            cutting.join().net(ROOT2 * waist),
+            false,
+            0);
+    return bare.judged(cutting, discs);
+  }
+
+  /** The same, knowing whether it fits and how far it goes beyond the need. */
+  private BiasComb judged(BiasCutting cutting, int discs) {
+    boolean holds = holds(cutting, discs);
+    double net = holds ? net(cutting, discs) : 0;
+    double need = cutting.join().netNeeded(cutting.pieces(), fullStrip());
     return new BiasComb(
         longer,
         shorter,
@@ -85,10 +102,33 @@ public record BiasComb(
         farSlack,
         nearShort,
         farShort,
-        nearBeside,
-        farBeside,
+        nearEdge,
+        farEdge,
         edge,
-        (fits ? net : 0) - join.netNeeded(cutting.pieces(), full));
+        fullNet,
+        holds,
+        net - need);
+  }
+
+  private double net(BiasCutting cutting, int discs) {
+    Join join = cutting.join();
+    double strips = ROOT2 * edge * join.gain() - laneCount * join.takeup();
+    return strips + nearPieces(cutting, discs).beside() + farPieces(cutting, discs).beside();
+  }
+
+  BesidePieces nearPieces(BiasCutting cutting, int discs) {
+    return BesidePieces.of(cutting, shorter, nearSlack, discs >= 1);
+  }
+
+  BesidePieces farPieces(BiasCutting cutting, int discs) {
+    return BesidePieces.of(cutting, shorter, farSlack, discs >= 2);
+  }
+
+  private boolean holds(BiasCutting cutting, int discs) {
+    return farSlack >= -Rounding.TINY
+        && fullStrip() >= cutting.least() - Rounding.TINY
+        && (discs < 1 || fits(nearSlack, shorter, cutting))
+        && (discs < 2 || fits(farSlack, shorter, cutting));
   }
 
   /** Whether a disc pushed {@code slack} out of its corner still lies on the cloth. */

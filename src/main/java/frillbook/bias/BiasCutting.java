@@ -34,10 +34,6 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
     return BiasSetting.of(this);
   }
 
-  double besideNet(double shorter, double slack) {
-    return beside.stream().mapToDouble(b -> b.net(join, least(), shorter, slack)).sum();
-  }
-
   /** Every length tried, in order. */
   public List<BiasTrial> trials(int searchRows) {
     return Halving.search(searchRows, this::attempt);
@@ -48,8 +44,11 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
     double usable = steps * cloth.buyStep() * cloth.usableShare();
     BiasComb ends = BiasComb.of(this, usable - setting().endsBand(), 0);
     BiasComb corners = BiasComb.of(this, usable - setting().cornersBand(), setting().cornerCount());
+    BesidePieces near = corners.nearPieces(this, setting().cornerCount());
+    BesidePieces far = corners.farPieces(this, setting().cornerCount());
     boolean enough = Rounding.settle(Math.max(ends.over(), corners.over())) >= 0;
-    return new BiasTrial(steps, usable, ends, corners, enough, enough ? tooSmall : steps);
+    return new BiasTrial(
+        steps, usable, ends, corners, near, far, enough, enough ? tooSmall : steps);
   }
 
   List<CornerStrips> cornerStrips(BiasTrial trial) {

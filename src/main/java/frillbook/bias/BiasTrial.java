@@ -11,6 +11,8 @@ import frillbook.naming.Prefixed;
  * @param usable the length left of it after washing
  * @param ends all discs in straight bands at the end of the cloth
  * @param corners one disc in each right-angled corner, the rest in bands
+ * @param near beside the disc in the near corner, where corners are used
+ * @param far the same in the far corner
  * @param enough whether either way yields the need
  * @param kept the longest length known not to be enough, in buy steps
  */
@@ -19,6 +21,8 @@ public record BiasTrial(
     double usable,
     @Prefixed("ends") BiasComb ends,
     @Prefixed("corners") BiasComb corners,
+    @Prefixed("near") BesidePieces near,
+    @Prefixed("far") BesidePieces far,
     boolean enough,
     int kept)
     implements Trial {

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public final class Halving {
   /** The most rows a search may take. */
-  public static final int MOST = 20;
+  public static final int MOST = 18;
 
   private Halving() {}
 

@@ -37,7 +37,7 @@ public record Join(boolean diagonal, double takeup, double gain) {
   }
 
   /** Net length the run's strips must add up to; never so little that no strip would do. */
-  double netOfRun(Pieces pieces) {
+  public double netOfRun(Pieces pieces) {
     return Math.max(pieces.joinedLength() - takeup, pieces.markingStep());
   }
 

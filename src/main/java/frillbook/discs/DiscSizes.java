@@ -1,7 +1,9 @@
 package frillbook.discs;
 
+import frillbook.brief.BackStyle;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
+import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
@@ -15,6 +17,9 @@ import frillbook.measure.Rounding;
  * @param overlayCount discs of frill cloth, all cut at the base's size
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
+ * @param discArea of a base or an overlay as cut, in the square of the unit
+ * @param backArea of the back pieces of one cushion; each of two as half an oval, as wide as the
+ *     back
  */
 public record DiscSizes(
     double baseCutDiameter,
@@ -22,7 +27,9 @@ public record DiscSizes(
     double trimmedDiameter,
     int overlayCount,
     int backPieceCount,
-    double backPieceHeight) {
+    double backPieceHeight,
+    double discArea,
+    double backArea) {
 
   public static DiscSizes of(Brief brief) {
     BaseSpec base = brief.base();
@@ -30,13 +37,24 @@ public record DiscSizes(
     double sewn = brief.cushion().diameter() + 2 * base.seamAllowance();
     double back = Rounding.upTo(step, sewn);
     int quantity = brief.cushion().quantity();
+    double cut = Rounding.upTo(step, sewn / (1 - base.sewingTakeup()));
+    double height = Rounding.upTo(step, pieceHeight(base, back));
     return new DiscSizes(
-        Rounding.upTo(step, sewn / (1 - base.sewingTakeup())),
+        cut,
         back,
         sewn,
         quantity * base.overlays(),
         quantity * base.backStyle().pieces(),
-        Rounding.upTo(step, pieceHeight(base, back)));
+        height,
+        Outline.area(cut),
+        backArea(base, back, height));
+  }
+
+  /** Two halves of an oval {@code back} wide and twice {@code height} high make up that oval. */
+  private static double backArea(BaseSpec base, double back, double height) {
+    return base.backStyle() == BackStyle.ONE_DISC
+        ? Outline.area(back)
+        : Outline.area(back) * 2 * height / back;
   }
 
   private static double pieceHeight(BaseSpec base, double back) {

@@ -64,15 +64,19 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
    */
   public int searchRows(GrainStarts starts) {
     Cloth cloth = bias.cloth();
-    double longest =
-        10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestShortestUseful();
+    double longest = 10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestUseful();
     double steps = longest / cloth.usableShare() / cloth.buyStep();
     int rows = Rounding.up(Math.log(steps) / Math.log(2));
     return Math.max(1, Math.min(Halving.MOST, rows));
   }
 
   public GrainStarts starts() {
-    return new GrainStarts(start(Grain.ACROSS), start(Grain.ALONG), start(Grain.BIAS));
+    return GrainStarts.of(start(Grain.ACROSS), start(Grain.ALONG), start(Grain.BIAS));
+  }
+
+  /** What the strips of the run must add up to in {@code grain}, spares left out. */
+  public double need(Grain grain) {
+    return join(grain).netOfRun(bias.pieces());
   }
 
   private GrainStart start(Grain grain) {

@@ -26,6 +26,9 @@ import java.util.stream.IntStream;
  * The frill cloth laid out in all three grains, with every length tried on the way.
  *
  * @param leastLength area of run and discs over the usable width
+ * @param acrossNeed what the strips of the run must add up to across the cloth, spares left out
+ * @param alongNeed the same along the cloth
+ * @param biasNeed the same on the bias
  * @param searchRows rows the search for a length takes
  * @param lanes lanes beside discs on straight grain
  * @param beside bias strips divided by a disc in the corner
@@ -35,6 +38,9 @@ import java.util.stream.IntStream;
  */
 public record GrainPlans(
     double leastLength,
+    double acrossNeed,
+    double alongNeed,
+    double biasNeed,
     int searchRows,
     List<LaneRow> lanes,
     List<BesideDisc> beside,
@@ -59,6 +65,9 @@ public record GrainPlans(
     var bias = BiasFinding.of(cutting.bias(), starts.bias().can(), rows);
     return new GrainPlans(
         cutting.leastLength(),
+        cutting.need(Grain.ACROSS),
+        cutting.need(Grain.ALONG),
+        cutting.need(Grain.BIAS),
         rows,
         laneRows(cutting, across, along),
         cutting.bias().beside(),

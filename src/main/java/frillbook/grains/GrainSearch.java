@@ -10,7 +10,6 @@ import frillbook.straight.StraightCutting;
 import frillbook.straight.StraightTrial;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The search for the shortest cloth in one grain alone, for a run other than the plan's own. It
@@ -21,7 +20,7 @@ import java.util.stream.Stream;
  * @param buyLength the shortest that is enough; empty where none was found
  */
 public record GrainSearch(
-    List<SheetTrial> straightTrials, List<BiasTrial> biasTrials, Optional<Double> buyLength) {
+    List<StraightTrial> straightTrials, List<BiasTrial> biasTrials, Optional<Double> buyLength) {
 
   /** No search at all. */
   public static final GrainSearch NONE = new GrainSearch(List.of(), List.of(), Optional.empty());
@@ -38,9 +37,7 @@ public record GrainSearch(
 
   private static GrainSearch straight(StraightCutting cutting, int rows) {
     List<StraightTrial> trials = cutting.trials(rows);
-    Stream<SheetTrial> seen =
-        trials.stream().map(trial -> new SheetTrial(trial, cutting.sheet(trial.usable())));
-    return new GrainSearch(seen.toList(), List.of(), shortest(trials, cutting.cloth()));
+    return new GrainSearch(trials, List.of(), shortest(trials, cutting.cloth()));
   }
 
   private static GrainSearch bias(BiasCutting cutting, int rows) {

@@ -5,9 +5,9 @@ import frillbook.brief.Grain;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainSearch;
 import frillbook.grains.GrainStarts;
-import frillbook.grains.SheetTrial;
 import frillbook.naming.Prefixed;
 import frillbook.rows.Rings;
+import frillbook.straight.StraightTrial;
 import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +27,7 @@ public record ChoiceSearch(
     Optional<Order> order,
     boolean found,
     Optional<Bought> bought,
-    @Prefixed("straight") List<SheetTrial> straightTrials,
+    @Prefixed("straight") List<StraightTrial> straightTrials,
     @Prefixed("bias") List<BiasTrial> biasTrials) {
 
   /**
@@ -37,6 +37,7 @@ public record ChoiceSearch(
    * @param stitched length of the rows of one cushion
    * @param flat length of the strip of one cushion
    * @param orderFlat of the run of all cushions
+   * @param need what the strips of that run must add up to, spares left out
    * @param leastLength area of run and discs over the usable width
    * @param usedLength the same as cut: bias strips that stretch are cut shorter than they join
    * @param searchRows rows the search takes
@@ -48,6 +49,7 @@ public record ChoiceSearch(
       double stitched,
       double flat,
       double orderFlat,
+      double need,
       double leastLength,
       double usedLength,
       int searchRows) {}
@@ -73,6 +75,7 @@ public record ChoiceSearch(
             rows.stitchedLength(),
             strip.flatLength(),
             strip.orderFlatLength(),
+            cutting.need(grain),
             cutting.leastLength(),
             cutting.usedLength(grain),
             cutting.searchRows(starts));

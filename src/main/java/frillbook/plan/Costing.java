@@ -6,7 +6,6 @@ import frillbook.fill.Filling;
 import frillbook.materials.Interfacing;
 import frillbook.materials.Mass;
 import frillbook.materials.Materials;
-import frillbook.measure.Outline;
 import frillbook.naming.Prefixed;
 import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
@@ -84,9 +83,8 @@ public record Costing(
   }
 
   private static Leanings leanings(PlannedOrder order) {
-    double diameter = order.sizes().discs().baseCutDiameter();
     int overlays = order.sizes().discs().overlayCount();
-    double discs = overlays * Outline.area(diameter) / order.sizes().usableWidth();
+    double discs = overlays * order.sizes().discs().discArea() / order.sizes().usableWidth();
     return Leanings.of(
         order.brief(),
         new Leanings.Base(

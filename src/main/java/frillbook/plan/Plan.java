@@ -16,6 +16,7 @@ import java.util.Optional;
  * not hold keeps back the parts of the work it is about, and no others.
  *
  * @param tiny lengths closer together than this count as equal
+ * @param metresPerUnit of every length: 0.0254 for inches, 0.01 for centimetres
  * @param moneyPlaces decimals of the currency (ISO 4217); all money is rounded to them
  * @param lengthUnit of every length
  * @param guards how far the plan goes
@@ -27,6 +28,7 @@ import java.util.Optional;
  */
 public record Plan(
     double tiny,
+    double metresPerUnit,
     int moneyPlaces,
     String lengthUnit,
     Sizes sizes,
@@ -68,6 +70,7 @@ public record Plan(
     boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
+        brief.unit().metres(1),
         Money.in(brief.money().currencyCode()).places(),
         brief.unit().symbol(),
         sizes,

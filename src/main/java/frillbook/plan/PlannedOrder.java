@@ -4,7 +4,6 @@ import frillbook.brief.Brief;
 import frillbook.discs.BaseCloth;
 import frillbook.materials.Interfacing;
 import frillbook.materials.MaterialNeeds;
-import frillbook.measure.Outline;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;
 import frillbook.thread.Sewing;
@@ -70,7 +69,7 @@ record PlannedOrder(
         rings.ringCount() * quantity(),
         batchMetres(rings.stitchedLength()),
         sizes.discs().backPieceCount(),
-        batchMetres(Outline.around(brief().cushion().diameter())),
+        batchMetres(sizes.rows().rimLength()),
         quantity());
   }
 

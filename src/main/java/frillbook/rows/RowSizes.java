@@ -2,20 +2,22 @@ package frillbook.rows;
 
 import frillbook.brief.CushionSpec;
 import frillbook.brief.RowStyle;
+import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
  * Where the rows start and end, known before it is known whether any fits.
  *
+ * @param rimLength around the cushion, the length of its edge seam
  * @param outerRadius of the outermost row: half the diameter less the edge clearance
  * @param firstRadius of the innermost: the centre gap, or for separate rings without a gap one
  *     spacing, since a circle of radius 0 is no circle
  */
-public record RowSizes(double outerRadius, double firstRadius) {
+public record RowSizes(double rimLength, double outerRadius, double firstRadius) {
 
   public static RowSizes of(CushionSpec cushion) {
     double outer = cushion.diameter() / 2 - cushion.edgeClearance();
-    return new RowSizes(outer, firstRadius(cushion));
+    return new RowSizes(Outline.around(cushion.diameter()), outer, firstRadius(cushion));
   }
 
   /** Whether at least one ring spacing lies between centre gap and outer radius. */

@@ -14,8 +14,11 @@ import java.util.List;
  * @param full full strips beside the lines
  * @param laneCount lanes beside the lines
  * @param whole of these, the lanes beside whole lines
+ * @param reachWhole from the centre of a whole line's last disc to the edge, along the strips
+ * @param reachLast the same in the last line, which may hold fewer discs
  * @param besideLines net length of the strips beside whole lines
  * @param besideLast net length of the strips beside the last line, which may hold fewer discs
+ * @param fits whether the discs and a strip worth joining lie on the rectangle
  * @param over net length beyond the need; below 0 the rectangle is too small
  */
 public record Comb(
@@ -24,8 +27,11 @@ public record Comb(
     int full,
     int laneCount,
     int whole,
+    double reachWhole,
+    double reachLast,
     double besideLines,
     double besideLast,
+    boolean fits,
     double over) {
 
   /** Tries {@code perLine} discs in a line on {@code sheet}. */
@@ -37,9 +43,20 @@ public record Comb(
     double besideLines = places.net(lanes, 0, whole, places.reachOfWhole());
     double besideLast = places.net(lanes, whole, places.count(), places.reachOfLast());
     double total = full * join.net(sheet.run()) + besideLines + besideLast;
-    double offered = fits(sheet, pieces, join, perLine, lines) ? total : 0;
-    double over = offered - join.netNeeded(pieces, sheet.run());
-    return new Comb(perLine, lines, full, places.count(), whole, besideLines, besideLast, over);
+    boolean fits = fits(sheet, pieces, join, perLine, lines);
+    double over = (fits ? total : 0) - join.netNeeded(pieces, sheet.run());
+    return new Comb(
+        perLine,
+        lines,
+        full,
+        places.count(),
+        whole,
+        places.reachOfWhole(),
+        places.reachOfLast(),
+        besideLines,
+        besideLast,
+        fits,
+        over);
   }
 
   private static boolean fits(Sheet sheet, Pieces pieces, Join join, int perLine, int lines) {

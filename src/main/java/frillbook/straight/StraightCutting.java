@@ -25,7 +25,15 @@ public record StraightCutting(
     Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
     Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));
     boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
-    return new StraightTrial(steps, usable, abreast, stacked, enough, enough ? tooSmall : steps);
+    return new StraightTrial(
+        steps,
+        usable,
+        sheet.run(),
+        sheet.stack(),
+        abreast,
+        stacked,
+        enough,
+        enough ? tooSmall : steps);
   }
 
   /** The cloth as the strips see it when {@code usable} of its length is left. */

@@ -9,6 +9,8 @@ import frillbook.naming.Prefixed;
  *
  * @param tried in buy steps
  * @param usable the length left of it after washing
+ * @param run extent of the cloth along the strips
+ * @param stack extent of the cloth across the strips
  * @param abreast as many discs in a line as fit
  * @param stacked as few discs in a line as fit
  * @param enough whether either way yields the need
@@ -17,6 +19,8 @@ import frillbook.naming.Prefixed;
 public record StraightTrial(
     int tried,
     double usable,
+    double run,
+    double stack,
     @Prefixed("abreast") Comb abreast,
     @Prefixed("stacked") Comb stacked,
     boolean enough,

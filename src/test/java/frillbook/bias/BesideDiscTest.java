@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.cutting.Cloth;
 import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import java.util.List;
@@ -77,7 +78,10 @@ class BesideDiscTest {
   }
 
   private static double net(int number, double least, double shorter, double slack) {
-    return strip(number, SLANTED).net(SLANTED, least, shorter, slack);
+    Pieces pieces = new Pieces(1, 500, 0, least, 1, 10, .125);
+    List<BesideDisc> alone = List.of(strip(number, SLANTED));
+    BiasCutting cutting = new BiasCutting(new Cloth(20, 1, 5), pieces, SLANTED, alone);
+    return BesidePieces.of(cutting, shorter, slack, true).beside();
   }
 
   /** The second strip's pieces are 5√2 − 1 = 6.0711 and 6; its line meets the edges at 15.6569. */

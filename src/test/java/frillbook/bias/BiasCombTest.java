@@ -21,6 +21,8 @@ class BiasCombTest {
 
   private static final double DISC = 10 * (2 - ROOT2);
 
+  private static final BiasCutting TEN = cutting(10, ROOT2, true);
+
   private static BiasCutting cutting(double width, double stripWidth, boolean diagonal) {
     Pieces pieces = new Pieces(stripWidth, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(diagonal, .5, 1);
@@ -29,6 +31,11 @@ class BiasCombTest {
 
   private static BiasComb comb(double width, double length, int discs) {
     return BiasComb.of(cutting(width, ROOT2, true), length, discs);
+  }
+
+  /** Net length of the pieces beside one disc, in the near corner. */
+  private static double beside(double width, double length) {
+    return comb(width, length, 1).nearPieces(cutting(width, ROOT2, true), 1).beside();
   }
 
   private static double joined(double edge, int strips) {
@@ -113,8 +120,8 @@ class BiasCombTest {
     assertEquals(4, comb.farShort());
     assertEquals(70, comb.edge(), 1e-9);
     assertEquals(0, comb.nearSlack(), 1e-9);
-    assertEquals(3.150009 + 3.029437 - 1, comb.nearBeside(), 2e-6);
-    assertEquals(0, comb.farBeside());
+    assertEquals(3.150009 + 3.029437 - 1, comb.nearPieces(TEN, 1).beside(), 2e-6);
+    assertEquals(0, comb.farPieces(TEN, 1).beside());
     assertEquals(joined(70, 9) + 5.179446 - 60, comb.over(), 3e-6);
   }
 
@@ -129,8 +136,8 @@ class BiasCombTest {
     assertEquals(11, comb.far(), 1e-9);
     assertEquals(1, comb.farSlack(), 1e-9);
     assertEquals(0, comb.farShort());
-    assertEquals(5.179446, comb.nearBeside(), 2e-6);
-    assertEquals(0, comb.farBeside());
+    assertEquals(5.179446, comb.nearPieces(TEN, 2).beside(), 2e-6);
+    assertEquals(0, comb.farPieces(TEN, 2).beside());
     assertEquals(joined(70, 7) + 5.179446 - 60, comb.over(), 3e-6);
   }
 
@@ -139,7 +146,7 @@ class BiasCombTest {
   void bothDiscsHaveStripsBesideThem() {
     BiasComb comb = comb(10, 20, 2);
     assertEquals(0, comb.farSlack(), 1e-9);
-    assertEquals(comb.nearBeside(), comb.farBeside(), 1e-6);
+    assertEquals(comb.nearPieces(TEN, 2).beside(), comb.farPieces(TEN, 2).beside(), 1e-6);
     assertEquals(joined(50, 5) + 2 * 5.179446 - 60, comb.over(), 5e-6);
   }
 
@@ -202,7 +209,7 @@ class BiasCombTest {
    */
   @Test
   void aDiscPushedOutHasLongerStripsBesideIt() {
-    assertEquals(3.150009 + 3.029437 + 2 * ROOT2 - 1, comb(60, 60, 1).nearBeside(), 3e-6);
+    assertEquals(3.150009 + 3.029437 + 2 * ROOT2 - 1, beside(60, 60), 3e-6);
   }
 
   /** Each strip is joined 1.06 times as long as it is cut. */

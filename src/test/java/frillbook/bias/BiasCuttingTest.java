@@ -124,12 +124,14 @@ class BiasCuttingTest {
     assertEquals(40 - DISC, trial.corners().longer(), 1e-9);
   }
 
+  private static final BesidePieces NOTHING = new BesidePieces(0, 0, 0, 0);
+
   private static BiasTrial trial(double ends, double corners) {
-    return new BiasTrial(1, 5, comb(ends), comb(corners), true, 0);
+    return new BiasTrial(1, 5, comb(ends), comb(corners), NOTHING, NOTHING, true, 0);
   }
 
   private static BiasComb comb(double over) {
-    return new BiasComb(10, 10, 10, 2, 8, 2, 0, 0, 4, 4, 0, 0, 40, over);
+    return new BiasComb(10, 10, 10, 2, 8, 2, 0, 0, 4, 4, 0, 0, 40, 14, true, over);
   }
 
   @Test

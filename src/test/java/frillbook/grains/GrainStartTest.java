@@ -56,13 +56,13 @@ class GrainStartTest {
 
   @Test
   void theLongestOfTheShortestStripsCounts() {
-    assertEquals(20, starts(20, 12, 15).longestShortestUseful());
-    assertEquals(20, starts(12, 20, 15).longestShortestUseful());
-    assertEquals(20, starts(12, 15, 20).longestShortestUseful());
+    assertEquals(20, starts(20, 12, 15).longestUseful());
+    assertEquals(20, starts(12, 20, 15).longestUseful());
+    assertEquals(20, starts(12, 15, 20).longestUseful());
   }
 
   private static GrainStarts starts(double across, double along, double bias) {
-    return new GrainStarts(useful(across), useful(along), useful(bias));
+    return GrainStarts.of(useful(across), useful(along), useful(bias));
   }
 
   @Test

@@ -90,11 +90,11 @@ class StraightCuttingTest {
   }
 
   private static StraightTrial trial(double abreast, double stacked) {
-    return new StraightTrial(1, 9, comb(abreast), comb(stacked), true, 0);
+    return new StraightTrial(1, 9, 9, 9, comb(abreast), comb(stacked), true, 0);
   }
 
   private static Comb comb(double over) {
-    return new Comb(1, 1, 1, 0, 0, 0, 0, over);
+    return new Comb(1, 1, 1, 0, 0, 8, 8, 0, 0, true, over);
   }
 
   @Test
