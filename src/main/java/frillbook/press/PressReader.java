@@ -10,6 +10,7 @@ import frillbook.template.InputUse;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
@@ -89,7 +90,11 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       words.put(text(), words());
     }
-    return new Vocabulary(texts, new CodeWords(words));
+    Map<String, CodeFlag> flags = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      flags.put(text(), new CodeFlag(text(), text()));
+    }
+    return new Vocabulary(texts, new CodeWords(words), flags);
   }
 
   private List<CodeWord> words() {

@@ -79,6 +79,12 @@ final class PressWriter {
       text(each.getKey());
       words(each.getValue());
     }
+    count(vocabulary.flags().entrySet());
+    for (var each : vocabulary.flags().entrySet()) {
+      text(each.getKey());
+      text(each.getValue().input());
+      text(each.getValue().code());
+    }
   }
 
   private void words(List<CodeWord> words) throws IOException {

@@ -1,6 +1,7 @@
 package frillbook.template;
 
 import frillbook.measure.LengthUnit;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.Sentence;
@@ -77,15 +78,17 @@ public record Form(
   private static Vocabulary vocabulary(WorkbookTemplate template) {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     Map<String, List<CodeWord>> words = new LinkedHashMap<>();
+    Map<String, CodeFlag> flags = new LinkedHashMap<>();
     template.inputs().forEach(input -> words.put(input.name(), input.choices()));
     for (LineTemplate line : template.lines()) {
       line.sentence().ifPresent(said -> texts.put(line.name(), said));
+      line.flag().ifPresent(flag -> flags.put(line.name(), flag));
       words.put(line.name(), line.words());
     }
     for (TableTemplate table : template.tables()) {
       table.columns().forEach(column -> words.put(column.name(), column.words()));
     }
     words.values().removeIf(List::isEmpty);
-    return new Vocabulary(texts, new CodeWords(words));
+    return new Vocabulary(texts, new CodeWords(words), flags);
   }
 }

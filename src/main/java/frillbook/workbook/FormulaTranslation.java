@@ -15,6 +15,7 @@ import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import java.math.BigDecimal;
@@ -44,7 +45,10 @@ public final class FormulaTranslation {
 
   String line(LineTemplate line) {
     String said =
-        line.text().map(this::worded).orElseGet(() -> worded(render(line.formula()), line.words()));
+        line.text()
+            .map(this::worded)
+            .or(() -> line.flag().map(this::asked))
+            .orElseGet(() -> worded(render(line.formula()), line.words()));
     return guarded(line.guard(), said, "\"\"");
   }
 
@@ -54,6 +58,12 @@ public final class FormulaTranslation {
 
   private String worded(WordingText text) {
     return new WordingFormula(setting, words).of(text.wording());
+  }
+
+  /** Cells hold words: the one place where a formula compares one. */
+  private String asked(CodeFlag flag) {
+    String word = words.shown(flag.input(), flag.code()).toString();
+    return "IF(" + flag.input() + "=" + text(word) + ",1,0)";
   }
 
   /** The word of the code whose number {@code formula} gives; the formula itself without words. */

@@ -41,7 +41,6 @@ final class PlainBriefs {
         brief.with("bias_stretch", 0.12).titled("cloth that stretches on the bias"),
         brief.with("join_line", "diagonal").titled("diagonal joins"),
         brief.with("join_line", "square").titled("square joins"),
-        brief.with("join_finish", "FRENCH").titled("a word in capitals"),
         without(brief, "choice_two").titled("no second choice"),
         without(without(brief, "choice_two"), "choice_three").titled("no other choice"),
         brief.with("back_style", "zipped_halves").with("quantity", 3.0).titled("zipped backs"),
