@@ -2,6 +2,7 @@ package frillbook;
 
 import frillbook.materials.Material;
 import frillbook.measure.LengthUnit;
+import frillbook.naming.Coded;
 import frillbook.plan.ChosenGrain;
 import frillbook.plan.Plan;
 import frillbook.thread.Seam;
@@ -162,20 +163,20 @@ public final class WorkedOrders {
     return Plan.of(briefs.brief()).cutting().orElseThrow().cut().orElseThrow();
   }
 
-  public static Task task(ChosenGrain work, String name) {
-    return named(work.costing().hours().tasks(), Task::taskName, name);
+  public static Task task(ChosenGrain work, String code) {
+    return named(work.costing().hours().tasks(), Task::taskName, code);
   }
 
-  public static Seam seam(ChosenGrain work, String name) {
-    return named(work.costing().thread().seams(), Seam::seamName, name);
+  public static Seam seam(ChosenGrain work, String code) {
+    return named(work.costing().thread().seams(), Seam::seamName, code);
   }
 
-  public static Material material(ChosenGrain work, String name) {
+  public static Material material(ChosenGrain work, String code) {
     return named(
-        work.costing().bill().orElseThrow().materials().materials(), Material::materialName, name);
+        work.costing().bill().orElseThrow().materials().materials(), Material::materialName, code);
   }
 
-  private static <T> T named(List<T> lines, Function<T, String> name, String sought) {
-    return lines.stream().filter(l -> name.apply(l).equals(sought)).findFirst().orElseThrow();
+  private static <T> T named(List<T> lines, Function<T, Coded> name, String code) {
+    return lines.stream().filter(l -> name.apply(l).code().equals(code)).findFirst().orElseThrow();
   }
 }

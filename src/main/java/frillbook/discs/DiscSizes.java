@@ -17,6 +17,7 @@ import frillbook.measure.Rounding;
  * @param overlayCount discs of frill cloth, all cut at the base's size
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
+ * @param discRadius of a base or an overlay as cut
  * @param discArea of a base or an overlay as cut, in the square of the unit
  * @param backArea of the back pieces of one cushion; each of two as half an oval, as wide as the
  *     back
@@ -28,6 +29,7 @@ public record DiscSizes(
     int overlayCount,
     int backPieceCount,
     double backPieceHeight,
+    double discRadius,
     double discArea,
     double backArea) {
 
@@ -46,6 +48,7 @@ public record DiscSizes(
         quantity * base.overlays(),
         quantity * base.backStyle().pieces(),
         height,
+        cut / 2,
         Outline.area(cut),
         backArea(base, back, height));
   }

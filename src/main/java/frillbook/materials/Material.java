@@ -22,7 +22,7 @@ import java.util.List;
  * @param materialCharged the one or the other, in whole minor units of the currency
  */
 public record Material(
-    String materialName,
+    MaterialName materialName,
     double materialNeeded,
     double materialStep,
     double materialBought,
@@ -30,9 +30,6 @@ public record Material(
     double materialAsBought,
     double materialAsUsed,
     double materialCharged) {
-  public static final String FRILL_CLOTH = "frill cloth and overlays";
-  public static final String THREAD = "thread";
-
   /** Every material in the order a maker buys them. */
   static List<Material> all(Brief brief, MaterialNeeds needs) {
     MaterialSpec spec = brief.materials();
@@ -42,41 +39,42 @@ public record Material(
     double step = brief.cloth().buyStep() / yard;
     return List.of(
         counter.cut(
-            FRILL_CLOTH,
+            MaterialName.FRILL_CLOTH,
             needs.frillUsed() / yard,
             step,
             needs.frillBought() / yard,
             price.frillCloth()),
         counter.cut(
-            "base and back cloth",
+            MaterialName.BASE_CLOTH,
             needs.baseUsed() / yard,
             step,
             needs.baseBought() / yard,
             price.baseCloth()),
-        counter.sold("interfacing", needs.interfacing() / yard, step, price.interfacing()),
-        counter.sold("zips", needs.zips(), 1, price.zip()),
-        counter.sold("filling", needs.fillBags(), 1, price.fill()),
-        counter.sold(THREAD, needs.spools(), 1, price.thread()),
-        counter.extra("extra one", spec.extraOne(), price.extraOne()),
-        counter.extra("extra two", spec.extraTwo(), price.extraTwo()),
-        counter.extra("extra three", spec.extraThree(), price.extraThree()));
+        counter.sold(
+            MaterialName.INTERFACING, needs.interfacing() / yard, step, price.interfacing()),
+        counter.sold(MaterialName.ZIPS, needs.zips(), 1, price.zip()),
+        counter.sold(MaterialName.FILLING, needs.fillBags(), 1, price.fill()),
+        counter.sold(MaterialName.THREAD, needs.spools(), 1, price.thread()),
+        counter.extra(MaterialName.EXTRA_ONE, spec.extraOne(), price.extraOne()),
+        counter.extra(MaterialName.EXTRA_TWO, spec.extraTwo(), price.extraTwo()),
+        counter.extra(MaterialName.EXTRA_THREE, spec.extraThree(), price.extraThree()));
   }
 
   /** Makes lines that are charged one way in one currency. */
   private record Counter(Money money, ChargeAs chargeAs) {
 
-    Material cut(String name, double needed, double step, double bought, double price) {
+    Material cut(MaterialName name, double needed, double step, double bought, double price) {
       double asBought = bought * price;
       double asUsed = needed * price;
       double charged = money.round(chargeAs == ChargeAs.BOUGHT ? asBought : asUsed);
       return new Material(name, needed, step, bought, price, asBought, asUsed, charged);
     }
 
-    Material sold(String name, double needed, double step, double price) {
+    Material sold(MaterialName name, double needed, double step, double price) {
       return cut(name, needed, step, Rounding.upTo(step, needed), price);
     }
 
-    Material extra(String name, ExtraSpec spec, double price) {
+    Material extra(MaterialName name, ExtraSpec spec, double price) {
       return sold(name, spec.needed(), spec.step(), price);
     }
   }

@@ -19,13 +19,13 @@ public record Materials(List<Material> materials, double materialsTotal) {
 
   /** What is charged for frill cloth and thread, which another look changes. */
   public double chargedForLook() {
-    return charged(Material.FRILL_CLOTH) + charged(Material.THREAD);
+    return charged(MaterialName.FRILL_CLOTH) + charged(MaterialName.THREAD);
   }
 
   /** What is charged for the material {@code name}; 0 where there is none. */
-  public double charged(String name) {
+  public double charged(MaterialName name) {
     return materials.stream()
-        .filter(line -> line.materialName().equals(name))
+        .filter(line -> line.materialName() == name)
         .mapToDouble(Material::materialCharged)
         .sum();
   }

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A component of a record as the workbook names it. Looked up once for every type: reflection takes
@@ -17,15 +18,18 @@ import java.util.Optional;
  *
  * @param name under which its own value stands
  * @param prefix of every name within it; empty without {@link Prefixed}
+ * @param count of an indexed list; 0 for anything else
  * @param within the record or row it holds; the component's own type where it holds a value
  */
 record NamedComponent(
-    String name, String prefix, Holds holds, Class<?> within, MethodHandle accessor) {
+    String name, String prefix, Holds holds, int count, Class<?> within, MethodHandle accessor) {
   enum Holds {
     VALUE,
     RECORD,
     OPTIONAL_RECORD,
-    ROWS
+    ROWS,
+    /** A list of fixed length within a row. */
+    INDEXED
   }
 
   private static final MethodType OF_ANY = MethodType.methodType(Object.class, Object.class);
@@ -49,12 +53,14 @@ record NamedComponent(
   }
 
   private static NamedComponent of(RecordComponent component) {
-    Holds holds = holds(component.getType());
-    boolean wrapped = holds == Holds.OPTIONAL_RECORD || holds == Holds.ROWS;
+    Indexed indexed = component.getAnnotation(Indexed.class);
+    Holds holds = indexed == null ? holds(component.getType()) : Holds.INDEXED;
+    boolean wrapped = holds != Holds.VALUE && holds != Holds.RECORD;
     return new NamedComponent(
         nameOf(component.getName()),
         prefixOf(component),
         holds,
+        indexed == null ? 0 : indexed.value(),
         wrapped ? argumentOf(component) : component.getType(),
         accessor(component));
   }
@@ -92,6 +98,13 @@ record NamedComponent(
   private static Class<?> argumentOf(RecordComponent component) {
     ParameterizedType generic = (ParameterizedType) component.getGenericType();
     return (Class<?>) generic.getActualTypeArguments()[0];
+  }
+
+  /** The prefixes of what it holds, in their order; one but for an indexed list. */
+  List<String> prefixes() {
+    return holds == Holds.INDEXED
+        ? IntStream.rangeClosed(1, count).mapToObj(number -> prefix + number + "_").toList()
+        : List.of(prefix);
   }
 
   /** What {@code record} holds in it; null where there is no record, or nothing in it. */

@@ -10,9 +10,10 @@ import java.util.function.Consumer;
  * A record's values under the names the workbook gives them.
  *
  * <p>{@code stitchedLength} of any record is {@code stitched_length}; records inside records are
- * laid flat; a list of records is a table whose columns are the components of its rows. An empty
- * {@code Optional} still yields its names, each with no value, so that names never depend on the
- * brief. What is {@link Coded} stands there by its code.
+ * laid flat; a list of records is a table whose columns are the components of its rows, a list
+ * within a row that is {@link Indexed} so many records. An empty {@code Optional} still yields its
+ * names, each with no value, so that names never depend on the brief. What is {@link Coded} stands
+ * there by its code.
  *
  * @param lines every single value by name; {@code ""} where there is none
  * @param columns every table column by name, one entry for each row the plan has
@@ -39,6 +40,7 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
         case RECORD, OPTIONAL_RECORD -> walk(inner, component.within(), value);
         case ROWS -> table(inner, component.within(), value == null ? List.of() : (List<?>) value);
         case VALUE -> claim(prefix + component.name(), plain(value));
+        case INDEXED -> throw new IllegalStateException(component.name() + " outside a row");
       }
     }
   }
@@ -65,7 +67,7 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
       if (component.holds() == NamedComponent.Holds.VALUE) {
         names.add(prefix + component.name());
       } else {
-        nameCells(prefix + component.prefix(), component.within(), names);
+        component.prefixes().forEach(inner -> nameCells(prefix + inner, component.within(), names));
       }
     }
   }
@@ -75,6 +77,8 @@ public record NamedValues(Map<String, Object> lines, Map<String, List<Object>> c
     for (NamedComponent component : NamedComponent.of(rowType)) {
       if (component.holds() == NamedComponent.Holds.VALUE) {
         cells.accept(plain(component.of(row)));
+      } else if (component.holds() == NamedComponent.Holds.INDEXED) {
+        ((List<?>) component.of(row)).forEach(each -> readCells(component.within(), each, cells));
       } else {
         readCells(component.within(), component.of(row), cells);
       }

@@ -3,6 +3,7 @@ package frillbook.picture;
 import frillbook.discs.BasePlaces;
 import frillbook.discs.DiscSizes;
 import frillbook.measure.Rounding;
+import frillbook.naming.Indexed;
 import frillbook.naming.Prefixed;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -51,7 +52,8 @@ public record BasePicture(
    *
    * @param side from the corner nearest to x = y = 0
    */
-  public record BackPoint(@Prefixed("side") Spot side, Twelve backs) {}
+  public record BackPoint(
+      @Prefixed("side") Spot side, @Indexed(DrawnPieces.MOST) List<Spot> backs) {}
 
   public static BasePicture of(CutBase cloth) {
     double scale = Math.max(cloth.length() / WIDE, cloth.width());
@@ -78,7 +80,7 @@ public record BasePicture(
   }
 
   private static List<Spot> spots(int count, IntFunction<BasePlaces.Place> place, double scale) {
-    return IntStream.range(0, Math.min(Twelve.MOST, count))
+    return IntStream.range(0, Math.min(DrawnPieces.MOST, count))
         .mapToObj(place)
         .map(at -> new Spot(at.x() / scale, at.y() / scale))
         .toList();
@@ -88,7 +90,7 @@ public record BasePicture(
     double high = sizes.backPieceHeight() / scale;
     double wide = sizes.backCutDiameter() / scale;
     return corners(high, wide)
-        .map(side -> new BackPoint(side, Twelve.from(backs, backs.size(), side)))
+        .map(side -> new BackPoint(side, DrawnPieces.from(backs, backs.size(), side)))
         .toList();
   }
 

@@ -17,7 +17,7 @@ public record ClothDisc(
   private static final ClothDisc NONE = new ClothDisc(0, 0, 0, 0);
 
   static List<ClothDisc> all(CutCloth cloth) {
-    return IntStream.range(0, Twelve.MOST).mapToObj(i -> of(cloth, i)).toList();
+    return IntStream.range(0, DrawnPieces.MOST).mapToObj(i -> of(cloth, i)).toList();
   }
 
   Spot centre() {

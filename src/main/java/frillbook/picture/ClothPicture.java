@@ -42,7 +42,7 @@ public record ClothPicture(
   public static ClothPicture of(CutCloth cloth) {
     double scale = cloth.scale();
     int discs = cloth.discs().overlayCount();
-    int drawn = Math.min(discs, Twelve.MOST);
+    int drawn = Math.min(discs, DrawnPieces.MOST);
     double radius = cloth.discs().baseCutDiameter() / 2 / scale;
     var centres = ClothDisc.all(cloth);
     var sides = ClothSide.all(cloth);

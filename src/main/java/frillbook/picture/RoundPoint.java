@@ -1,5 +1,6 @@
 package frillbook.picture;
 
+import frillbook.naming.Indexed;
 import frillbook.naming.Prefixed;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,7 +11,8 @@ import java.util.stream.IntStream;
  * @param round from the centre of its disc
  * @param discs the points themselves
  */
-public record RoundPoint(@Prefixed("round") Spot round, @Prefixed("disc") Twelve discs) {
+public record RoundPoint(
+    @Prefixed("round") Spot round, @Prefixed("disc") @Indexed(DrawnPieces.MOST) List<Spot> discs) {
   /** Sides of a drawn disc; a 20-gon covers 98.4 % of its circle. */
   private static final int SIDES = 20;
 
@@ -19,7 +21,7 @@ public record RoundPoint(@Prefixed("round") Spot round, @Prefixed("disc") Twelve
     return IntStream.rangeClosed(0, SIDES)
         .mapToDouble(i -> 2 * Math.PI / SIDES * i)
         .mapToObj(angle -> new Spot(radius * Math.cos(angle), radius * Math.sin(angle)))
-        .map(round -> new RoundPoint(round, Twelve.from(centres, drawn, round)))
+        .map(round -> new RoundPoint(round, DrawnPieces.from(centres, drawn, round)))
         .toList();
   }
 }

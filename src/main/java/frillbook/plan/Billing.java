@@ -1,7 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.materials.Material;
+import frillbook.materials.MaterialName;
 import frillbook.materials.Materials;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
@@ -12,10 +12,9 @@ import frillbook.picture.LeaningPrices;
 import frillbook.picture.Leanings;
 import frillbook.picture.MoneyShare;
 import frillbook.time.Hours;
-import frillbook.time.Task;
+import frillbook.time.TaskName;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Reckons the money of an order whose materials and hours are known. */
 record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings leanings) {
@@ -42,7 +41,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
   private Asking asking(Costs costs, List<ChoiceRow> choices) {
     Price price = Price.of(money(), brief().money(), costs.costTotal(), order.quantity());
     double materialsTotal = materials.materialsTotal();
-    List<MoneyShare> shares = MoneyShare.all(money(), materialsTotal, costs, price);
+    List<MoneyShare> shares = MoneyShare.all(materialsTotal, costs, price);
     return new Asking(
         price,
         Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
@@ -54,21 +53,16 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
   private LeaningPrices.Base base(Costs costs) {
     return new LeaningPrices.Base(
         order.strip().flatLength(),
-        materials.charged(Material.FRILL_CLOTH),
-        wages(0, 2, 3, 4) + materials.charged(Material.THREAD),
-        wages(5, 6),
+        materials.charged(MaterialName.FRILL_CLOTH),
+        wages(TaskName.CUT_STRIPS, TaskName.JOIN_STRIPS, TaskName.FINISH_EDGE, TaskName.GATHER)
+            + materials.charged(MaterialName.THREAD),
+        wages(TaskName.MARK_RINGS, TaskName.SEW_ROWS),
         costs.costTotal());
   }
 
-  /** Wages of these tasks, in working order, what they take to set up left out. */
-  private double wages(int... tasks) {
-    List<Task> all = hours.tasks();
-    double minutes =
-        IntStream.of(tasks)
-            .mapToObj(all::get)
-            .mapToDouble(t -> t.taskAmount() * t.taskRate())
-            .sum();
-    return minutes / 60 * brief().money().hourlyRate();
+  /** Wages of {@code tasks}, what they take to set up left out. */
+  private double wages(TaskName... tasks) {
+    return hours.work(tasks) / 60 * brief().money().hourlyRate();
   }
 
   private Money money() {

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param cutCount how many; 0 where there are none
  * @param size none where there are none
  */
-public record CutPiece(String cutPiece, int cutCount, Optional<Size> size) {
+public record CutPiece(Piece cutPiece, int cutCount, Optional<Size> size) {
 
   /**
    * @param cutLength of a strip, or the diameter of a disc
@@ -25,13 +25,15 @@ public record CutPiece(String cutPiece, int cutCount, Optional<Size> size) {
     double disc = sizes.discs().baseCutDiameter();
     double width = sizes.strip().stripCutWidth();
     List<CutPiece> pieces = new ArrayList<>();
-    pieces.add(of("overlay disc", sizes.discs().overlayCount(), disc, disc));
-    pieces.add(of("full strip", plan.cut().all().full(), plan.stripLength(), width));
-    layouts.oddLengths(plan).forEach(length -> pieces.add(of("shorter strip", 1, length, width)));
+    pieces.add(of(Piece.OVERLAY_DISC, sizes.discs().overlayCount(), disc, disc));
+    pieces.add(of(Piece.FULL_STRIP, plan.cut().all().full(), plan.stripLength(), width));
+    layouts
+        .oddLengths(plan)
+        .forEach(length -> pieces.add(of(Piece.SHORTER_STRIP, 1, length, width)));
     return List.copyOf(pieces);
   }
 
-  private static CutPiece of(String piece, int count, double length, double width) {
+  private static CutPiece of(Piece piece, int count, double length, double width) {
     Optional<Size> size = count == 0 ? Optional.empty() : Optional.of(new Size(length, width));
     return new CutPiece(piece, count, size);
   }

@@ -42,7 +42,7 @@ public final class CellValues {
   /** A Double or a String; empty for what only templates of a person's own have. */
   public Optional<Object> value(CellSource source) {
     if (source instanceof CellSource.Entry entry) {
-      return Optional.ofNullable(plan.columns().get(entry.column())).map(c -> at(c, entry.row()));
+      return words.column(entry.column()).map(column -> at(column, entry.row()));
     } else if (source instanceof CellSource.Line line) {
       return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {

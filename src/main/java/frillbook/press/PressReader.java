@@ -14,6 +14,7 @@ import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
+import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
 import frillbook.wording.Vocabulary;
 import frillbook.wording.Wording;
@@ -86,6 +87,10 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       texts.put(text(), sentence());
     }
+    Map<String, RowWording> columns = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      columns.put(text(), new RowWording(wording(), text()));
+    }
     Map<String, List<CodeWord>> words = new LinkedHashMap<>();
     for (int left = in.getInt(); left > 0; left--) {
       words.put(text(), words());
@@ -94,7 +99,7 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       flags.put(text(), new CodeFlag(text(), text()));
     }
-    return new Vocabulary(texts, new CodeWords(words), flags);
+    return new Vocabulary(texts, columns, new CodeWords(words), flags);
   }
 
   private List<CodeWord> words() {

@@ -74,6 +74,12 @@ final class PressWriter {
       text(line.getKey());
       sentence(line.getValue());
     }
+    count(vocabulary.columns().entrySet());
+    for (var column : vocabulary.columns().entrySet()) {
+      text(column.getKey());
+      wording(column.getValue().wording());
+      text(column.getValue().along());
+    }
     count(vocabulary.words().byName().entrySet());
     for (var each : vocabulary.words().byName().entrySet()) {
       text(each.getKey());

@@ -11,6 +11,7 @@ import frillbook.template.ColumnTemplate;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
@@ -58,7 +59,8 @@ public record CalculatedCell(
   private static Set<String> needs(TableTemplate table, ColumnTemplate column) {
     Set<String> needs = needs(table.guard());
     column.guard().ifPresent(needs::add);
-    needs.addAll(names(column.formula()));
+    column.formulas().forEach(formula -> needs.addAll(names(formula)));
+    column.text().ifPresent(text -> needs.addAll(text.names().keySet()));
     table.show().ifPresent(show -> needs.addAll(names(show)));
     table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
     needs.remove(column.name());
@@ -81,7 +83,7 @@ public record CalculatedCell(
     Set<String> names = new HashSet<>();
     for (FormulaToken token : formula.tokens()) {
       if (NAMING.contains(token.kind())) {
-        names.add(token.word());
+        names.add(NamedRow.column(token.word()));
       }
     }
     return names;

@@ -69,7 +69,7 @@ public final class CodeCheck {
         .map(TableTemplate::show)
         .flatMap(Optional::stream)
         .forEach(check::formula);
-    columns(template, column -> check.formula(column.formula()));
+    columns(template, column -> column.formulas().forEach(check::formula));
   }
 
   private void line(LineTemplate line) {

@@ -5,6 +5,7 @@ import frillbook.source.Position;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -25,6 +26,8 @@ public final class Declarations {
     CHECK,
     /** A column of a table, all its data cells. */
     COLUMN,
+    /** The cell of a column in a row that has a name. */
+    CELL,
     /** Several columns of a table. */
     BLOCK,
     /** Results of all checks, of all inputs' checks, or of those of one part. */
@@ -55,6 +58,7 @@ public final class Declarations {
       declare(check.name(), Kind.CHECK, check.position());
     } else if (row instanceof TableTemplate table) {
       table.columns().forEach(each -> declare(each.name(), Kind.COLUMN, each.position()));
+      table.named().forEach(named -> cells(table, named));
       table.blocks().forEach(each -> declare(each.name(), Kind.BLOCK, each.position()));
     } else if (row instanceof RowTemplate.InputChecks checks) {
       kinds.put("input_fault", Kind.CHECKS);
@@ -63,6 +67,12 @@ public final class Declarations {
           .map(RowTemplate.InputChecks::faults)
           .forEach(name -> declare(name, Kind.CHECKS, checks.position()));
     }
+  }
+
+  private void cells(TableTemplate table, NamedRow row) {
+    table.columns().stream()
+        .filter(column -> !column.namesRows())
+        .forEach(column -> kinds.put(row.cell(column), Kind.CELL));
   }
 
   private void declare(String name, Kind kind, Position at) {

@@ -5,8 +5,10 @@ import frillbook.formula.FormulaToken;
 import frillbook.source.Position;
 import frillbook.template.BlockTemplate;
 import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.RowTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
@@ -71,13 +73,18 @@ public final class Dependencies {
     if (table.columns().isEmpty()) {
       return;
     }
-    table.columns().forEach(column -> formula(column.name(), column.formula()));
+    table.columns().forEach(this::column);
     table.columns().forEach(each -> guard(each.name(), each.guard(), each.position()));
     if (table.show().isEmpty()) {
       table.columns().forEach(column -> guard(column.name(), table.guard(), table.position()));
     } else {
       shownByFirst(table, table.show().get());
     }
+  }
+
+  private void column(ColumnTemplate column) {
+    column.formulas().forEach(formula -> formula(column.name(), formula));
+    column.text().ifPresent(text -> wording(column.name(), text));
   }
 
   private void shownByFirst(TableTemplate table, FormulaText show) {
@@ -117,7 +124,9 @@ public final class Dependencies {
   }
 
   private Dependency.Kind kind(String name) {
-    return declarations.isSeveralCells(name) ? Dependency.Kind.WHOLE : Dependency.Kind.CELL;
+    return declarations.isSeveralCells(NamedRow.column(name))
+        ? Dependency.Kind.WHOLE
+        : Dependency.Kind.CELL;
   }
 
   /** The calculated names that {@code name} stands for. */
@@ -129,7 +138,7 @@ public final class Dependencies {
     } else if (name.equals("input_fault")) {
       return faults();
     }
-    return Stream.of(name);
+    return Stream.of(NamedRow.column(name));
   }
 
   private Stream<String> faults() {

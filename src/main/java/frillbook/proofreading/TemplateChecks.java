@@ -66,7 +66,10 @@ public final class TemplateChecks {
 
   private void table(TableTemplate table) {
     table.show().ifPresent(show -> formulas.check(show, Optional.of(table)));
-    table.columns().forEach(column -> formulas.check(column.formula(), Optional.of(table)));
+    table.columns().stream()
+        .flatMap(column -> column.formulas().stream())
+        .forEach(formula -> formulas.check(formula, Optional.of(table)));
+    table.columns().forEach(column -> column.text().ifPresent(text -> wordings.check(text, table)));
     guard(table.guard(), table.position());
     table.columns().forEach(column -> guard(column.guard(), column.position()));
   }

@@ -3,8 +3,10 @@ package frillbook.proofreading;
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
 import frillbook.source.Position;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
 import frillbook.template.WorkbookTemplate;
 import frillbook.wording.CodeWord;
@@ -19,6 +21,7 @@ public final class WordingCheck {
   private final Declarations declarations;
   private final Map<String, InputTemplate> inputs = new HashMap<>();
   private final Map<String, LineTemplate> lines = new HashMap<>();
+  private final Map<String, ColumnTemplate> columns = new HashMap<>();
   private final Mistakes mistakes;
 
   WordingCheck(WorkbookTemplate template, Declarations declarations, Mistakes mistakes) {
@@ -30,6 +33,13 @@ public final class WordingCheck {
 
   void check(WordingText text) {
     check(text.wording(), text);
+  }
+
+  /** Checks a sentence said in every row of {@code table}. */
+  void check(WordingText text, TableTemplate table) {
+    table.columns().forEach(column -> columns.put(column.name(), column));
+    check(text.wording(), text);
+    columns.clear();
   }
 
   private void check(Wording wording, WordingText text) {
@@ -67,7 +77,7 @@ public final class WordingCheck {
   }
 
   private void name(String name, WordingText text) {
-    if (!inputs.containsKey(name) && !lines.containsKey(name)) {
+    if (!inputs.containsKey(name) && !lines.containsKey(name) && !columns.containsKey(name)) {
       tell(
           text,
           name,
@@ -79,7 +89,8 @@ public final class WordingCheck {
 
   private boolean isText(String name) {
     return Optional.ofNullable(inputs.get(name)).map(InputTemplate::isWords).orElse(false)
-        || isTextLine(name);
+        || isTextLine(name)
+        || columns.containsKey(name) && columns.get(name).format().isWords();
   }
 
   private boolean isTextLine(String name) {
@@ -87,7 +98,8 @@ public final class WordingCheck {
   }
 
   private boolean isNumber(String name) {
-    return (inputs.containsKey(name) || lines.containsKey(name)) && !isText(name);
+    return (inputs.containsKey(name) || lines.containsKey(name) || columns.containsKey(name))
+        && !isText(name);
   }
 
   /** Whether the value can ever be the one a case is for. */

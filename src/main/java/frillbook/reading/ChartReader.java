@@ -7,6 +7,8 @@ import frillbook.template.ChartLine;
 import frillbook.template.ChartMarker;
 import frillbook.template.ChartTemplate;
 import frillbook.template.SeriesTemplate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -35,7 +37,7 @@ public final class ChartReader {
             block.flag("smooth"),
             axis(block, kind, "x_axis"),
             axis(block, kind, "y_axis"),
-            block.items("series").stream().map(node -> series(node, block)).toList(),
+            series(block),
             block.position());
     tellNoSeries(chart, block);
     block.done();
@@ -88,8 +90,22 @@ public final class ChartReader {
     return block.node(key).map(node -> block.number(key));
   }
 
-  private static SeriesTemplate series(Node node, Block chart) {
-    Block block = new Block(node, chart.scope(), "series");
+  private static List<SeriesTemplate> series(Block chart) {
+    List<SeriesTemplate> series = new ArrayList<>();
+    chart.items("series").forEach(node -> readSeries(node, chart.scope(), series));
+    return series;
+  }
+
+  private static void readSeries(Node node, Scope scope, List<SeriesTemplate> series) {
+    Block block = new Block(node, scope, "series");
+    if (block.firstKey().equals("each")) {
+      Each.expand(block, "series", (inner, with) -> readSeries(inner, with, series));
+    } else {
+      series.add(oneSeries(block));
+    }
+  }
+
+  private static SeriesTemplate oneSeries(Block block) {
     SeriesTemplate series =
         new SeriesTemplate(
             column(block, "x"),

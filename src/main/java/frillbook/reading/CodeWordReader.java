@@ -33,6 +33,19 @@ public final class CodeWordReader {
     return block.block(key).map(found -> new CodeWordReader(found).read()).orElse(List.of());
   }
 
+  /** The names of {@code rows} with the words they give for {@code column}. */
+  static List<CodeWord> ofRows(List<Block> rows, String column) {
+    CodeWordReader reader = new CodeWordReader(rows.get(0));
+    return rows.stream().map(row -> reader.ofRow(row, column)).toList();
+  }
+
+  private CodeWord ofRow(Block row, String column) {
+    SourceText word = row.requiredRawText(column);
+    CodeWord read = new CodeWord(row.requiredRawText("row").value(), word.value());
+    tellUnusable(read, word.position());
+    return read;
+  }
+
   private List<CodeWord> read() {
     List<CodeWord> words = new ArrayList<>();
     codes.keys().forEach(code -> words.add(read(code)));

@@ -10,13 +10,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** Repeats rows or columns once for every item of parallel lists. */
 public final class Each {
   private static final Set<String> TAKEN =
       Set.of("n", "cm_per_unit", "long_unit", "units_per_long", UnitText.CURRENCY);
+
+  private static final Pattern RANGE = Pattern.compile("(\\d{1,3})\\.\\.(\\d{1,3})");
 
   private Each() {}
 
@@ -37,7 +42,7 @@ public final class Each {
   /** The variables of the first item, of the second, and so on. */
   private static List<Map<String, String>> items(Block lists) {
     Map<String, List<SourceText>> values = new LinkedHashMap<>();
-    lists.keys().forEach(variable -> values.put(variable, lists.texts(variable)));
+    lists.keys().forEach(variable -> values.put(variable, values(lists, variable)));
     tellTakenNames(lists);
     int shortest = values.values().stream().mapToInt(List::size).min().orElse(0);
     if (values.values().stream().anyMatch(list -> list.size() != shortest)) {
@@ -50,6 +55,24 @@ public final class Each {
               "give every variable as many items");
     }
     return IntStream.range(0, shortest).mapToObj(i -> item(values, i)).toList();
+  }
+
+  /** A list, or the numbers from the first to the last: {@code 1..12}. */
+  private static List<SourceText> values(Block lists, String variable) {
+    Optional<SourceText> ends =
+        lists
+            .node(variable)
+            .filter(ScalarNode.class::isInstance)
+            .flatMap(n -> lists.rawText(variable));
+    Matcher range = RANGE.matcher(ends.map(SourceText::value).orElse(""));
+    if (!range.matches()) {
+      return lists.texts(variable);
+    }
+    int first = Integer.parseInt(range.group(1));
+    int last = Integer.parseInt(range.group(2));
+    return IntStream.rangeClosed(first, last)
+        .mapToObj(number -> SourceText.at(ends.get().position(), String.valueOf(number)))
+        .toList();
   }
 
   private static void tellTakenNames(Block lists) {

@@ -1,15 +1,20 @@
 package frillbook.reading;
 
 import frillbook.formula.FormulaLexer;
+import frillbook.formula.FormulaText;
 import frillbook.source.SourceText;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Reads a table with its columns. */
 public final class TableReader {
@@ -20,20 +25,49 @@ public final class TableReader {
   static TableTemplate read(Block block) {
     SourceText name = block.requiredRawText("table");
     block.call("table " + name);
-    List<ColumnTemplate> columns = columns(block);
+    List<Block> named = namedRows(block);
+    List<NamedRow> rows = named.stream().map(TableReader::row).toList();
+    tellTwice(rows, block.scope());
+    List<ColumnTemplate> columns = columns(block, named);
     TableTemplate table =
         new TableTemplate(
             name.value(),
             block.text("heading"),
-            rows(block),
+            named.isEmpty() ? rows(block) : named.size(),
+            rows,
             block.rawText("show").map(show -> FormulaLexer.lex(show, block.scope().mistakes())),
             RowReader.guard(block, "plan_ok"),
             block.flag("paper"),
             blocks(block, columns),
             columns,
             block.position());
+    named.forEach(Block::done);
     block.done();
     return table;
+  }
+
+  /** The rows, where they are a list; each gives the formulas of the columns that have none. */
+  private static List<Block> namedRows(Block block) {
+    boolean isList = block.node("rows").filter(SequenceNode.class::isInstance).isPresent();
+    List<Node> rows = isList ? block.items("rows") : List.of();
+    return rows.stream().map(node -> new Block(node, block.scope(), "row")).toList();
+  }
+
+  private static void tellTwice(List<NamedRow> rows, Scope scope) {
+    Set<String> seen = new HashSet<>();
+    rows.stream()
+        .filter(row -> !seen.add(row.name()))
+        .forEach(
+            row ->
+                scope.tell(
+                    row.position(),
+                    "the row " + row.name() + " twice",
+                    "each row once",
+                    "rename one"));
+  }
+
+  private static NamedRow row(Block row) {
+    return new NamedRow(RowReader.name(row, "row"), row.position());
   }
 
   private static int rows(Block block) {
@@ -55,39 +89,52 @@ public final class TableReader {
     return (int) rows;
   }
 
-  private static List<ColumnTemplate> columns(Block block) {
+  private static List<ColumnTemplate> columns(Block block, List<Block> named) {
     List<ColumnTemplate> columns = new ArrayList<>();
-    block.items("columns").forEach(node -> readColumn(node, block.scope(), columns));
+    block.items("columns").forEach(node -> readColumn(node, block.scope(), named, columns));
     return columns;
   }
 
-  private static void readColumn(Node node, Scope scope, List<ColumnTemplate> columns) {
+  private static void readColumn(
+      Node node, Scope scope, List<Block> named, List<ColumnTemplate> columns) {
     Block block = new Block(node, scope, "column");
     if (block.firstKey().equals("each")) {
-      Each.expand(block, "columns", (inner, with) -> readColumn(inner, with, columns));
+      Each.expand(block, "columns", (inner, with) -> readColumn(inner, with, named, columns));
     } else {
-      columns.add(column(block));
+      columns.add(column(block, named));
     }
   }
 
-  private static ColumnTemplate column(Block block) {
+  private static ColumnTemplate column(Block block, List<Block> named) {
     String name = RowReader.name(block, "column");
     String label = block.requiredText("label");
     String unit = block.requiredUnit();
     ValueFormat format = block.word("format", ValueFormat.NUMBER);
+    boolean byRow = !named.isEmpty() && !block.has("formula") && !block.has("text");
+    boolean namesRows = byRow && format == ValueFormat.CODE && !block.has("words");
     ColumnTemplate column =
         new ColumnTemplate(
             name,
             label,
             unit,
             format,
-            RowReader.formula(block, "formula"),
-            RowReader.words(block, format),
+            namesRows ? List.of() : formulas(block, name, byRow ? named : List.of()),
+            block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
+            namesRows ? CodeWordReader.ofRows(named, name) : RowReader.words(block, format),
             block.requiredText("note"),
             RowReader.guard(block, "none"),
             block.position());
     block.done();
     return column;
+  }
+
+  private static List<FormulaText> formulas(Block column, String name, List<Block> named) {
+    if (column.has("text")) {
+      return List.of(FormulaText.NONE);
+    }
+    return named.isEmpty()
+        ? List.of(RowReader.formula(column, "formula"))
+        : named.stream().map(row -> RowReader.formula(row, name)).toList();
   }
 
   /** Blocks are written as the first and the last of their columns. */

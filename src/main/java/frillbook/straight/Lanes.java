@@ -52,7 +52,7 @@ public record Lanes(Sheet sheet, Pieces pieces, Join join, int perLine, int line
   LaneStrip strip(Lane lane) {
     double room = room(lane);
     boolean usable = lane.laneNo() <= count() && room >= least() - Rounding.TINY;
-    return new LaneStrip(room, usable ? room : 0);
+    return new LaneStrip(takenBy(lines - 1, lane), takenBy(lines, lane), room, usable ? room : 0);
   }
 
   /**

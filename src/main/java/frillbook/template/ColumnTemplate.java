@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A column of a table; one formula for all its rows.
+ * A column of a table: one formula for all its rows, or one for each.
  *
  * @param name in the workbook: the column's data cells
  * @param unit as written: {@code {unit}} for a length, {@code -} for none
  * @param words of its codes, the number of which the formula gives from 1; none unless the format
  *     is code
+ * @param formulas one for all rows, or one for each
+ * @param text a sentence in place of a formula; its names may be columns of the same row
  * @param guard name of the line that must be 1 for this column to be calculated, beside that of its
  *     table; empty for none
  */
@@ -21,12 +23,29 @@ public record ColumnTemplate(
     String label,
     String unit,
     ValueFormat format,
-    FormulaText formula,
+    List<FormulaText> formulas,
+    Optional<WordingText> text,
     List<CodeWord> words,
     String note,
     Optional<String> guard,
     Position position) {
   public ColumnTemplate {
     words = List.copyOf(words);
+    formulas = List.copyOf(formulas);
+  }
+
+  /** The formula of row {@code number}, from 1. */
+  public FormulaText formula(int number) {
+    return formulas.get(byRow() ? number - 1 : 0);
+  }
+
+  /** Whether every row has a formula of its own. */
+  public boolean byRow() {
+    return formulas.size() > 1;
+  }
+
+  /** Whether every row says a word of its own, in their order. */
+  public boolean namesRows() {
+    return formulas.isEmpty();
   }
 }

@@ -4,6 +4,7 @@ import frillbook.measure.LengthUnit;
 import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
+import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
 import frillbook.wording.Vocabulary;
 import java.util.LinkedHashMap;
@@ -85,10 +86,17 @@ public record Form(
       line.flag().ifPresent(flag -> flags.put(line.name(), flag));
       words.put(line.name(), line.words());
     }
+    Map<String, RowWording> columns = new LinkedHashMap<>();
     for (TableTemplate table : template.tables()) {
-      table.columns().forEach(column -> words.put(column.name(), column.words()));
+      String first = table.columns().get(0).name();
+      for (ColumnTemplate column : table.columns()) {
+        words.put(column.name(), column.words());
+        column
+            .text()
+            .ifPresent(text -> columns.put(column.name(), new RowWording(text.wording(), first)));
+      }
     }
     words.values().removeIf(List::isEmpty);
-    return new Vocabulary(texts, new CodeWords(words), flags);
+    return new Vocabulary(texts, columns, new CodeWords(words), flags);
   }
 }

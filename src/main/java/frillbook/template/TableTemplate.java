@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Formulas filled down over a fixed number of rows.
+ * Formulas in a fixed number of rows: filled down, or each row's own.
  *
  * @param name for people who read the template; no cell has it
  * @param heading a section band above the table, if any
- * @param rows how many rows the formulas are filled down
+ * @param rows how many there are
+ * @param named the same by name; none where all rows have the same formulas
  * @param show condition for a row to show anything; empty for always
  * @param guard name of the line that must be 1 for the table to be calculated; empty for always
  * @param paper whether it is a copy for paper of what stands elsewhere; a printed plan leaves it
@@ -22,6 +23,7 @@ public record TableTemplate(
     String name,
     Optional<String> heading,
     int rows,
+    List<NamedRow> named,
     Optional<FormulaText> show,
     Optional<String> guard,
     boolean paper,
@@ -32,6 +34,7 @@ public record TableTemplate(
   public TableTemplate {
     blocks = List.copyOf(blocks);
     columns = List.copyOf(columns);
+    named = List.copyOf(named);
   }
 
   /** Whether a row may be blank: by its condition, or all rows by the guard. */

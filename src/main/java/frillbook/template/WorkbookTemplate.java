@@ -1,7 +1,10 @@
 package frillbook.template;
 
+import frillbook.formula.FormulaText;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A whole workbook, free of mistakes.
@@ -48,5 +51,18 @@ public record WorkbookTemplate(String title, List<SheetTemplate> sheets) {
   /** The entries of one kind on all sheets, in reading order. */
   public <T extends RowTemplate> List<T> rows(Class<T> kind) {
     return sheets.stream().flatMap(sheet -> sheet.rows(kind).stream()).toList();
+  }
+
+  /** Every formula, wherever it stands. */
+  public Stream<FormulaText> formulas() {
+    return Stream.of(
+            inputs().stream().flatMap(input -> input.use().when().stream()),
+            lines().stream().map(LineTemplate::formula),
+            checks().stream().map(CheckTemplate::formula),
+            tables().stream().flatMap(table -> table.show().stream()),
+            tables().stream()
+                .flatMap(table -> table.columns().stream())
+                .flatMap(c -> c.formulas().stream()))
+        .flatMap(Function.identity());
   }
 }

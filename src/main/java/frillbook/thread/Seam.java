@@ -12,9 +12,9 @@ import java.util.List;
  * @param seamRatio thread for a length of seam
  * @param seamThread in metres, without waste: 10 m of lockstitch take 25 m
  */
-public record Seam(String seamName, double seamLength, double seamRatio, double seamThread) {
+public record Seam(SeamName seamName, double seamLength, double seamRatio, double seamThread) {
 
-  static Seam of(String name, double metres, double ratio) {
+  static Seam of(SeamName name, double metres, double ratio) {
     return new Seam(name, metres, ratio, metres * ratio);
   }
 
@@ -26,13 +26,13 @@ public record Seam(String seamName, double seamLength, double seamRatio, double 
     double rows = batch(brief, sewing.stitchedLength());
     double around = batch(brief, Outline.around(brief.cushion().diameter()));
     return List.of(
-        of("gathering rows", flat * spec.gatheringRows(), machine),
-        of("joins", joins(brief, sewing), machine),
-        of("edge of the frill", brief.frill().edgeFinish().isSewn() ? flat : 0, machine),
-        of("rows", rows, machine),
-        of("basting the rows", rows, spec.handThreadRatio()),
-        of("edge seam", around, machine),
-        of("back", back(brief, sewing), machine));
+        of(SeamName.GATHERING, flat * spec.gatheringRows(), machine),
+        of(SeamName.JOINS, joins(brief, sewing), machine),
+        of(SeamName.FREE_EDGE, brief.frill().edgeFinish().isSewn() ? flat : 0, machine),
+        of(SeamName.ROWS, rows, machine),
+        of(SeamName.BASTING, rows, spec.handThreadRatio()),
+        of(SeamName.EDGE_SEAM, around, machine),
+        of(SeamName.BACK, back(brief, sewing), machine));
   }
 
   private static double batch(Brief brief, double length) {

@@ -15,6 +15,15 @@ import java.util.List;
 public record Hours(
     List<Task> tasks, double hoursTotal, int minutesTotal, int wholeHours, int leftMinutes) {
 
+  /** Minutes that {@code names} take, setting up left out. */
+  public double work(TaskName... names) {
+    List<TaskName> counted = List.of(names);
+    return tasks.stream()
+        .filter(task -> counted.contains(task.taskName()))
+        .mapToDouble(Task::taskWork)
+        .sum();
+  }
+
   public static Hours of(TimeSpec times, Amounts amounts) {
     List<Task> tasks = Task.all(times, amounts);
     double sum = tasks.stream().mapToDouble(Task::taskMinutes).sum();

@@ -9,31 +9,38 @@ import java.util.List;
  *
  * @param taskAmount of what drives it
  * @param taskRate minutes for one of that
+ * @param taskWork amount × rate
  * @param taskSetup minutes spent once
- * @param taskMinutes amount × rate + setup; a task with nothing to do takes no setup. Gathering 17
- *     m at 3.5 with 10 to set up takes 69.5
+ * @param taskMinutes work and setup; a task with nothing to do takes no setup. Gathering 17 m at
+ *     3.5 with 10 to set up takes 69.5
  */
 public record Task(
-    String taskName, double taskAmount, double taskRate, double taskSetup, double taskMinutes) {
+    TaskName taskName,
+    double taskAmount,
+    double taskRate,
+    double taskWork,
+    double taskSetup,
+    double taskMinutes) {
 
-  static Task of(String name, double amount, TaskSpec spec) {
+  static Task of(TaskName name, double amount, TaskSpec spec) {
+    double work = amount * spec.rate();
     double setup = amount > 0 ? spec.setup() : 0;
-    return new Task(name, amount, spec.rate(), spec.setup(), amount * spec.rate() + setup);
+    return new Task(name, amount, spec.rate(), work, spec.setup(), work + setup);
   }
 
   /** Every task in working order. */
   static List<Task> all(TimeSpec times, Amounts amounts) {
     return List.of(
-        of("cut the strips", amounts.strips(), times.cutStrips()),
-        of("cut discs and backs", amounts.discs(), times.cutDiscs()),
-        of("join the strips", amounts.joins(), times.joinStrips()),
-        of("finish the edge", amounts.edgeMetres(), times.finishEdge()),
-        of("gather", amounts.gatherMetres(), times.gather()),
-        of("mark the rings", amounts.rings(), times.markRings()),
-        of("sew the rows", amounts.rowMetres(), times.sewRows()),
-        of("make up the back", amounts.backPieces(), times.makeBack()),
-        of("sew the edge seam", amounts.seamMetres(), times.closeEdge()),
-        of("fill and close", amounts.cushions(), times.fillClose()),
-        of("press, clip threads, inspect", amounts.cushions(), times.finishOff()));
+        of(TaskName.CUT_STRIPS, amounts.strips(), times.cutStrips()),
+        of(TaskName.CUT_DISCS, amounts.discs(), times.cutDiscs()),
+        of(TaskName.JOIN_STRIPS, amounts.joins(), times.joinStrips()),
+        of(TaskName.FINISH_EDGE, amounts.edgeMetres(), times.finishEdge()),
+        of(TaskName.GATHER, amounts.gatherMetres(), times.gather()),
+        of(TaskName.MARK_RINGS, amounts.rings(), times.markRings()),
+        of(TaskName.SEW_ROWS, amounts.rowMetres(), times.sewRows()),
+        of(TaskName.MAKE_BACK, amounts.backPieces(), times.makeBack()),
+        of(TaskName.CLOSE_EDGE, amounts.seamMetres(), times.closeEdge()),
+        of(TaskName.FILL_CLOSE, amounts.cushions(), times.fillClose()),
+        of(TaskName.FINISH_OFF, amounts.cushions(), times.finishOff()));
   }
 }

@@ -154,7 +154,7 @@ public final class FormulaTranslation {
   String cell(Row row, int column) {
     TableTemplate table = row.table();
     ColumnTemplate of = table.columns().get(column);
-    String formula = guarded(of.guard(), worded(render(of.formula(), row), of.words()), "\"\"");
+    String formula = guarded(of.guard(), said(of, row), "\"\"");
     if (table.show().isEmpty()) {
       return guarded(table.guard(), formula, "\"\"");
     } else if (column > 0) {
@@ -162,6 +162,25 @@ public final class FormulaTranslation {
     }
     String condition = condition(table.show().get(), row, formula);
     return guarded(table.guard(), "IF(" + condition + "," + formula + ",\"\")", "\"\"");
+  }
+
+  private String said(ColumnTemplate column, Row row) {
+    if (column.namesRows()) {
+      return text(column.words().get(row.number() - 1).word());
+    }
+    return column
+        .text()
+        .map(
+            text -> new WordingFormula(setting, words, name -> inRow(name, row)).of(text.wording()))
+        .orElseGet(() -> worded(render(column.formula(row.number()), row), column.words()));
+  }
+
+  /** The cell of the same row where {@code name} is a column of its table. */
+  private static String inRow(String name, Row row) {
+    int column = row.table().indexOf(name);
+    return column < 0
+        ? name
+        : new CellReference(row.sheetRow(), column, false, true).formatAsString();
   }
 
   /** A row's condition, the first column's own formula in place of its cell. */

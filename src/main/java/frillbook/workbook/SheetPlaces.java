@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.formula.FormulaToken;
 import frillbook.look.Span;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ChartTemplate;
@@ -7,6 +8,7 @@ import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.NamedRow;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -17,6 +19,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Where everything of a template goes, settled before the first cell is written. */
 public final class SheetPlaces {
@@ -42,12 +46,19 @@ public final class SheetPlaces {
 
   private final WorkbookTemplate template;
   private final Map<String, List<Placed>> entries = new LinkedHashMap<>();
+  private final Set<String> spokenOf;
   private final Map<String, Span> names = new LinkedHashMap<>();
   private final Map<String, Span> faults = new LinkedHashMap<>();
   private final List<Span> checks = new ArrayList<>();
 
   public SheetPlaces(WorkbookTemplate template) {
     this.template = template;
+    this.spokenOf =
+        template
+            .formulas()
+            .flatMap(formula -> formula.tokens().stream())
+            .map(FormulaToken::text)
+            .collect(Collectors.toSet());
     template.sheets().forEach(this::place);
     nameChecks();
   }
@@ -135,11 +146,25 @@ public final class SheetPlaces {
     for (ColumnTemplate column : table.columns()) {
       int index = table.indexOf(column.name());
       names.put(column.name(), Span.column(sheet, row, table.rows(), index));
+      if (!column.namesRows()) {
+        nameCells(sheet, table, column, row);
+      }
     }
     for (BlockTemplate block : table.blocks()) {
       int first = table.indexOf(block.columns().get(0));
       int last = first + block.columns().size() - 1;
       names.put(block.name(), new Span(sheet, row, row + table.rows() - 1, first, last));
+    }
+  }
+
+  /** A cell that no formula speaks of needs no name. */
+  private void nameCells(String sheet, TableTemplate table, ColumnTemplate column, int firstRow) {
+    int row = firstRow;
+    for (NamedRow each : table.named()) {
+      Span cell = Span.cell(sheet, row++, table.indexOf(column.name()));
+      if (spokenOf.contains(each.cell(column))) {
+        names.put(each.cell(column), cell);
+      }
     }
   }
 

@@ -6,6 +6,7 @@ import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Turns a sentence of a template into the formula that puts it together. */
 final class WordingFormula {
@@ -13,10 +14,19 @@ final class WordingFormula {
 
   private final WorkbookSetting setting;
   private final CodeWords words;
+  private final UnaryOperator<String> cells;
 
   WordingFormula(WorkbookSetting setting, CodeWords words) {
+    this(setting, words, name -> name);
+  }
+
+  /**
+   * @param cells what a formula calls an input or a line
+   */
+  WordingFormula(WorkbookSetting setting, CodeWords words, UnaryOperator<String> cells) {
     this.setting = setting;
     this.words = words;
+    this.cells = cells;
   }
 
   /** A formula whose value is always a text. */
@@ -34,9 +44,9 @@ final class WordingFormula {
     if (part instanceof Wording.Words words) {
       return FormulaTranslation.text(setting.say(words.text()));
     } else if (part instanceof Wording.Text text) {
-      return text.name();
+      return cells.apply(text.name());
     } else if (part instanceof Wording.Number number) {
-      return number(number.name(), number.style());
+      return number(cells.apply(number.name()), number.style());
     }
     return choice((Wording.Choice) part);
   }
@@ -71,7 +81,11 @@ final class WordingFormula {
   private String choice(Wording.Choice choice) {
     StringBuilder formula = new StringBuilder();
     for (Wording.Case each : choice.cases()) {
-      formula.append("IF(").append(choice.name()).append("=").append(value(choice.name(), each));
+      formula
+          .append("IF(")
+          .append(cells.apply(choice.name()))
+          .append("=")
+          .append(value(choice.name(), each));
       formula.append(",").append(of(each.wording())).append(",");
     }
     return formula.append(of(choice.other())).append(")".repeat(choice.cases().size())).toString();

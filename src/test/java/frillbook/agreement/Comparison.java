@@ -10,6 +10,7 @@ import frillbook.template.Form;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.PlanWords;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -43,7 +44,8 @@ final class Comparison {
     this.sheet = sheet;
     Form form = Form.of(template);
     NamedValues known = brief.planned();
-    this.plan = form.vocabulary().words().shown(known);
+    NamedValues said = PlanWords.complete(form.vocabulary(), brief.unit(), brief.inputs(), known);
+    this.plan = form.vocabulary().words().shown(said);
     this.values = new CellValues(form, brief.unit(), brief.inputs(), known);
     this.closeness = Closeness.within(plan);
   }

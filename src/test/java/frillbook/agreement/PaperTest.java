@@ -9,6 +9,8 @@ import frillbook.measure.LengthUnit;
 import frillbook.plan.GrainsCompared;
 import frillbook.plan.Plan;
 import frillbook.plan.RowWork;
+import frillbook.template.Form;
+import frillbook.wording.CodeWord;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -165,11 +167,11 @@ final class PaperTest {
 
   private static void materials(TrialBrief brief, PrintedPages printed) {
     List<String> lines = printed.of("Shopping");
-    for (var material :
-        cutting(brief).cut().orElseThrow().costing().bill().orElseThrow().materials().materials()) {
+    for (CodeWord material :
+        Form.of(Trials.TEMPLATE).vocabulary().words().byName().get("material_name")) {
       assertTrue(
-          lines.stream().anyMatch(line -> line.startsWith(material.materialName())),
-          () -> brief + ": no " + material.materialName() + " in " + lines);
+          lines.stream().anyMatch(line -> line.startsWith(material.word())),
+          () -> brief + ": no " + material.word() + " in " + lines);
     }
   }
 

@@ -13,9 +13,9 @@ class MaterialsTest {
     return Materials.of(briefs.brief(), NEEDS);
   }
 
-  private static Material line(String name, Briefs briefs) {
+  private static Material line(MaterialName name, Briefs briefs) {
     return materials(briefs).materials().stream()
-        .filter(line -> line.materialName().equals(name))
+        .filter(line -> line.materialName() == name)
         .findFirst()
         .orElseThrow();
   }
@@ -23,25 +23,25 @@ class MaterialsTest {
   /** By hand: 54 in are 1 1/2 yd, at 12 a yard 18; 50 ÷ 36 × 12 = 16.67. */
   @Test
   void clothIsChargedAsBoughtOrAsUsed() {
-    Material bought = line("frill cloth and overlays", Briefs.inch());
+    Material bought = line(MaterialName.FRILL_CLOTH, Briefs.inch());
     assertEquals(1.5, bought.materialBought(), 1e-9);
     assertEquals(18, bought.materialCharged());
     Briefs used = Briefs.inch().with("charge_as", "used");
-    assertEquals(16.67, line("frill cloth and overlays", used).materialCharged());
+    assertEquals(16.67, line(MaterialName.FRILL_CLOTH, used).materialCharged());
   }
 
   /** By hand: 20 in need five eighths of a yard, at 4 a yard 2.50. */
   @Test
   void interfacingIsBoughtByTheStepOfCloth() {
-    Material line = line("interfacing", Briefs.inch());
+    Material line = line(MaterialName.INTERFACING, Briefs.inch());
     assertEquals(.625, line.materialBought(), 1e-9);
     assertEquals(2.5, line.materialCharged());
   }
 
   @Test
   void bagsAndSpoolsAreBoughtWhole() {
-    assertEquals(1, line("filling", Briefs.inch()).materialBought());
-    assertEquals(2, line("thread", Briefs.inch()).materialBought());
+    assertEquals(1, line(MaterialName.FILLING, Briefs.inch()).materialBought());
+    assertEquals(2, line(MaterialName.THREAD, Briefs.inch()).materialBought());
   }
 
   /** By hand: 2.3 in packets of 1/2 are 2.5, at 1.10 each 2.75. */
@@ -52,8 +52,8 @@ class MaterialsTest {
             .with("extra_two_needed", 2.3)
             .with("extra_two_step", .5)
             .with("price_extra_two", 1.1);
-    assertEquals(2.5, line("extra two", briefs).materialBought(), 1e-9);
-    assertEquals(2.75, line("extra two", briefs).materialCharged());
+    assertEquals(2.5, line(MaterialName.EXTRA_TWO, briefs).materialBought(), 1e-9);
+    assertEquals(2.75, line(MaterialName.EXTRA_TWO, briefs).materialCharged());
   }
 
   /** By hand: 18 + 22.5 ÷ 36 × 6 + 2.50 + 3 + 5 + 2 × 2.50 = 37.25. */
@@ -65,7 +65,7 @@ class MaterialsTest {
   /** By hand: 18 of the 22 1/2 in of base cloth are used, half a yard, at 6 a yard 3. */
   @Test
   void baseClothIsChargedAsUsedByTheYard() {
-    Material used = line("base and back cloth", Briefs.inch().with("charge_as", "used"));
+    Material used = line(MaterialName.BASE_CLOTH, Briefs.inch().with("charge_as", "used"));
     assertEquals(.5, used.materialNeeded(), 1e-12);
     assertEquals(3, used.materialCharged());
   }
@@ -77,9 +77,8 @@ class MaterialsTest {
   }
 
   @Test
-  void whatIsNotOnTheListCostsNothing() {
-    assertEquals(5, materials(Briefs.inch()).charged("filling"));
-    assertEquals(0, materials(Briefs.inch()).charged("feathers"));
+  void aMaterialIsChargedByItsName() {
+    assertEquals(5, materials(Briefs.inch()).charged(MaterialName.FILLING));
   }
 
   /**

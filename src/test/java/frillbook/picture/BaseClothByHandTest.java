@@ -62,11 +62,11 @@ class BaseClothByHandTest {
     assertEquals(22 / 94.08, picture.baseDiscRadius(), 1e-9);
     RoundPoint point = picture.baseDiscPoints().get(corner);
     assertAt(along, across, point.round());
-    assertAt(22 + along, 22 + across, point.discs().one());
-    assertAt(22 + along, 66 + across, point.discs().two());
-    assertAt(66 + along, 22 + across, point.discs().three());
-    assertAt(0, 0, point.discs().four());
-    assertAt(0, 0, point.discs().twelve());
+    assertAt(22 + along, 22 + across, point.discs().get(0));
+    assertAt(22 + along, 66 + across, point.discs().get(1));
+    assertAt(66 + along, 22 + across, point.discs().get(2));
+    assertAt(0, 0, point.discs().get(3));
+    assertAt(0, 0, point.discs().get(11));
   }
 
   /** The first beside the last base, at 44 from both edges; the others from 88 on. */
@@ -83,8 +83,8 @@ class BaseClothByHandTest {
     assertEquals(5, picture.backPoints().size());
     BasePicture.BackPoint point = picture.backPoints().get(corner);
     assertAt(along, across, point.side());
-    assertAt(44 + along, 44 + across, point.backs().one());
-    assertAt(110.5 + along, 42 + across, point.backs().five());
-    assertAt(0, 0, point.backs().seven());
+    assertAt(44 + along, 44 + across, point.backs().get(0));
+    assertAt(110.5 + along, 42 + across, point.backs().get(4));
+    assertAt(0, 0, point.backs().get(6));
   }
 }

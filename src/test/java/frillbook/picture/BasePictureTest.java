@@ -42,11 +42,11 @@ class BasePictureTest {
 
     /** The outline of drawn disc {@code disc}, from 0. */
     Polygon disc(int disc) {
-      return polygon(picture.baseDiscPoints(), point -> point.discs().all().get(disc));
+      return polygon(picture.baseDiscPoints(), point -> point.discs().get(disc));
     }
 
     Polygon back(int back) {
-      return polygon(picture.backPoints(), point -> point.backs().all().get(back));
+      return polygon(picture.backPoints(), point -> point.backs().get(back));
     }
 
     Polygon edge() {

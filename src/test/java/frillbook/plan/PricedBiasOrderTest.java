@@ -30,17 +30,17 @@ class PricedBiasOrderTest {
   /** Amounts as {@link WashedBiasOrderTest} has them, times the minutes for one, and the set-up. */
   @ParameterizedTest
   @CsvSource({
-    "cut the strips, 46", // 24 × 1.5 + 10
-    "cut discs and backs, 68", // 21 × 3 + 5
-    "join the strips, 90", // 21 × 4 + 6
-    "finish the edge, 44.810044", // 37.810044 × 1 + 7
+    "cut_strips, 46", // 24 × 1.5 + 10
+    "cut_discs, 68", // 21 × 3 + 5
+    "join_strips, 90", // 21 × 4 + 6
+    "finish_edge, 44.810044", // 37.810044 × 1 + 7
     "gather, 143.335155", // 37.810044 × 3.5 + 11
-    "mark the rings, 19", // 30 × 0.5 + 4
-    "sew the rows, 125.250133", // 18.875022 × 6 + 12
-    "make up the back, 38", // 6 × 5 + 8
-    "sew the edge seam, 10.539822", // 3.769911 × 2 + 3
-    "fill and close, 54", // 3 × 15 + 9
-    "'press, clip threads, inspect', 32" // 3 × 10 + 2
+    "mark_rings, 19", // 30 × 0.5 + 4
+    "sew_rows, 125.250133", // 18.875022 × 6 + 12
+    "make_back, 38", // 6 × 5 + 8
+    "close_edge, 10.539822", // 3.769911 × 2 + 3
+    "fill_close, 54", // 3 × 15 + 9
+    "finish_off, 32" // 3 × 10 + 2
   })
   void everyTaskTakesItsOwnMinutes(String name, double minutes) {
     assertEquals(minutes, WorkedOrders.task(work, name).taskMinutes(), 6e-7);
@@ -59,15 +59,15 @@ class PricedBiasOrderTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "frill cloth and overlays, 25.12, 36", // 2.093207 × 12, 3 × 12
-    "base and back cloth, 10.37, 12", // 1.727778 × 6, 2 × 6
+    "frill_cloth, 25.12, 36", // 2.093207 × 12, 3 × 12
+    "base_cloth, 10.37, 12", // 1.727778 × 6, 2 × 6
     "interfacing, 5.28, 8", // 1.32 × 4, 2 × 4
     "zips, 9.60, 9.60", // 3 × 3.20
     "filling, 7.31, 10", // 1.462229 × 5, 2 × 5
     "thread, 5.38, 7.50", // 2.152729 × 2.50, 3 × 2.50
-    "extra one, 2.53, 2.75", // 2.3 × 1.10, 2.5 × 1.10
-    "extra two, 1.40, 2.40", // 7 × 0.20, 12 × 0.20
-    "extra three, 2.80, 7" // 0.4 × 7, 1 × 7
+    "extra_one, 2.53, 2.75", // 2.3 × 1.10, 2.5 × 1.10
+    "extra_two, 1.40, 2.40", // 7 × 0.20, 12 × 0.20
+    "extra_three, 2.80, 7" // 0.4 × 7, 1 × 7
   })
   void everyMaterialIsChargedAsUsedOrAsBought(String name, double used, double bought) {
     Material charged = WorkedOrders.material(work, name);

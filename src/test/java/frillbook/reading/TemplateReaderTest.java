@@ -38,7 +38,7 @@ final class TemplateReaderTest {
     assertEquals(
         List.of("flag_no", "flag_from", "flag_to", "flag_half", "flag_third"),
         columns.stream().map(ColumnTemplate::name).toList());
-    assertEquals("[flag_from]+flag_width/3", columns.get(4).formula().toString());
+    assertEquals("[flag_from]+flag_width/3", columns.get(4).formula(1).toString());
     assertEquals("Mark at a third", columns.get(4).label());
   }
 

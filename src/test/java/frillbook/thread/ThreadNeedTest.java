@@ -17,9 +17,9 @@ class ThreadNeedTest {
     return ThreadNeed.of(briefs.brief(), SEWING);
   }
 
-  private static Seam seam(String name, Briefs briefs) {
+  private static Seam seam(SeamName name, Briefs briefs) {
     return need(briefs).seams().stream()
-        .filter(seam -> seam.seamName().equals(name))
+        .filter(seam -> seam.seamName() == name)
         .findFirst()
         .orElseThrow();
   }
@@ -27,7 +27,7 @@ class ThreadNeedTest {
   /** Coats, stitch type classification: lockstitch, ISO 4915 type 301, takes 2.5 times the seam. */
   @Test
   void lockstitchTakesTwoAndAHalfTimesTheSeam() {
-    Seam rows = seam("rows", Briefs.inch());
+    Seam rows = seam(SeamName.ROWS, Briefs.inch());
     assertEquals(600 * METRES_PER_INCH, rows.seamLength(), 1e-9);
     assertEquals(2.5 * 600 * METRES_PER_INCH, rows.seamThread(), 1e-9);
   }
@@ -39,7 +39,7 @@ class ThreadNeedTest {
    */
   @Test
   void unravellingAMeasuredSeamGivesItsRatio() {
-    Seam seam = Seam.of("chainstitch", 1.17, (9 + 8) / 3.0);
+    Seam seam = Seam.of(SeamName.JOINS, 1.17, (9 + 8) / 3.0);
     assertEquals(6.63, seam.seamThread(), .005);
     assertEquals(7.62, ThreadNeed.withWaste(List.of(seam), .15), .005);
   }
@@ -58,14 +58,14 @@ class ThreadNeedTest {
   @ParameterizedTest
   @CsvSource({"French,90", "plain,45", "overlocked,45"})
   void frenchJoinsAreSewnTwice(String finish, double inches) {
-    Seam joins = seam("joins", Briefs.inch().with("join_finish", finish));
+    Seam joins = seam(SeamName.JOINS, Briefs.inch().with("join_finish", finish));
     assertEquals(inches * METRES_PER_INCH, joins.seamLength(), 1e-9);
   }
 
   @ParameterizedTest
   @CsvSource({"raw,0", "pinked,0", "folded,0", "narrow hem,1500", "overlocked,1500", "rolled,1500"})
   void onlyAFinishedEdgeTakesThread(String finish, double inches) {
-    Seam edge = seam("edge of the frill", Briefs.inch().with("edge_finish", finish));
+    Seam edge = seam(SeamName.FREE_EDGE, Briefs.inch().with("edge_finish", finish));
     assertEquals(inches * METRES_PER_INCH, edge.seamLength(), 1e-9);
   }
 
@@ -73,7 +73,7 @@ class ThreadNeedTest {
   @ParameterizedTest
   @CsvSource({"one disc,0", "zipped halves,38", "overlapping,38"})
   void aBackInTwoIsSewnAcrossTwice(String style, double inches) {
-    Seam back = seam("back", Briefs.inch().with("back_style", style));
+    Seam back = seam(SeamName.BACK, Briefs.inch().with("back_style", style));
     assertEquals(inches * METRES_PER_INCH, back.seamLength(), 1e-9);
   }
 
@@ -83,7 +83,7 @@ class ThreadNeedTest {
     List<Seam> one = need(Briefs.inch()).seams();
     List<Seam> three = need(Briefs.inch().with("quantity", 3)).seams();
     for (int i = 0; i < one.size(); i++) {
-      int times = one.get(i).seamName().equals("joins") ? 1 : 3;
+      int times = one.get(i).seamName() == SeamName.JOINS ? 1 : 3;
       assertEquals(times * one.get(i).seamThread(), three.get(i).seamThread(), 1e-9);
     }
   }

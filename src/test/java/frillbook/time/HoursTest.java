@@ -14,7 +14,7 @@ class HoursTest {
   /** Common practice, no source: pulling up about 17 m by hand takes some 60 to 75 minutes. */
   @Test
   void gatheringSeventeenMetresTakesAnHourAndAQuarterAtMost() {
-    double minutes = Task.of("gather", 17, TIMES.gather()).taskMinutes();
+    double minutes = Task.of(TaskName.GATHER, 17, TIMES.gather()).taskMinutes();
     assertTrue(minutes >= 60 && minutes <= 75, () -> minutes + " min");
   }
 
@@ -22,13 +22,13 @@ class HoursTest {
   @Test
   void aBatchSetsUpOnce() {
     TaskSpec spec = new TaskSpec(4, 30);
-    assertEquals(34, Task.of("fill", 1, spec).taskMinutes());
-    assertEquals(70, Task.of("fill", 10, spec).taskMinutes());
+    assertEquals(34, Task.of(TaskName.FILL_CLOSE, 1, spec).taskMinutes());
+    assertEquals(70, Task.of(TaskName.FILL_CLOSE, 10, spec).taskMinutes());
   }
 
   @Test
   void aTaskWithNothingToDoIsNotSetUp() {
-    assertEquals(0, Task.of("join", 0, new TaskSpec(4, 30)).taskMinutes());
+    assertEquals(0, Task.of(TaskName.JOIN_STRIPS, 0, new TaskSpec(4, 30)).taskMinutes());
   }
 
   /**

@@ -43,6 +43,7 @@ class PlanWordsTest {
     texts.put("twice", TWICE);
     return new Vocabulary(
         texts,
+        Map.of(),
         new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)),
         Map.of("is_lined", new CodeFlag("lining", "silk")));
   }

@@ -1,0 +1,16 @@
+package frillbook.materials;
+
+import frillbook.naming.Coded;
+
+/** What is bought, in the order in which a maker buys it. */
+public enum MaterialName implements Coded {
+  FRILL_CLOTH,
+  BASE_CLOTH,
+  INTERFACING,
+  ZIPS,
+  FILLING,
+  THREAD,
+  EXTRA_ONE,
+  EXTRA_TWO,
+  EXTRA_THREE
+}

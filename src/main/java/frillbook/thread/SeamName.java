@@ -1,0 +1,14 @@
+package frillbook.thread;
+
+import frillbook.naming.Coded;
+
+/** What is sewn, in working order. */
+public enum SeamName implements Coded {
+  GATHERING,
+  JOINS,
+  FREE_EDGE,
+  ROWS,
+  BASTING,
+  EDGE_SEAM,
+  BACK
+}
