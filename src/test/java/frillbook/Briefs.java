@@ -78,7 +78,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
 
   /** The same brief in {@code grain}. */
   public Briefs with(Grain grain) {
-    return with("grain", grain.word());
+    return with("grain", grain.code());
   }
 
   /** The brief itself. */
@@ -136,10 +136,10 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   }
 
   private static void joins(Map<String, Object> inputs) {
-    inputs.put("join_finish", "French");
+    inputs.put("join_finish", "french");
     inputs.put("join_allowance", .25);
     inputs.put("join_second_allowance", .375);
-    inputs.put("join_line", "by grain");
+    inputs.put("join_line", "by_grain");
   }
 
   private static void base(Map<String, Object> inputs) {
@@ -148,7 +148,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("base_overlays", 1);
     inputs.put("back_overlays", 0);
     inputs.put("base_fabric_width", 44);
-    inputs.put("back_style", "one disc");
+    inputs.put("back_style", "one_disc");
     inputs.put("zip_seam", .625);
     inputs.put("back_overlap", 4);
     inputs.put("back_hem", 1);

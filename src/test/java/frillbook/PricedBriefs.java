@@ -48,9 +48,9 @@ final class PricedBriefs {
 
   private Briefs habits(Briefs briefs) {
     return briefs
-        .with("interfaced", pick("none", "base", "base and back"))
+        .with("interfaced", pick("none", "base", "base_and_back"))
         .with("interfacing_width", pick(36, 44, 60, 90))
-        .with("edge_finish", pick("raw", "narrow hem", "overlocked", "folded"))
+        .with("edge_finish", pick("raw", "narrow_hem", "overlocked", "folded"))
         .with("fill_fraction", pick(.6, .8, 1))
         .with("fill_density", pick(12, 18, 40))
         .with("gathering_rows", pick(1, 2, 3))

@@ -70,9 +70,9 @@ public final class SampleBriefs {
 
   private Briefs joins(Briefs briefs) {
     return briefs
-        .with("join_finish", pick("French", "plain", "overlocked"))
+        .with("join_finish", pick("french", "plain", "overlocked"))
         .with("join_allowance", pick(.25, .5, between(.125, 1)))
-        .with("join_line", pick("by grain", "square", "diagonal"));
+        .with("join_line", pick("by_grain", "square", "diagonal"));
   }
 
   private Briefs base(Briefs briefs) {
@@ -80,7 +80,7 @@ public final class SampleBriefs {
         .with("base_overlays", pick(0, 1, 1, 2, 3))
         .with("back_overlays", pick(0, 0, 1, 2))
         .with("base_fabric_width", pick(44, 60, between(24, 130)))
-        .with("back_style", pick("one disc", "zipped halves", "overlapping"))
+        .with("back_style", pick("one_disc", "zipped_halves", "overlapping"))
         .with("marking_step", pick(.125, .125, .0625, .5));
   }
 

@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** How the back of the cushion is made. */
-public enum BackStyle implements Choice {
+public enum BackStyle implements Coded {
   /** One disc; the opening in the edge seam is closed by hand. */
   ONE_DISC,
   /** Two half discs with a zip between them. */

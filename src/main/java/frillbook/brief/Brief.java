@@ -29,7 +29,7 @@ public record Brief(
     ChoiceSpec choices,
     WordsSpec words) {
 
-  /** A brief from values by input name: numbers as {@code Double}, choices by their word. */
+  /** A brief from values by input name: numbers as {@code Double}, choices by their code. */
   public static Brief of(LengthUnit unit, Map<String, ?> inputs) {
     return NamedRecords.build(Brief.class, Map.of("unit", unit), inputs);
   }

@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** What is done to the free edge of the frill, and so what the strip is cut wider for. */
-public enum EdgeFinish implements Choice {
+public enum EdgeFinish implements Coded {
   RAW,
   PINKED,
   /** Turned twice and stitched: takes the two turns. */

@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** How strips lie on the cloth. */
-public enum Grain implements Choice {
+public enum Grain implements Coded {
   /** From selvage to selvage. */
   ACROSS,
   /** Parallel to the selvage. */

@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** Which discs are backed with interfacing. */
-public enum Interfaced implements Choice {
+public enum Interfaced implements Coded {
   NONE,
   BASE,
   BASE_AND_BACK;

@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** How two strips are seamed end to end. */
-public enum JoinFinish implements Choice {
+public enum JoinFinish implements Coded {
   PLAIN,
   FRENCH,
   OVERLOCKED;
@@ -11,10 +11,5 @@ public enum JoinFinish implements Choice {
   /** How often the seam is sewn: a French join twice. */
   public int passes() {
     return this == FRENCH ? 2 : 1;
-  }
-
-  @Override
-  public String word() {
-    return this == FRENCH ? "French" : Choice.super.word();
   }
 }

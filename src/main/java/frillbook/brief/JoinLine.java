@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** Which way the seam between two strips runs. */
-public enum JoinLine implements Choice {
+public enum JoinLine implements Coded {
   /** Diagonal (along the grain) on bias strips, square on straight ones. */
   BY_GRAIN,
   /** Square across the strip. */

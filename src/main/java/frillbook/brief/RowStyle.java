@@ -1,9 +1,9 @@
 package frillbook.brief;
 
-import frillbook.naming.Choice;
+import frillbook.naming.Coded;
 
 /** The line the frill is sewn along. */
-public enum RowStyle implements Choice {
+public enum RowStyle implements Coded {
   /** One line winding outward. */
   SPIRAL,
   /** Separate closed circles. */

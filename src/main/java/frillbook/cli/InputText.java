@@ -2,10 +2,14 @@ package frillbook.cli;
 
 import frillbook.measure.LengthText;
 import frillbook.measure.LengthUnit;
+import frillbook.source.Nearest;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.wording.CodeWord;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Turns what a person typed for an input into the value the workbook holds. */
 final class InputText {
@@ -46,12 +50,32 @@ final class InputText {
   }
 
   private static Optional<String> choice(InputTemplate input, String typed) {
-    return input.choices().stream().filter(choice -> choice.equalsIgnoreCase(typed)).findFirst();
+    return codes(input).filter(typed::equalsIgnoreCase).findFirst().or(() -> input.codeOf(typed));
+  }
+
+  /** What is told from one another outside a sheet. */
+  static Stream<String> codes(InputTemplate input) {
+    return input.choices().stream().map(CodeWord::code);
   }
 
   private static String refusal(InputTemplate input, String typed, LengthUnit unit) {
     String found = String.format(Locale.ROOT, "%s: found \"%s\"", input.name(), typed);
-    return found + ". " + unit.say(input.refusal(unit)) + form(input.kind());
+    return found
+        + ". "
+        + (input.kind() == InputKind.CHOICE
+            ? oneOf(input, typed)
+            : unit.say(input.refusal(unit)) + form(input.kind()));
+  }
+
+  private static String oneOf(InputTemplate input, String typed) {
+    List<String> codes = codes(input).toList();
+    List<String> all =
+        Stream.concat(codes.stream(), input.choices().stream().flatMap(CodeWord::words)).toList();
+    String near =
+        Nearest.to(typed, all)
+            .map(word -> " Did you mean " + input.codeOf(word).orElse(word) + "?")
+            .orElse("");
+    return input.label() + " must be one of: " + String.join(", ", codes) + "." + near;
   }
 
   private static String form(InputKind kind) {

@@ -7,6 +7,7 @@ import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,7 +51,7 @@ final class InputsCommand implements Runnable {
 
   private static String range(InputTemplate input, LengthUnit unit) {
     return switch (input.kind()) {
-      case CHOICE -> String.join(", ", input.choices());
+      case CHOICE -> InputText.codes(input).collect(Collectors.joining(", "));
       case CURRENCY -> "ISO 4217 codes";
       case TEXT -> "up to " + InputTemplate.LONGEST_TEXT + " characters";
       case LENGTH, PERCENT, NUMBER, COUNT ->

@@ -31,8 +31,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
- * @param inputs every input of the template, a Double or a String; of one that is not used and
- *     cannot be, the default, or nothing where it may be left out
+ * @param inputs every input of the template, a Double or a String, of a choice its code; of one
+ *     that is not used and cannot be, the default, or nothing where it may be left out
  */
 public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs) {
   private static final String INPUT_FAULT = "input_fault";
@@ -124,7 +124,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
       return "";
     }
     SavedInput saved = SavedInput.of(values, input.name());
-    Object found = asText(input, saved.value());
+    Object found = known(input, saved.value());
     saved
         .problem()
         .or(() -> refusal(input, found, unit))
@@ -163,9 +163,10 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     return Arrays.stream(Paper.values()).filter(p -> p.code() == code).findFirst().orElse(Paper.A4);
   }
 
-  /** A number typed where words are asked for is words. */
-  private static Object asText(InputTemplate input, Object found) {
+  /** A number typed where words are asked for is words; the word of a choice is its code. */
+  private static Object known(InputTemplate input, Object found) {
     boolean numberForWords = input.isWords() && found instanceof Double;
-    return numberForWords ? FormulaTranslation.number((Double) found) : found;
+    Object value = numberForWords ? FormulaTranslation.number((Double) found) : found;
+    return input.codeOf(value.toString()).<Object>map(code -> code).orElse(value);
   }
 }

@@ -98,8 +98,8 @@ public final class NamedRecords {
     if (type == String.class && value instanceof String) {
       return value;
     }
-    if (type.isEnum() && value instanceof String word) {
-      return choice(type, name, word);
+    if (type.isEnum() && value instanceof String code) {
+      return choice(type, name, code);
     }
     if (value instanceof Number number && type == double.class) {
       return number.doubleValue();
@@ -112,10 +112,10 @@ public final class NamedRecords {
     throw new IllegalArgumentException(name + " has no usable value: " + value);
   }
 
-  private static Object choice(Class<?> type, String name, String word) {
+  private static Object choice(Class<?> type, String name, String code) {
     return Arrays.stream(type.getEnumConstants())
-        .filter(constant -> ((Choice) constant).word().equalsIgnoreCase(word))
+        .filter(constant -> ((Coded) constant).code().equals(code))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException(name + " has no usable value: " + word));
+        .orElseThrow(() -> new IllegalArgumentException(name + " has no usable value: " + code));
   }
 }

@@ -2,6 +2,7 @@ package frillbook.press;
 
 import frillbook.measure.LengthUnit;
 import frillbook.template.Form;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -27,7 +28,7 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
    * What a workbook is filled with.
    *
    * @param cells a Double or a String for each of {@link Press#cells}
-   * @param inputs a Double or a String by name; null or nothing for an empty cell
+   * @param inputs a Double or a String by name, as cells show it; null or nothing for an empty cell
    */
   public record Filling(Object[] cells, Map<String, Object> inputs, Paper paper) {
     private Object input(Form form, Slot slot) {
@@ -45,7 +46,9 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
               .value(source)
               .orElseThrow(() -> new IllegalStateException("the plan does not say " + source));
     }
-    return new Filling(values, inputs, paper);
+    Map<String, Object> shown = new HashMap<>(inputs);
+    shown.replaceAll(form.vocabulary().words()::shown);
+    return new Filling(values, shown, paper);
   }
 
   /** The bytes of the .xlsx file; the same filling gives the same bytes. */

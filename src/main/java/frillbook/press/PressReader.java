@@ -10,6 +10,7 @@ import frillbook.template.InputUse;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
@@ -94,13 +95,17 @@ final class PressReader {
     for (int left = in.getInt(); left > 0; left--) {
       words.put(text(), words());
     }
-    return new Vocabulary(texts, columns, new CodeWords(words));
+    Map<String, CodeFlag> flags = new LinkedHashMap<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      flags.put(text(), new CodeFlag(text(), text()));
+    }
+    return new Vocabulary(texts, columns, new CodeWords(words), flags);
   }
 
   private List<CodeWord> words() {
     List<CodeWord> words = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
-      words.add(new CodeWord(text(), text()));
+      words.add(new CodeWord(text(), text(), texts()));
     }
     return words;
   }
@@ -114,10 +119,7 @@ final class PressReader {
     String prompt = text();
     Range inch = range();
     Range cm = range();
-    List<String> choices = new ArrayList<>();
-    for (int left = in.getInt(); left > 0; left--) {
-      choices.add(text());
-    }
+    List<CodeWord> choices = words();
     return new InputTemplate(
         name,
         label,
@@ -130,6 +132,14 @@ final class PressReader {
         choices,
         new PresetWords(text(), text()),
         position());
+  }
+
+  private List<String> texts() {
+    List<String> texts = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      texts.add(text());
+    }
+    return texts;
   }
 
   private Range range() {

@@ -85,6 +85,12 @@ final class PressWriter {
       text(each.getKey());
       words(each.getValue());
     }
+    count(vocabulary.flags().entrySet());
+    for (var each : vocabulary.flags().entrySet()) {
+      text(each.getKey());
+      text(each.getValue().input());
+      text(each.getValue().code());
+    }
   }
 
   private void words(List<CodeWord> words) throws IOException {
@@ -92,6 +98,10 @@ final class PressWriter {
     for (CodeWord each : words) {
       text(each.code());
       text(each.word());
+      count(each.was());
+      for (String word : each.was()) {
+        text(word);
+      }
     }
   }
 
@@ -105,10 +115,7 @@ final class PressWriter {
     text(input.prompt());
     range(input.inch());
     range(input.cm());
-    count(input.choices());
-    for (String choice : input.choices()) {
-      text(choice);
-    }
+    words(input.choices());
     text(input.preset().inch());
     text(input.preset().cm());
     position(input.position());

@@ -52,6 +52,7 @@ public record CalculatedCell(
     Set<String> needs = needs(line.guard());
     needs.addAll(names(line.formula()));
     line.text().ifPresent(text -> needs.addAll(text.names().keySet()));
+    line.flag().ifPresent(flag -> needs.add(flag.input()));
     return needs;
   }
 

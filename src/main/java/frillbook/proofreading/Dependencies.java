@@ -55,6 +55,8 @@ public final class Dependencies {
   private void line(LineTemplate line) {
     formula(line.name(), line.formula());
     line.text().ifPresent(text -> wording(line.name(), text));
+    line.flag()
+        .ifPresent(flag -> add(line.name(), flag.input(), Dependency.Kind.CELL, line.position()));
     guard(line.name(), line.guard(), line.position());
   }
 

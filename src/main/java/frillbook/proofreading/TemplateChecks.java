@@ -38,6 +38,7 @@ public final class TemplateChecks {
         .forEach(checks::sentence);
     ChartCheck.check(template, mistakes);
     MoneyCheck.check(template, checks.declarations, mistakes);
+    CodeCheck.check(template, mistakes);
     CircleCheck.check(template, checks.declarations, mistakes);
     SheetCheck.check(template, mistakes);
     PartCheck.check(template, mistakes);

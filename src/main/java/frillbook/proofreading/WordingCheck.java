@@ -9,6 +9,7 @@ import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.CodeWord;
 import frillbook.wording.Wording;
 import java.util.HashMap;
 import java.util.List;
@@ -68,7 +69,7 @@ public final class WordingCheck {
         }
       } else if (part instanceof Wording.Choice choice) {
         name(choice.name(), text);
-        choice.cases().forEach(each -> suits(choice.name(), each.value(), text));
+        choice.cases().forEach(each -> suits(choice.name(), each, text));
         choice.cases().forEach(each -> check(each.wording(), text));
         check(choice.other(), text);
       }
@@ -102,15 +103,15 @@ public final class WordingCheck {
   }
 
   /** Whether the value can ever be the one a case is for. */
-  private void suits(String name, Object value, WordingText text) {
-    List<String> choices =
-        inputs.containsKey(name) ? inputs.get(name).choices() : List.<String>of();
-    if (!choices.isEmpty() && !choices.contains(value)) {
+  private void suits(String name, Wording.Case each, WordingText text) {
+    Object value = each.value();
+    List<String> codes = codes(name).stream().map(CodeWord::code).toList();
+    if (!codes.isEmpty() && !codes.contains(each.code())) {
       tell(
           text,
           name,
-          "the case " + value + " of " + name,
-          "one of " + String.join(", ", choices),
+          "the case " + each.code() + " of " + name,
+          "one of " + String.join(", ", codes),
           "correct it");
     } else if (isNumber(name) && !(value instanceof Double)) {
       tell(
@@ -120,6 +121,13 @@ public final class WordingCheck {
           "one, a number behind =, or of a flag yes or no",
           "correct it");
     }
+  }
+
+  private List<CodeWord> codes(String name) {
+    if (inputs.containsKey(name)) {
+      return inputs.get(name).choices();
+    }
+    return lines.containsKey(name) ? lines.get(name).words() : List.of();
   }
 
   private void tell(WordingText text, String name, String found, String expected, String remedy) {

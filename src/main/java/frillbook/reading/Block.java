@@ -66,6 +66,11 @@ public final class Block {
     return position;
   }
 
+  /** Where a value of it is written. */
+  Position position(Node value) {
+    return scope.file().position(value);
+  }
+
   Scope scope() {
     return scope;
   }

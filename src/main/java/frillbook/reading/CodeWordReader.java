@@ -1,69 +1,90 @@
 package frillbook.reading;
 
+import frillbook.source.Position;
 import frillbook.source.SourceText;
 import frillbook.wording.CodeWord;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /** Reads codes with the words that sheets show for them. */
 public final class CodeWordReader {
   private static final String CODE = "[a-z][a-z0-9]*(_[a-z0-9]+)*";
 
-  private CodeWordReader() {}
+  private final Block codes;
 
-  /** The codes under {@code key} in their order; what cannot be one is told. */
+  /** Codes by all that may be typed for them, in small letters. */
+  private final Map<String, String> meanings = new HashMap<>();
+
+  private CodeWordReader(Block codes) {
+    this.codes = codes;
+  }
+
+  /**
+   * The codes under {@code key} in their order, each with {@code word} or with {@code {word, was}};
+   * what cannot be one is told.
+   */
   static List<CodeWord> read(Block block, String key) {
-    Optional<Block> codes = block.block(key);
-    List<CodeWord> words = new ArrayList<>();
-    codes.ifPresent(found -> found.keys().forEach(code -> words.add(word(found, code))));
-    codes.ifPresent(found -> tellTwice(found, words));
-    return words;
+    return block.block(key).map(found -> new CodeWordReader(found).read()).orElse(List.of());
   }
 
   /** The names of {@code rows} with the words they give for {@code column}. */
   static List<CodeWord> ofRows(List<Block> rows, String column) {
-    List<CodeWord> words =
-        rows.stream()
-            .map(
-                row ->
-                    new CodeWord(
-                        row.requiredRawText("row").value(), row.requiredRawText(column).value()))
-            .toList();
-    rows.stream().findFirst().ifPresent(first -> tellTwice(first, words));
+    CodeWordReader reader = new CodeWordReader(rows.get(0));
+    return rows.stream().map(row -> reader.ofRow(row, column)).toList();
+  }
+
+  private CodeWord ofRow(Block row, String column) {
+    SourceText word = row.requiredRawText(column);
+    CodeWord read = new CodeWord(row.requiredRawText("row").value(), word.value());
+    tellUnusable(read, word.position());
+    return read;
+  }
+
+  private List<CodeWord> read() {
+    List<CodeWord> words = new ArrayList<>();
+    codes.keys().forEach(code -> words.add(read(code)));
     return words;
   }
 
-  private static CodeWord word(Block codes, String code) {
-    SourceText word = codes.requiredRawText(code);
-    if (!code.matches(CODE)) {
-      codes
-          .scope()
-          .tell(
-              word.position(),
-              "the code " + code,
-              "words in small letters joined by _",
-              "write code: word");
-    }
-    return new CodeWord(code, word.value());
+  private CodeWord read(String code) {
+    Optional<Block> more =
+        codes.node(code).filter(MappingNode.class::isInstance).flatMap(node -> codes.block(code));
+    SourceText word =
+        more.map(block -> block.requiredRawText("word"))
+            .orElseGet(() -> codes.requiredRawText(code));
+    List<String> was =
+        more.filter(block -> block.has("was")).map(block -> block.texts("was")).stream()
+            .flatMap(List::stream)
+            .map(SourceText::value)
+            .toList();
+    more.ifPresent(Block::done);
+    CodeWord read = new CodeWord(code, word.value(), was);
+    tellUnusable(read, word.position());
+    return read;
   }
 
-  private static void tellTwice(Block codes, List<CodeWord> words) {
-    Set<String> seen = new HashSet<>();
-    words.stream()
-        .map(CodeWord::word)
-        .filter(word -> !seen.add(word.toLowerCase(Locale.ROOT)))
-        .forEach(
-            word ->
-                codes
-                    .scope()
-                    .tell(
-                        codes.position(),
-                        "the word " + word + " for two codes",
-                        "a word for each code",
-                        "rename one"));
+  private void tellUnusable(CodeWord read, Position at) {
+    if (!read.code().matches(CODE)) {
+      tell(at, "the code " + read.code(), "words in small letters joined by _", "correct it");
+    }
+    Stream.concat(Stream.of(read.code()), read.words())
+        .distinct()
+        .filter(word -> isTaken(word, read.code()))
+        .forEach(word -> tell(at, word + " for two codes", "each word for one", "rename one"));
+  }
+
+  private boolean isTaken(String word, String code) {
+    String before = meanings.putIfAbsent(word.toLowerCase(Locale.ROOT), code);
+    return before != null && !before.equals(code);
+  }
+
+  private void tell(Position at, String found, String expected, String remedy) {
+    codes.scope().tell(at, found, expected, remedy);
   }
 }

@@ -8,6 +8,7 @@ import frillbook.template.InputTemplate;
 import frillbook.template.InputUse;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
+import frillbook.wording.CodeWord;
 import java.util.List;
 import java.util.Optional;
 
@@ -62,23 +63,28 @@ public final class InputReader {
   }
 
   private InputTemplate choice(String unit) {
-    List<SourceText> choices = block.texts("choices");
+    List<CodeWord> choices = CodeWordReader.read(block, "choices");
     SourceText preset = block.requiredRawText("default");
-    List<String> words = choices.stream().map(SourceText::value).toList();
-    tellUnusable(choices);
-    if (!preset.isEmpty() && !words.contains(preset.value())) {
-      tell(preset, "the default " + preset, "one of " + String.join(", ", words));
+    List<String> codes = choices.stream().map(CodeWord::code).toList();
+    tellTooLong(choices);
+    if (!preset.isEmpty() && !codes.contains(preset.value())) {
+      tell(preset, "the default " + preset, "one of " + String.join(", ", codes));
     }
-    return words(InputKind.CHOICE, unit, words, PresetWords.both(preset.value()));
+    return words(InputKind.CHOICE, unit, choices, PresetWords.both(preset.value()));
   }
 
   private InputTemplate words(
-      InputKind kind, String unit, List<String> choices, PresetWords preset) {
+      InputKind kind, String unit, List<CodeWord> choices, PresetWords preset) {
     return template(kind, unit, NO_RANGE, NO_RANGE, choices, preset);
   }
 
   private InputTemplate template(
-      InputKind kind, String unit, Range inch, Range cm, List<String> choices, PresetWords preset) {
+      InputKind kind,
+      String unit,
+      Range inch,
+      Range cm,
+      List<CodeWord> choices,
+      PresetWords preset) {
     return new InputTemplate(
         name, label, use, kind, unit, prompt(), inch, cm, choices, preset, block.position());
   }
@@ -101,14 +107,20 @@ public final class InputReader {
     return code.value();
   }
 
-  private void tellUnusable(List<SourceText> choices) {
+  /** A drop-down list has its words between commas. */
+  private void tellTooLong(List<CodeWord> choices) {
     choices.stream()
-        .filter(choice -> choice.value().matches(".*[,\"].*") || choice.value().isBlank())
-        .forEach(choice -> tell(choice, "the choice " + choice, "words without comma or quotes"));
-    int length = choices.stream().mapToInt(choice -> choice.value().length() + 1).sum() - 1;
+        .map(CodeWord::word)
+        .filter(word -> word.matches(".*[,\"].*"))
+        .forEach(word -> tell(choicesAt(), "the choice " + word, "words without comma or quotes"));
+    int length = choices.stream().mapToInt(choice -> choice.word().length() + 1).sum() - 1;
     if (length > LONGEST_CHOICES) {
-      tell(choices.get(0), length + " characters of choices", "at most " + LONGEST_CHOICES);
+      tell(choicesAt(), length + " characters of choices", "at most " + LONGEST_CHOICES);
     }
+  }
+
+  private SourceText choicesAt() {
+    return SourceText.at(block.node("choices").map(block::position).orElse(block.position()), "");
   }
 
   private String unit(InputKind kind) {

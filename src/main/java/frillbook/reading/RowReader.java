@@ -11,6 +11,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.ValueFormat;
 import frillbook.template.WordingText;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads the entries of a sheet; the first key of an entry says what it is. */
 public final class RowReader {
   private static final String KINDS =
-      "section, note, caution, sentence, input, line, check, table, chart, each, input_checks,"
+      "section, note, caution, sentence, input, line, flag, check, table, chart, each, input_checks,"
           + " verdict, new_page or glossary";
 
   private RowReader() {}
@@ -34,6 +35,7 @@ public final class RowReader {
       case "sentence" -> rows.add(sentence(block));
       case "input" -> rows.add(InputReader.read(block));
       case "line" -> rows.add(line(block));
+      case "flag" -> rows.add(flag(block));
       case "check" -> rows.add(check(block));
       case "table" -> rows.add(TableReader.read(block));
       case "chart" -> rows.add(ChartReader.read(block));
@@ -119,6 +121,7 @@ public final class RowReader {
             block.has("text") ? FormulaText.NONE : formula(block, "formula"),
             words(block, format),
             block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
+            Optional.empty(),
             block.requiredText("note"),
             guard(block, "plan_ok"),
             block.flag("also"),
@@ -132,6 +135,30 @@ public final class RowReader {
   /** The words of a value's codes; none unless its format is code. */
   static List<CodeWord> words(Block block, ValueFormat format) {
     return format == ValueFormat.CODE ? CodeWordReader.read(block, "words") : List.of();
+  }
+
+  /** A line that is 1 while an input has a code. */
+  private static LineTemplate flag(Block block) {
+    String name = name(block, "flag");
+    LineTemplate flag =
+        new LineTemplate(
+            name,
+            block.requiredText("label"),
+            "-",
+            ValueFormat.FLAG,
+            FormulaText.NONE,
+            List.of(),
+            Optional.empty(),
+            Optional.of(
+                new CodeFlag(
+                    block.requiredRawText("input").value(), block.requiredRawText("code").value())),
+            block.requiredText("note"),
+            Optional.empty(),
+            false,
+            false,
+            block.position());
+    block.done();
+    return flag;
   }
 
   private static void tellAlso(LineTemplate line, Scope scope) {

@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
  * {@code {name, number, 0.##}}, {@code {name, plural, =0 {…} one {…} other {# …}}} and {@code
  * {name, select, word {…} other {…}}}.
  *
- * <p>In a select the word of a choice is written with _ for its spaces, {@code yes} and {@code no}
- * stand for a flag that is 1 or 0, and {@code blank} for a text that was left empty.
+ * <p>In a select a choice goes by its code, {@code yes} and {@code no} stand for a flag that is 1
+ * or 0, and {@code blank} for a text that was left empty.
  */
 public final class WordingReader {
   /** Filled in when the workbook is made; they are words, not values. */
@@ -186,7 +186,7 @@ public final class WordingReader {
     } else if (counted && key.equals("one")) {
       return 1.0;
     }
-    return FLAGS.getOrDefault(key, key.replace('_', ' '));
+    return FLAGS.getOrDefault(key, key);
   }
 
   private boolean is(char expected) {

@@ -1,6 +1,7 @@
 package frillbook.template;
 
 import frillbook.measure.LengthUnit;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
 import frillbook.wording.RowWording;
@@ -78,8 +79,11 @@ public record Form(
   private static Vocabulary vocabulary(WorkbookTemplate template) {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     Map<String, List<CodeWord>> words = new LinkedHashMap<>();
+    Map<String, CodeFlag> flags = new LinkedHashMap<>();
+    template.inputs().forEach(input -> words.put(input.name(), input.choices()));
     for (LineTemplate line : template.lines()) {
       line.sentence().ifPresent(said -> texts.put(line.name(), said));
+      line.flag().ifPresent(flag -> flags.put(line.name(), flag));
       words.put(line.name(), line.words());
     }
     Map<String, RowWording> columns = new LinkedHashMap<>();
@@ -93,6 +97,6 @@ public record Form(
       }
     }
     words.values().removeIf(List::isEmpty);
-    return new Vocabulary(texts, columns, new CodeWords(words));
+    return new Vocabulary(texts, columns, new CodeWords(words), flags);
   }
 }

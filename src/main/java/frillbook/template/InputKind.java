@@ -10,7 +10,7 @@ public enum InputKind {
   PERCENT,
   /** A whole number. */
   COUNT,
-  /** One of a few words. */
+  /** One of a few codes, each shown by its word. */
   CHOICE,
   /** A currency by its code (ISO 4217). */
   CURRENCY,

@@ -3,8 +3,11 @@ package frillbook.template;
 import frillbook.measure.Currencies;
 import frillbook.measure.LengthUnit;
 import frillbook.source.Position;
+import frillbook.wording.CodeWord;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A cell that a person fills in.
@@ -18,8 +21,8 @@ import java.util.List;
  * @param prompt what the input is, in one or two sentences
  * @param inch its range in an inch workbook; 0 to 0 for a choice
  * @param cm its range in a cm workbook; the same as {@code inch} unless the kind is length
- * @param choices the words allowed; empty unless the kind is choice
- * @param preset the words it has until a person changes them; empty for a number
+ * @param choices the codes allowed, with their words; empty unless the kind is choice
+ * @param preset the code or the words it has until a person changes it; empty for a number
  * @param position where it is written
  */
 public record InputTemplate(
@@ -31,7 +34,7 @@ public record InputTemplate(
     String prompt,
     Range inch,
     Range cm,
-    List<String> choices,
+    List<CodeWord> choices,
     PresetWords preset,
     Position position)
     implements RowTemplate {
@@ -61,13 +64,12 @@ public record InputTemplate(
   }
 
   /**
-   * Whether {@code value} is a Double or String that the input may have; the words of a choice in
-   * any case, as in a spreadsheet. A currency is in capital letters, since sentences and units say
-   * it as it is.
+   * Whether {@code value} is a Double or String that the input may have: of a choice its code. A
+   * currency is in capital letters, since sentences and units say it as it is.
    */
   public boolean accepts(Object value, LengthUnit unit) {
     if (kind == InputKind.CHOICE) {
-      return value instanceof String word && choices.stream().anyMatch(word::equalsIgnoreCase);
+      return choices.stream().anyMatch(choice -> choice.code().equals(value));
     }
     if (kind == InputKind.CURRENCY) {
       return value instanceof String code && Currencies.has(code);
@@ -78,6 +80,17 @@ public record InputTemplate(
     return value instanceof Double number
         && range(unit).holds(number)
         && (kind != InputKind.COUNT || number == Math.rint(number));
+  }
+
+  /**
+   * The code that a cell with {@code word} in it stands for, of whatever version of the words; in
+   * any case, as in a spreadsheet. Empty where it is no word of a choice.
+   */
+  public Optional<String> codeOf(String word) {
+    return choices.stream()
+        .filter(choice -> choice.words().anyMatch(word::equalsIgnoreCase))
+        .map(CodeWord::code)
+        .findFirst();
   }
 
   /** What may be typed, as a sentence: "Finished diameter must be a number from 4 to 60 in." */
@@ -97,7 +110,8 @@ public record InputTemplate(
       case TEXT -> "at most " + LONGEST_TEXT + " characters";
       case CURRENCY ->
           "the ISO 4217 code of money in use, in capital letters, such as " + Currencies.EXAMPLES;
-      case CHOICE -> "one of: " + String.join(", ", choices);
+      case CHOICE ->
+          "one of: " + choices.stream().map(CodeWord::word).collect(Collectors.joining(", "));
     };
   }
 

@@ -2,6 +2,7 @@ package frillbook.template;
 
 import frillbook.formula.FormulaText;
 import frillbook.source.Position;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.Sentence;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param words of its codes, the number of which the formula gives from 1; none unless the format
  *     is code
  * @param text what the line says, of format text; empty for a formula
+ * @param flag the code of an input for which the line is 1; empty for a formula
  * @param guard name of the line that must be 1 for this one to be calculated; empty for always
  * @param also whether the other length unit stands beside it
  * @param headline whether it is one of the sheet's main results
@@ -28,6 +30,7 @@ public record LineTemplate(
     FormulaText formula,
     List<CodeWord> words,
     Optional<WordingText> text,
+    Optional<CodeFlag> flag,
     String note,
     Optional<String> guard,
     boolean also,

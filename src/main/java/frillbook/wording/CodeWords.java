@@ -11,11 +11,16 @@ import java.util.function.UnaryOperator;
 /**
  * The words of everything that is known by a code.
  *
- * @param byName of a line or a column
+ * @param byName of an input, a line or a column
  */
 public record CodeWords(Map<String, List<CodeWord>> byName) {
   /** Nothing is known by a code. */
   public static final CodeWords NONE = new CodeWords(Map.of());
+
+  /** Whether the values of {@code name} are codes. */
+  public boolean has(String name) {
+    return byName.containsKey(name);
+  }
 
   /** The code {@code code} of {@code name} with its word; empty for any other value. */
   Optional<CodeWord> of(String name, Object code) {

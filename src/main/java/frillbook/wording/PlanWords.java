@@ -25,6 +25,7 @@ public final class PlanWords {
     this.words = vocabulary.words();
     this.unit = unit;
     inputs.forEach((name, value) -> values.put(name, value == null ? "" : value));
+    vocabulary.flags().forEach((name, flag) -> values.put(name, flag.of(values.get(flag.input()))));
     values.putAll(plan.lines());
     for (Map.Entry<String, Sentence> text : vocabulary.texts().entrySet()) {
       if (!values.containsKey(text.getKey())) {
@@ -35,11 +36,12 @@ public final class PlanWords {
     vocabulary.columns().forEach((name, each) -> columns.computeIfAbsent(name, of -> say(each)));
   }
 
-  /** {@code plan} with the sentences that are said of it. */
+  /** {@code plan} with the sentences that are said of it and the flags of its inputs. */
   public static NamedValues complete(
       Vocabulary vocabulary, LengthUnit unit, Map<String, Object> inputs, NamedValues plan) {
     PlanWords words = new PlanWords(vocabulary, unit, inputs, plan);
     Map<String, Object> lines = new LinkedHashMap<>(plan.lines());
+    vocabulary.flags().keySet().forEach(name -> lines.put(name, words.values.get(name)));
     vocabulary.texts().keySet().forEach(name -> lines.put(name, words.values.get(name)));
     return new NamedValues(lines, words.columns);
   }

@@ -45,9 +45,14 @@ public record Wording(List<Part> parts) {
   /**
    * A wording for one value.
    *
-   * @param value a Double, or words; "" is a text that was left blank
+   * @param value a Double, or a code; "" is a text that was left blank
    */
-  public record Case(Object value, Wording wording) {}
+  public record Case(Object value, Wording wording) {
+    /** The code it is for: yes and no are written for those of a choice as for a flag. */
+    public String code() {
+      return value.equals(1.0) ? "yes" : value.equals(0.0) ? "no" : value.toString();
+    }
+  }
 
   /** The line that says how many places {@link NumberStyle#MONEY} has. */
   public static final String MONEY_PLACES = "money_places";
@@ -83,17 +88,15 @@ public record Wording(List<Part> parts) {
     return style.money() ? ((Double) value.apply(MONEY_PLACES)).intValue() : 0;
   }
 
-  /** Words in any case are the same, as in a spreadsheet. */
-  private static boolean same(Object one, Object other) {
-    return one instanceof String word && other instanceof String text
-        ? word.equalsIgnoreCase(text)
-        : one.equals(other);
+  private static boolean isFor(Case each, Object value) {
+    return value instanceof CodeWord coded
+        ? each.code().equals(coded.code())
+        : each.value().equals(value);
   }
 
   private static Wording chosen(Choice choice, Object value) {
-    Object known = value instanceof CodeWord coded ? coded.code() : value;
     return choice.cases().stream()
-        .filter(each -> same(each.value(), known))
+        .filter(each -> isFor(each, value))
         .map(Case::wording)
         .findFirst()
         .orElse(choice.other());

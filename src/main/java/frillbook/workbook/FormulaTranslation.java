@@ -15,7 +15,9 @@ import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
+import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
+import frillbook.wording.CodeWords;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,14 +36,19 @@ public final class FormulaTranslation {
   private static final String CM_PER_INCH = "2.54";
 
   private final WorkbookSetting setting;
+  private final CodeWords words;
 
-  FormulaTranslation(WorkbookSetting setting) {
+  FormulaTranslation(WorkbookSetting setting, CodeWords words) {
     this.setting = setting;
+    this.words = words;
   }
 
   String line(LineTemplate line) {
     String said =
-        line.text().map(this::worded).orElseGet(() -> worded(render(line.formula()), line.words()));
+        line.text()
+            .map(this::worded)
+            .or(() -> line.flag().map(this::asked))
+            .orElseGet(() -> worded(render(line.formula()), line.words()));
     return guarded(line.guard(), said, "\"\"");
   }
 
@@ -50,7 +57,13 @@ public final class FormulaTranslation {
   }
 
   private String worded(WordingText text) {
-    return new WordingFormula(setting).of(text.wording());
+    return new WordingFormula(setting, words).of(text.wording());
+  }
+
+  /** Cells hold words: the one place where a formula compares one. */
+  private String asked(CodeFlag flag) {
+    String word = words.shown(flag.input(), flag.code()).toString();
+    return "IF(" + flag.input() + "=" + text(word) + ",1,0)";
   }
 
   /** The word of the code whose number {@code formula} gives; the formula itself without words. */
@@ -124,7 +137,7 @@ public final class FormulaTranslation {
 
   private static String oneOf(InputTemplate input, String cell) {
     return input.choices().stream()
-        .map(choice -> cell + "=" + text(choice))
+        .map(choice -> cell + "=" + text(choice.word()))
         .collect(Collectors.joining(",", "OR(", ")"));
   }
 
@@ -157,7 +170,8 @@ public final class FormulaTranslation {
     }
     return column
         .text()
-        .map(text -> new WordingFormula(setting, name -> inRow(name, row)).of(text.wording()))
+        .map(
+            text -> new WordingFormula(setting, words, name -> inRow(name, row)).of(text.wording()))
         .orElseGet(() -> worded(render(column.formula(row.number()), row), column.words()));
   }
 

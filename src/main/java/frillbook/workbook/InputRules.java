@@ -4,6 +4,7 @@ import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
+import frillbook.wording.CodeWord;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -58,7 +59,9 @@ final class InputRules {
           helper.createTextLengthConstraint(
               between, "0", String.valueOf(InputTemplate.LONGEST_TEXT));
       case CURRENCY -> helper.createCustomConstraint(threeCapitals(cell));
-      case CHOICE -> helper.createExplicitListConstraint(input.choices().toArray(String[]::new));
+      case CHOICE ->
+          helper.createExplicitListConstraint(
+              input.choices().stream().map(CodeWord::word).toArray(String[]::new));
       case COUNT -> helper.createIntegerConstraint(between, plain(range.from()), plain(range.to()));
       case LENGTH, NUMBER, PERCENT ->
           helper.createDecimalConstraint(between, plain(range.from()), plain(range.to()));

@@ -5,6 +5,7 @@ import frillbook.look.TextMeasure;
 import frillbook.look.WorkbookSetting;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
+import frillbook.wording.CodeWords;
 import frillbook.wording.Wording;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -98,7 +99,7 @@ final class Page {
   void unit(int row, int column, String unit, XSSFCellStyle style) {
     Wording wording = UnitText.of(unit);
     if (UnitText.isMoney(unit)) {
-      formula(row, column, new WordingFormula(setting).of(wording), style);
+      formula(row, column, new WordingFormula(setting, CodeWords.NONE).of(wording), style);
     } else {
       text(row, column, wording.say(name -> "", setting.unit()), style);
     }

@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
@@ -22,7 +23,7 @@ final class SheetWriter {
   private final ChartWriter charts;
 
   SheetWriter(WorkbookTemplate template, SheetPlaces places, Page page) {
-    this.formulas = new FormulaTranslation(page.setting());
+    this.formulas = new FormulaTranslation(page.setting(), Form.of(template).vocabulary().words());
     this.template = template;
     this.places = places;
     this.page = page;

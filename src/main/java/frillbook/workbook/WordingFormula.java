@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.look.WorkbookSetting;
+import frillbook.wording.CodeWords;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
@@ -12,17 +13,19 @@ final class WordingFormula {
   private static final String EMPTY = "\"\"";
 
   private final WorkbookSetting setting;
+  private final CodeWords words;
   private final UnaryOperator<String> cells;
 
-  WordingFormula(WorkbookSetting setting) {
-    this(setting, name -> name);
+  WordingFormula(WorkbookSetting setting, CodeWords words) {
+    this(setting, words, name -> name);
   }
 
   /**
    * @param cells what a formula calls an input or a line
    */
-  WordingFormula(WorkbookSetting setting, UnaryOperator<String> cells) {
+  WordingFormula(WorkbookSetting setting, CodeWords words, UnaryOperator<String> cells) {
     this.setting = setting;
+    this.words = words;
     this.cells = cells;
   }
 
@@ -82,13 +85,15 @@ final class WordingFormula {
           .append("IF(")
           .append(cells.apply(choice.name()))
           .append("=")
-          .append(value(each.value()));
+          .append(value(choice.name(), each));
       formula.append(",").append(of(each.wording())).append(",");
     }
     return formula.append(of(choice.other())).append(")".repeat(choice.cases().size())).toString();
   }
 
-  private static String value(Object value) {
+  /** Cells hold words where the sentence speaks of codes. */
+  private String value(String name, Wording.Case each) {
+    Object value = words.has(name) ? words.shown(name, each.code()) : each.value();
     return value instanceof Double number
         ? FormulaTranslation.number(number)
         : FormulaTranslation.text(value.toString());

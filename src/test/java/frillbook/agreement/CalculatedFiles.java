@@ -41,7 +41,7 @@ final class CalculatedFiles {
               .boxed()
               .filter(i -> briefs.get(i).unit() == unit)
               .toList();
-      List<Map<String, Object>> inputs = these.stream().map(i -> briefs.get(i).inputs()).toList();
+      List<Map<String, Object>> inputs = these.stream().map(i -> briefs.get(i).cells()).toList();
       List<SheetValues> calculated = calculated(workbook(unit), inputs);
       for (int i = 0; i < calculated.size(); i++) {
         values[these.get(i)] = calculated.get(i);

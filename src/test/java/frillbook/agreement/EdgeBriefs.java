@@ -6,6 +6,7 @@ import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.CodeWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +28,7 @@ final class EdgeBriefs {
     for (LengthUnit unit : List.of(Trials.INCH, Trials.CM)) {
       TrialBrief preset = TrialBrief.preset(template, unit);
       for (Grain grain : Grain.values()) {
-        edges.add(preset.with("grain", grain.word()), edges.cutting());
+        edges.add(preset.with("grain", grain.code()), edges.cutting());
       }
       edges.add(preset, edges.other());
     }
@@ -69,7 +70,7 @@ final class EdgeBriefs {
     } else if (input.kind() == InputKind.CURRENCY) {
       return List.of("JPY", "CLF");
     } else if (input.kind() == InputKind.CHOICE) {
-      return List.copyOf(input.choices());
+      return input.choices().stream().<Object>map(CodeWord::code).toList();
     }
     Range range = input.range(unit);
     return List.of(range.from(), range.to());

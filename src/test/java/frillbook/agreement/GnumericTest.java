@@ -48,7 +48,7 @@ final class GnumericTest extends OtherEngineTest {
     TrialBrief order =
         preset
             .with("quantity", 3.0)
-            .with("join_finish", "French")
+            .with("join_finish", "french")
             .with("tax_rate", 0.0725)
             .with("tidy_step", 0.0);
     TrialBrief rings = order.with("row_style", "rings");
@@ -75,7 +75,7 @@ final class GnumericTest extends OtherEngineTest {
   @Test
   void theOrdersCoverWhatMakersOrder() {
     assertEquals(16, count(brief -> true));
-    assertEquals(8, count(brief -> has(brief, "grain", Grain.BIAS.word())));
+    assertEquals(8, count(brief -> has(brief, "grain", Grain.BIAS.code())));
     assertTrue(count(brief -> brief.number("base_overlays") > 0) >= 6, "discs from the cloth");
     assertTrue(count(brief -> has(brief, "row_style", "rings")) >= 6, "separate rings");
     Set<Integer> places =

@@ -86,7 +86,7 @@ final class PaperTest {
     List<Path> pages = new ArrayList<>();
     for (TrialBrief brief : typed) {
       pages.add(folder.resolve("typed" + pages.size() + ".pdf"));
-      brief.inputs().forEach(office::type);
+      brief.cells().forEach(office::type);
       office.print(pages.get(pages.size() - 1));
     }
     office.close().run();

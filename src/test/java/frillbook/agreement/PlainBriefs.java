@@ -15,7 +15,7 @@ final class PlainBriefs {
     for (LengthUnit unit : List.of(Trials.INCH, Trials.CM)) {
       TrialBrief preset = TrialBrief.preset(template, unit);
       for (Grain grain : Grain.values()) {
-        briefs.addAll(special(preset.with("grain", grain.word())));
+        briefs.addAll(special(preset.with("grain", grain.code())));
       }
     }
     return List.copyOf(briefs);
@@ -41,10 +41,9 @@ final class PlainBriefs {
         brief.with("bias_stretch", 0.12).titled("cloth that stretches on the bias"),
         brief.with("join_line", "diagonal").titled("diagonal joins"),
         brief.with("join_line", "square").titled("square joins"),
-        brief.with("join_finish", "FRENCH").titled("a word in capitals"),
         without(brief, "choice_two").titled("no second choice"),
         without(without(brief, "choice_two"), "choice_three").titled("no other choice"),
-        brief.with("back_style", "zipped halves").with("quantity", 3.0).titled("zipped backs"),
+        brief.with("back_style", "zipped_halves").with("quantity", 3.0).titled("zipped backs"),
         brief.with("back_style", "overlapping").with("quantity", 3.0).titled("overlapping backs"));
   }
 

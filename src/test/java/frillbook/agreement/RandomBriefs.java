@@ -5,6 +5,7 @@ import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.CodeWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -63,7 +64,10 @@ final class RandomBriefs {
 
   private Object value(InputTemplate input, LengthUnit unit) {
     if (input.isWords()) {
-      return choice(input.kind() == InputKind.TEXT ? TEXTS : input.choices());
+      return choice(
+          input.kind() == InputKind.TEXT
+              ? TEXTS
+              : input.choices().stream().map(CodeWord::code).toList());
     }
     Range range = input.range(unit);
     double number = random.nextBoolean() ? even(range) : logarithmic(range);

@@ -4,8 +4,10 @@ import frillbook.brief.Brief;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.CodeWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -13,11 +15,16 @@ import java.util.Map;
  * Inputs that engine and workbook are both given.
  *
  * @param title what is special about it, for messages
+ * @param words of the codes among the inputs
  * @param presets what the template says for every input
  * @param changes what differs from it: a Double, a String, or null for an emptied cell
  */
 record TrialBrief(
-    String title, LengthUnit unit, Map<String, Object> presets, Map<String, Object> changes) {
+    String title,
+    LengthUnit unit,
+    CodeWords words,
+    Map<String, Object> presets,
+    Map<String, Object> changes) {
 
   /** Every input as the template presets it. */
   static TrialBrief preset(WorkbookTemplate template, LengthUnit unit) {
@@ -25,7 +32,8 @@ record TrialBrief(
     for (InputTemplate input : template.inputs()) {
       presets.put(input.name(), input.preset(unit));
     }
-    return new TrialBrief("presets", unit, presets, Map.of());
+    return new TrialBrief(
+        "presets", unit, Form.of(template).vocabulary().words(), presets, Map.of());
   }
 
   /** The same with one input changed. */
@@ -35,7 +43,7 @@ record TrialBrief(
     }
     Map<String, Object> changed = new LinkedHashMap<>(changes);
     changed.put(name, value);
-    return new TrialBrief(title, unit, presets, changed);
+    return new TrialBrief(title, unit, words, presets, changed);
   }
 
   /** The same in the currency with this ISO 4217 code. */
@@ -44,7 +52,7 @@ record TrialBrief(
   }
 
   TrialBrief titled(String text) {
-    return new TrialBrief(text, unit, presets, changes);
+    return new TrialBrief(text, unit, words, presets, changes);
   }
 
   /** A value for every input. */
@@ -52,6 +60,13 @@ record TrialBrief(
     Map<String, Object> inputs = new LinkedHashMap<>(presets);
     inputs.putAll(changes);
     return inputs;
+  }
+
+  /** The same as a person types it: words in place of codes. */
+  Map<String, Object> cells() {
+    Map<String, Object> cells = inputs();
+    cells.replaceAll(words::shown);
+    return cells;
   }
 
   double number(String input) {

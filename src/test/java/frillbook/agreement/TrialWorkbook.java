@@ -49,7 +49,7 @@ final class TrialWorkbook {
 
   /** Types the inputs of {@code brief} and calculates. */
   SheetValues given(TrialBrief brief) {
-    brief.inputs().forEach(values::set);
+    brief.cells().forEach(values::set);
     values.recalculate();
     return sheet;
   }

@@ -37,8 +37,8 @@ final class UnusedCellsTest {
 
   static List<Use> uses() {
     TrialBrief preset = preset();
-    TrialBrief hemmed = preset.with("edge_finish", "narrow hem");
-    TrialBrief zipped = preset.with("back_style", "zipped halves");
+    TrialBrief hemmed = preset.with("edge_finish", "narrow_hem");
+    TrialBrief zipped = preset.with("back_style", "zipped_halves");
     TrialBrief overlapping = preset.with("back_style", "overlapping");
     TrialBrief bare = preset.with("interfaced", "none");
     List<Use> uses = new ArrayList<>();

@@ -143,6 +143,6 @@ final class WholeQuotients {
   }
 
   private static TrialBrief inGrain(TrialBrief brief, Grain grain) {
-    return brief.with("grain", grain.word());
+    return brief.with("grain", grain.code());
   }
 }

@@ -17,12 +17,6 @@ class FinishesTest {
     assertEquals(passes, finish.passes());
   }
 
-  @Test
-  void frenchIsWrittenWithACapital() {
-    assertEquals("French", JoinFinish.FRENCH.word());
-    assertEquals("overlocked", JoinFinish.OVERLOCKED.word());
-  }
-
   /** Bias strips end along the grain, at 45° to themselves; straight ones are cut square. */
   @ParameterizedTest
   @CsvSource({

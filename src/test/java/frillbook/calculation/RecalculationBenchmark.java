@@ -52,9 +52,9 @@ public final class RecalculationBenchmark {
   private void eachCushion(ObjIntConsumer<String> then) {
     for (Grain grain : Grain.values()) {
       for (int overlays = 0; overlays <= 1; overlays++) {
-        values.set("grain", grain.word());
+        values.set("grain", grain.code());
         values.set("base_overlays", (double) overlays);
-        then.accept(grain.word(), overlays);
+        then.accept(grain.code(), overlays);
       }
     }
   }

@@ -134,7 +134,7 @@ class OwnTemplatesTest {
     assertEquals(1, ran.exitCode(), ran.err());
     String first = ran.err().lines().findFirst().orElseThrow();
     assertEquals(
-        "workings.yaml:16:5: outer_radius gives #VALUE! at Workings!B5. Correct the formula.",
+        "workings.yaml:131:5: outer_radius gives #VALUE! at Workings!B28. Correct the formula.",
         first);
     assertTrue(ran.err().endsWith(" cells hold an error.\n"), ran.err());
     assertFalse(Files.exists(file));
@@ -143,7 +143,7 @@ class OwnTemplatesTest {
   @Test
   void aWordThePlanDoesNotKnowIsRefused() throws IOException {
     copyBuiltIn();
-    replace("habits.yaml", "[one disc, zipped halves", "[one disc, lined, zipped halves");
+    replace("habits.yaml", "{one_disc: one disc", "{lined: lined, one_disc: one disc");
     assertEquals(
         Ran.refusal(
             1,

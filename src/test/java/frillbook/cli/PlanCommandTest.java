@@ -105,7 +105,7 @@ class PlanCommandTest {
   void jsonHasNullForWhatThereIsNot() {
     // Without overlays the list of pieces has no size for them.
     JsonNode piece = Ran.runSmall("plan", "--json").json().at("/tables/cut_list/0");
-    assertEquals("overlay disc", piece.get("cut_piece").textValue());
+    assertEquals("overlay_disc", piece.get("cut_piece").textValue());
     assertEquals(0, piece.get("cut_count").doubleValue());
     assertTrue(piece.get("cut_length").isNull(), piece.toString());
   }

@@ -87,6 +87,25 @@ class PlanFileTest {
     assertTrue(Files.notExists(plan.page()));
   }
 
+  /** The words of the sheet, in any case, and those of an older version stand for a code. */
+  @Test
+  void choicesAreReadAsTheirCodes() throws IOException {
+    Typed plan = small().with(Map.of("edge_finish", "Narrow Hem", "back_style", "zipped halves"));
+    Map<String, Object> inputs = PlanFile.read(plan.plan(), Form.of(renamed())).inputs();
+    assertEquals("narrow_hem", inputs.get("edge_finish"));
+    assertEquals("zipped_halves", inputs.get("back_style"));
+    assertEquals("across", inputs.get("grain"));
+  }
+
+  private static WorkbookTemplate renamed() {
+    String now = "narrow_hem: {word: turned twice, was: [narrow hem]}";
+    return TemplateReader.read(
+        file ->
+            TemplateSource.packaged()
+                .text(file)
+                .map(text -> text.replace("narrow_hem: narrow hem", now)));
+  }
+
   /** Nothing is zipped, so no zip is paid for. */
   @Test
   void aCellThatIsNotUsedMayHoldAnything() throws IOException {

@@ -33,12 +33,23 @@ class TypedInputTest {
   @ParameterizedTest
   @CsvSource({
     "grain,ALONG,along",
-    "join_finish,french,French",
-    "edge_finish,Narrow Hem,narrow hem"
+    "join_finish,French,french",
+    "edge_finish,narrow_hem,narrow_hem",
+    "edge_finish,Narrow Hem,narrow_hem"
   })
-  void aChoiceIsTakenInCapitalsAndSmallLettersAlike(String name, String typed, String word) {
+  void aChoiceIsTakenByItsCodeAndByItsWordInAnyCase(String name, String typed, String code) {
     Ran ran = Ran.run("plan", "--json", "--set", name + "=" + typed);
-    assertEquals(word, ran.json().at("/inputs/" + name).textValue(), ran.err());
+    assertEquals(code, ran.json().at("/inputs/" + name).textValue(), ran.err());
+  }
+
+  @Test
+  void aChoiceThatIsNoneIsAnsweredWithTheCodesAndTheNearest() {
+    assertEquals(
+        Ran.refusal(
+            2,
+            "back_style: found \"zipped halvs\". Back must be one of: one_disc, zipped_halves,"
+                + " overlapping. Did you mean zipped_halves?"),
+        Ran.run("plan", "--set", "back_style=zipped halvs"));
   }
 
   @Test

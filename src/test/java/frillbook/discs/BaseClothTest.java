@@ -37,7 +37,7 @@ class BaseClothTest {
   /** One base leaves 29 3/8: both halves of 13 × 7 1/8 beside it; 13 5/8 is 4 steps. */
   @Test
   void bothHalvesLieBesideASingleBase() {
-    Briefs zipped = twelve(1).with("back_style", "zipped halves");
+    Briefs zipped = twelve(1).with("back_style", "zipped_halves");
     assertEquals(new BaseCloth(3, 1, 2, 3, 0, 13.625, 18), cloth(zipped));
   }
 
@@ -47,7 +47,7 @@ class BaseClothTest {
    */
   @Test
   void lowPiecesLieBehindEachOtherBesideABase() {
-    Briefs zipped = Briefs.inch().with("back_style", "zipped halves").with("zip_seam", .25);
+    Briefs zipped = Briefs.inch().with("back_style", "zipped_halves").with("zip_seam", .25);
     assertEquals(new BaseCloth(2, 1, 2, 2, 0, 19.875, 22.5), cloth(zipped));
   }
 

@@ -21,7 +21,7 @@ class BasePlacesTest {
     Brief brief =
         Briefs.inch()
             .with("quantity", 4)
-            .with("back_style", "zipped halves")
+            .with("back_style", "zipped_halves")
             .with("zip_seam", .25)
             .with("base_fabric_width", 64)
             .brief();

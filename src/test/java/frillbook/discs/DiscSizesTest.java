@@ -41,7 +41,7 @@ class DiscSizesTest {
   /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */
   @Test
   void backPiecesAreRoundedUpToTheMarkingStep() {
-    Briefs zipped = TWELVE.with("back_style", "zipped halves").with("zip_seam", .6);
+    Briefs zipped = TWELVE.with("back_style", "zipped_halves").with("zip_seam", .6);
     assertEquals(7.125, sizes(zipped).backPieceHeight());
   }
 }

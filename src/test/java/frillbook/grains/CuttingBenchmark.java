@@ -37,7 +37,7 @@ public final class CuttingBenchmark {
   public static void main(String[] args) {
     System.out.printf("%-28s %6s %7s %7s %7s%n", "grain", "briefs", "mean", "median", "worst");
     for (Grain grain : Grain.values()) {
-      print(grain.word(), ratios(grain, JoinLine.BY_GRAIN));
+      print(grain.code(), ratios(grain, JoinLine.BY_GRAIN));
     }
     print("bias, square joins", ratios(Grain.BIAS, JoinLine.SQUARE));
   }

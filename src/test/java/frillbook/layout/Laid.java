@@ -58,7 +58,7 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
     Briefs narrow = Briefs.inch().with("frill_height", 1).with("fabric_width", 130);
     return Stream.of(14, 18, 24)
         .map(diameter -> narrow.with("diameter", diameter).with("quantity", 400 / diameter))
-        .flatMap(b -> Stream.of("by grain", "square").map(line -> b.with("join_line", line)))
+        .flatMap(b -> Stream.of("by_grain", "square").map(line -> b.with("join_line", line)))
         .flatMap(b -> Stream.of(b, b.inMillimetres()));
   }
 

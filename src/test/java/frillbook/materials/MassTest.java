@@ -47,7 +47,7 @@ class MassTest {
   void aZippedBackWeighsItsZipSeamsMore() {
     double base = 150 * Math.PI / 4 * 19.875 * 19.875 * 2.54 * 2.54 / 10_000;
     double whole = mass(Briefs.inch()).baseMass() - base;
-    double halves = mass(Briefs.inch().with("back_style", "zipped halves")).baseMass() - base;
+    double halves = mass(Briefs.inch().with("back_style", "zipped_halves")).baseMass() - base;
     assertEquals(20.25 / 19, halves / whole, 1e-9);
   }
 }

@@ -275,7 +275,7 @@ class BasePictureTest {
    */
   @Test
   void theTitleSaysThatNotAllIsDrawn() {
-    Briefs zipped = Briefs.inch().with("quantity", 7).with("back_style", "zipped halves");
+    Briefs zipped = Briefs.inch().with("quantity", 7).with("back_style", "zipped_halves");
     assertEquals(
         "7 bases and 14 back pieces: bought 153 × 44 in, usable 153 × 43 in; 2 more not drawn",
         title(zipped));

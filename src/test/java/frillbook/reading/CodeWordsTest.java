@@ -55,14 +55,13 @@ final class CodeWordsTest {
   void aCodeInCapitalLettersIsTold() {
     told(
         "words: {Open: open}",
-        "a.yaml:10:19: the code Open; expected words in small letters joined by _;"
-            + " write code: word");
+        "a.yaml:10:19: the code Open; expected words in small letters joined by _; correct it");
   }
 
   @Test
   void aWordForTwoCodesIsTold() {
     told(
         "words: {open: open, flap: Open}",
-        "a.yaml:10:12: the word Open for two codes; expected a word for each code; rename one");
+        "a.yaml:10:31: Open for two codes; expected each word for one; rename one");
   }
 }

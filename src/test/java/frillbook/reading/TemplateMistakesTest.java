@@ -237,8 +237,8 @@ final class TemplateMistakesTest {
   @Test
   void aDefaultThatIsNoChoiceIsTold() {
     told(
-        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: [a, b], default: c}\n",
-        "a.yaml:5:91: the default c; expected one of a, b; correct the input's choices");
+        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: {a: one, b: two}, default: c}\n",
+        "a.yaml:5:101: the default c; expected one of a, b; correct the input's choices");
   }
 
   @Test
@@ -274,7 +274,7 @@ final class TemplateMistakesTest {
     told(
         "  - remark: hello\n",
         "a.yaml:5:5: a row beginning with remark; expected a row beginning with section, note,"
-            + " caution, sentence, input, line, check, table, chart, each, input_checks, verdict,"
+            + " caution, sentence, input, line, flag, check, table, chart, each, input_checks, verdict,"
             + " new_page or glossary; put the key that says what the row is first");
   }
 

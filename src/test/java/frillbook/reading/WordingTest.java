@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.measure.LengthUnit;
+import frillbook.naming.NamedValues;
+import frillbook.template.Form;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.PlanWords;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -17,7 +20,8 @@ final class WordingTest {
   private static final String VALUES =
       """
         - {input: flags, label: Flags, part: p, kind: count, unit: flags, default: 3, from: 1, to: 9, prompt: P.}
-        - {input: way, label: Way, part: p, kind: choice, choices: [up, on the side], default: up, prompt: P.}
+        - {input: way, label: Way, part: p, kind: choice, choices: {up: up, on_the_side: on the side}, default: up, prompt: P.}
+        - {input: lined, label: Lined, part: p, kind: choice, choices: {yes: of course, no: not now}, default: no, prompt: P.}
         - {input: note_words, label: Note, part: p, kind: text, default: "", prompt: P.}
         - {line: tape, label: T, unit: "{unit}", format: length, guard: none, formula: flags/8, note: N.}
         - {line: is_long, label: L, unit: "-", format: flag, guard: none, formula: 1, note: N.}
@@ -31,7 +35,10 @@ final class WordingTest {
 
   private static String said(String text, Map<String, Object> values) {
     WorkbookTemplate read = Written.read(sentence(text));
-    return read.rows(SentenceTemplate.class).get(0).text().wording().say(values::get, UNIT);
+    PlanWords words =
+        new PlanWords(
+            Form.of(read).vocabulary(), UNIT, values, new NamedValues(Map.of(), Map.of()));
+    return words.say(read.rows(SentenceTemplate.class).get(0).sentence());
   }
 
   private static void told(String text, String... messages) {
@@ -57,15 +64,22 @@ final class WordingTest {
   void moneyNeedsItsPlaces() {
     told(
         "For {tape, number, currency}.",
-        "a.yaml:12:33: the unknown name money_places; expected the name of an input or a line;"
+        "a.yaml:13:33: the unknown name money_places; expected the name of an input or a line;"
             + " correct it or add what it names");
   }
 
   @Test
-  void aChoiceIsToldByItsWord() {
-    String text = "{way, select, on_the_side {beside} other {above}}";
-    assertEquals("beside", said(text, Map.of("way", "on the side")));
+  void aChoiceIsToldByItsCodeAndSaidByItsWord() {
+    String text = "{way, select, on_the_side {beside, {way}} other {above}}";
+    assertEquals("beside, on the side", said(text, Map.of("way", "on_the_side")));
     assertEquals("above", said(text, Map.of("way", "up")));
+  }
+
+  @Test
+  void yesAndNoMayBeTheCodesOfAChoice() {
+    String text = "{lined, select, yes {lined} other {bare}}";
+    assertEquals("lined", said(text, Map.of("lined", "yes")));
+    assertEquals("bare", said(text, Map.of("lined", "no")));
   }
 
   @Test
@@ -86,7 +100,7 @@ final class WordingTest {
   void anUnknownNameIsTold() {
     told(
         "So {tap, number, 0.#}",
-        "a.yaml:12:20: the unknown name tap; expected the name of an input or a line; correct it"
+        "a.yaml:13:20: the unknown name tap; expected the name of an input or a line; correct it"
             + " or add what it names (did you mean tape?)");
   }
 
@@ -94,7 +108,7 @@ final class WordingTest {
   void aColumnIsNoSingleValue() {
     told(
         "So {row_no, number}",
-        "a.yaml:12:20: row_no, which is no single value; expected the name of an input or a line;"
+        "a.yaml:13:20: row_no, which is no single value; expected the name of an input or a line;"
             + " correct it or add what it names (did you mean row_no?)");
   }
 
@@ -102,7 +116,7 @@ final class WordingTest {
   void aNumberNeedsAPattern() {
     told(
         "So {tape}",
-        "a.yaml:12:20: the number tape without a pattern; expected how a number is said; write"
+        "a.yaml:13:20: the number tape without a pattern; expected how a number is said; write"
             + " {tape, number, 0.##} or the like");
   }
 
@@ -110,21 +124,21 @@ final class WordingTest {
   void wordsAreNoNumber() {
     told(
         "So {way, number}",
-        "a.yaml:12:20: the words way said as a number; expected a number; write {way}");
+        "a.yaml:13:20: the words way said as a number; expected a number; write {way}");
   }
 
   @Test
-  void aWordThatCannotBeChosenIsTold() {
+  void aCodeThatCannotBeChosenIsTold() {
     told(
         "{way, select, down {a} other {b}}",
-        "a.yaml:12:17: the case down of way; expected one of up, on the side; correct it");
+        "a.yaml:13:17: the case down of way; expected one of up, on_the_side; correct it");
   }
 
   @Test
   void aChoiceNeedsAnOther() {
     told(
         "{way, select, up {a}}",
-        "a.yaml:12:36: a choice by way without other; expected what is said otherwise; add other"
+        "a.yaml:13:36: a choice by way without other; expected what is said otherwise; add other"
             + " {…}");
   }
 
@@ -132,7 +146,7 @@ final class WordingTest {
   void anOddPatternIsTold() {
     told(
         "{tape, number, #,##0}",
-        "a.yaml:12:29: the number pattern #,##0; expected 0, 0.##, 0.00, 0.#% or currency; write"
+        "a.yaml:13:29: the number pattern #,##0; expected 0, 0.##, 0.00, 0.#% or currency; write"
             + " one like them");
   }
 
@@ -140,7 +154,7 @@ final class WordingTest {
   void anUnknownKindOfValueIsTold() {
     told(
         "{tape, date} then",
-        "a.yaml:12:27: {tape, date}; expected number, plural or select behind the name; write"
+        "a.yaml:13:27: {tape, date}; expected number, plural or select behind the name; write"
             + " {tape} or one of the three");
   }
 

@@ -50,7 +50,7 @@ class StripSizesTest {
     StripSizes sizes =
         sizes(
             Briefs.inch()
-                .with("join_finish", "French")
+                .with("join_finish", "french")
                 .with("join_allowance", first)
                 .with("join_second_allowance", second));
     assertEquals(2 * perEdge, sizes.seamLoss());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.measure.LengthUnit;
 import frillbook.reading.Written;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class InputTemplateTest {
@@ -54,8 +55,28 @@ final class InputTemplateTest {
   @Test
   void aChoiceIsRefusedWithItsWords() {
     assertEquals(
-        "Finished diameter must be one of: bias, across.",
-        refusal("kind: choice, choices: [bias, across], default: bias", LengthUnit.CM));
+        "Finished diameter must be one of: at 45°, across.",
+        refusal(
+            "kind: choice, choices: {bias: at 45°, across: across}, default: bias", LengthUnit.CM));
+  }
+
+  @Test
+  void aChoiceIsKnownByItsWordAndByThoseItHadBefore() {
+    InputTemplate input =
+        input(
+            "kind: choice, default: bias,"
+                + " choices: {bias: {word: at 45°, was: [bias, aslant]}, across: across}");
+    assertEquals(Optional.of("bias"), input.codeOf("At 45°"));
+    assertEquals(Optional.of("bias"), input.codeOf("Aslant"));
+    assertEquals(Optional.of("across"), input.codeOf("across"));
+    assertEquals(Optional.empty(), input.codeOf("along"));
+  }
+
+  @Test
+  void aChoiceAcceptsItsCodes() {
+    InputTemplate input = input("kind: choice, default: bias, choices: {bias: at 45°}");
+    assertTrue(input.accepts("bias", LengthUnit.CM));
+    assertFalse(input.accepts("at 45°", LengthUnit.CM));
   }
 
   @Test

@@ -41,12 +41,17 @@ class PlanWordsTest {
     Map<String, Sentence> texts = new LinkedHashMap<>();
     texts.put("pockets", POCKETS);
     texts.put("twice", TWICE);
-    return new Vocabulary(texts, Map.of(), new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)));
+    return new Vocabulary(
+        texts,
+        Map.of(),
+        new CodeWords(Map.of("shut", SHUTS, "shuts", SHUTS)),
+        Map.of("is_lined", new CodeFlag("lining", "silk")));
   }
 
   private static Map<String, Object> inputs() {
     Map<String, Object> inputs = new HashMap<>();
     inputs.put("cloth_words", null);
+    inputs.put("lining", "silk");
     return inputs;
   }
 
@@ -106,6 +111,15 @@ class PlanWordsTest {
     assertEquals(Optional.of("zip"), words.value("shut"));
     assertEquals(Optional.of("a zip"), words.shown("shut"));
     assertEquals("a zip", words.say(sentence(Optional.empty(), new Wording.Text("shut"))));
+  }
+
+  @Test
+  void aFlagIsOneWhileItsInputHasTheCode() {
+    assertEquals(Optional.of(1.0), words.value("is_lined"));
+    assertTrue(words.holds(Optional.of("is_lined")));
+    NamedValues bare =
+        PlanWords.complete(vocabulary(), LengthUnit.CM, Map.of("lining", "none"), PLAN);
+    assertEquals(0.0, bare.lines().get("is_lined"));
   }
 
   @Test
