@@ -17,19 +17,39 @@ final class FormulaCheck {
   private final Declarations declarations;
   private final Mistakes mistakes;
   private final FormulaGrammar grammar;
+  private final NameMeanings meanings;
 
-  FormulaCheck(Declarations declarations, Mistakes mistakes) {
+  FormulaCheck(Declarations declarations, NameMeanings meanings, Mistakes mistakes) {
     this.declarations = declarations;
+    this.meanings = meanings;
     this.mistakes = mistakes;
     this.grammar = new FormulaGrammar(declarations::isSeveralCells);
   }
 
   /** Checks a formula; {@code table} is the table it stands in, if it does. */
-  void check(FormulaText formula, Optional<TableTemplate> table) {
+  void check(FormulaText formula, Wanted wanted, Optional<TableTemplate> table) {
     formula.tokens().forEach(token -> token(formula, token, table));
-    if (!formula.tokens().isEmpty()) {
-      grammar.check(formula, mistakes);
+    if (!formula.tokens().isEmpty() && grammar.check(formula, mistakes)) {
+      parts(formula, wanted);
     }
+  }
+
+  private void parts(FormulaText formula, Wanted wanted) {
+    FormulaTree.Parts parts = FormulaTree.of(formula);
+    if (parts.leftOver().isPresent()) {
+      leftOver(formula, parts.leftOver().get());
+    } else {
+      FormulaSorts.check(formula, parts.root(), wanted, meanings, mistakes);
+    }
+  }
+
+  private void leftOver(FormulaText formula, FormulaToken token) {
+    boolean comma = token.text().equals(",");
+    mistakes.add(
+        formula.position(token),
+        (comma ? "a comma" : "the " + token.text()) + " outside the brackets of a function",
+        comma ? "commas only between the arguments of a function" : "one cell or one whole column",
+        comma ? "write a decimal point: 2.5 and not 2,5" : "name the column or block");
   }
 
   private void token(FormulaText formula, FormulaToken token, Optional<TableTemplate> table) {

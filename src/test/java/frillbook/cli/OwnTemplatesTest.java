@@ -128,13 +128,13 @@ class OwnTemplatesTest {
   @Test
   void aFormulaThatGivesAnErrorIsRefusedWithItsPlaceAndNothingIsWritten() throws IOException {
     copyBuiltIn();
-    replace("workings.yaml", "diameter/2-edge_clearance", "diameter/2-grain");
+    replace("workings.yaml", "diameter/2-edge_clearance", "diameter/(2-2)");
     Path file = folder.resolve("own.xlsx");
     Ran ran = Ran.run("make", option, "-o", file.toString());
     assertEquals(1, ran.exitCode(), ran.err());
     String first = ran.err().lines().findFirst().orElseThrow();
     assertEquals(
-        "workings.yaml:16:5: outer_radius gives #VALUE! at Workings!B5. Correct the formula.",
+        "workings.yaml:16:5: outer_radius gives #DIV/0! at Workings!B5. Correct the formula.",
         first);
     assertTrue(ran.err().endsWith(" cells hold an error.\n"), ran.err());
     assertFalse(Files.exists(file));
