@@ -7,7 +7,6 @@ import frillbook.press.WorkbookFileException;
 import frillbook.template.TemplateException;
 import frillbook.workbook.PlanFileException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -93,10 +92,6 @@ public final class Frillbook {
         || problem instanceof WorkbookFileException
         || problem instanceof PlanFileException) {
       err.println(problem.getMessage());
-      return Refusal.CANNOT;
-    }
-    if (problem instanceof UncheckedIOException unreadable) {
-      err.println(unreadable.getMessage() + ". It must be UTF-8 text that you may read.");
       return Refusal.CANNOT;
     }
     return fault(problem, err);

@@ -11,6 +11,9 @@ final class FormulaCheck {
 
   private static final Set<String> WORDS = Set.of("unit", "long_unit");
 
+  /** Excel takes 8192 in a formula, and [a] may become $XFD10000. */
+  private static final int LONGEST = 3_000;
+
   /** Excel's limit for a text in a formula. */
   private static final int LONGEST_TEXT = 255;
 
@@ -29,9 +32,22 @@ final class FormulaCheck {
   /** Checks a formula; {@code table} is the table it stands in, if it does. */
   void check(FormulaText formula, Wanted wanted, Optional<TableTemplate> table) {
     formula.tokens().forEach(token -> token(formula, token, table));
-    if (!formula.tokens().isEmpty() && grammar.check(formula, mistakes)) {
+    Optional<FormulaToken> tooDeep = FormulaDepth.tooDeep(formula);
+    if (tooDeep.isPresent()) {
+      FormulaDepth.tell(formula.position(tooDeep.get()), mistakes);
+    } else if (formula.toString().length() > LONGEST) {
+      tellLength(formula);
+    } else if (!formula.tokens().isEmpty() && grammar.check(formula, mistakes)) {
       parts(formula, wanted);
     }
+  }
+
+  private void tellLength(FormulaText formula) {
+    mistakes.add(
+        formula.position(),
+        "a formula of " + formula.toString().length() + " characters",
+        "at most " + LONGEST,
+        "give a part of it a line of its own and use its name");
   }
 
   private void parts(FormulaText formula, Wanted wanted) {
@@ -71,8 +87,13 @@ final class FormulaCheck {
           formula.position(token),
           "the unknown name " + token.text(),
           "the name of an input, line, check, column or block",
-          "correct it or add what it names" + Nearest.hint(token.text(), declarations.names()));
+          "correct it or add what it names" + near(token));
     }
+  }
+
+  /** Looking through all names takes long where thousands are unknown. */
+  private String near(FormulaToken token) {
+    return mistakes.isFull() ? "" : Nearest.hint(token.text(), declarations.names());
   }
 
   private void function(FormulaText formula, FormulaToken token) {

@@ -34,12 +34,8 @@ final class FormulaGrammar {
   /** Whether {@code formula} parses; tells where it does not. */
   boolean check(FormulaText formula, Mistakes mistakes) {
     Optional<FormulaToken> neighbour = operandBesideOperand(formula);
-    Optional<FormulaToken> tooDeep = FormulaDepth.tooDeep(formula);
     if (neighbour.isPresent()) {
       tell(formula, neighbour.get(), "no operator before " + neighbour.get().text(), mistakes);
-      return false;
-    } else if (tooDeep.isPresent()) {
-      FormulaDepth.tell(formula.position(tooDeep.get()), mistakes);
       return false;
     }
     return parse(formula, mistakes);

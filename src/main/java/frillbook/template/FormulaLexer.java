@@ -10,7 +10,7 @@ final class FormulaLexer {
   /** One named group for each kind of piece, tried in this order. */
   private static final Pattern PIECE =
       Pattern.compile(
-          "(?<string>\"(?:[^\"]|\"\")*\")"
+          "(?<string>\"(?:[^\"]|\"\")*+\")"
               + "|(?<quoted>“[^“”\"]*”|”[^“”\"]*”|„[^“”\"]*[“”]|«[^«»\"]*»|‘[^‘’\"]*’|'[^'\"]*')"
               + "|(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)"
               + "|(?<function>[A-Za-z_][A-Za-z0-9_.]*(?=\\())"

@@ -28,8 +28,14 @@ final class SourceFile {
   /** The file's root node; empty after a syntax mistake or for an empty file. */
   Optional<Node> compose(Mistakes mistakes) {
     String text = new String(characters, 0, characters.length);
+    LoadSettings settings = LoadSettings.builder().build();
     try {
-      Optional<Node> root = new Compose(LoadSettings.builder().build()).composeString(text);
+      Optional<Mark> tooDeep = YamlDepth.tooDeep(text, settings);
+      if (tooDeep.isPresent()) {
+        tellDepth(position(tooDeep.get()), mistakes);
+        return Optional.empty();
+      }
+      Optional<Node> root = new Compose(settings).composeString(text);
       if (root.isEmpty()) {
         mistakes.add(top(), "an empty file", "keys and values in YAML", "write the template here");
       }
@@ -41,6 +47,14 @@ final class SourceFile {
       tellSyntax(mistakes, top(), e.getMessage());
     }
     return Optional.empty();
+  }
+
+  private static void tellDepth(Position at, Mistakes mistakes) {
+    mistakes.add(
+        at,
+        "lists and keys more than " + YamlDepth.DEEPEST + " deep",
+        "keys, values and lists of a template",
+        "check brackets and indents from here upwards");
   }
 
   private static void tellSyntax(Mistakes mistakes, Position at, String problem) {

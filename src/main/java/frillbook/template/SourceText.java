@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * A text from a template that knows where each of its characters was written.
@@ -15,6 +16,9 @@ import java.util.regex.Pattern;
 final class SourceText {
   /** A word in braces, such as {@code {unit}}. */
   static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z_]*)}");
+
+  /** Excel takes 8192 characters in a formula. */
+  static final int LONGEST = 8_000;
 
   private final String value;
   private final Position start;
@@ -65,33 +69,21 @@ final class SourceText {
       return this;
     }
     StringBuilder text = new StringBuilder();
-    int[] places = new int[0];
+    IntStream.Builder places = IntStream.builder();
     int done = 0;
     Matcher placeholder = PLACEHOLDER.matcher(value);
-    while (placeholder.find()) {
+    while (placeholder.find() && text.length() <= LONGEST) {
       String replacement = values.get(placeholder.group(1));
       if (replacement != null) {
         text.append(value, done, placeholder.start()).append(replacement);
-        places = join(places, Arrays.copyOfRange(columns, done, placeholder.start()));
-        places = join(places, repeated(columns[placeholder.start()], replacement.length()));
+        Arrays.stream(columns, done, placeholder.start()).forEach(places);
+        replacement.chars().map(letter -> columns[placeholder.start()]).forEach(places);
         done = placeholder.end();
       }
     }
     text.append(value, done, value.length());
-    places = join(places, Arrays.copyOfRange(columns, done, columns.length));
-    return new SourceText(text.toString(), start, places);
-  }
-
-  private static int[] repeated(int column, int times) {
-    int[] columns = new int[times];
-    Arrays.fill(columns, column);
-    return columns;
-  }
-
-  private static int[] join(int[] left, int[] right) {
-    int[] both = Arrays.copyOf(left, left.length + right.length);
-    System.arraycopy(right, 0, both, left.length, right.length);
-    return both;
+    Arrays.stream(columns, done, columns.length).forEach(places);
+    return new SourceText(text.toString(), start, places.build().toArray());
   }
 
   @Override

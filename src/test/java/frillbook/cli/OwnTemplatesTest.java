@@ -83,9 +83,8 @@ class OwnTemplatesTest {
     assertEquals(
         Ran.refusal(
             1,
-            "cannot read "
-                + folder.resolve("workbook.yaml")
-                + ". It must be UTF-8 text that you may read."),
+            "workbook.yaml:1:1: the file workbook.yaml, which is no UTF-8 text;"
+                + " expected text in UTF-8; save it as UTF-8 in a text editor"),
         Ran.run("plan", option));
   }
 

@@ -4,6 +4,8 @@ import static frillbook.template.Written.line;
 import static frillbook.template.Written.told;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is said of an input that cannot be filled in, word for word. */
 final class InputMistakesTest {
@@ -95,5 +97,45 @@ final class InputMistakesTest {
         CURRENCY.formatted("EUR") + "  - note: in {currency_code}\n",
         "a.yaml:12:14: the unknown placeholder {currency_code};"
             + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
+  }
+
+  private static String number(String preset) {
+    return """
+      - input: ring_size
+        label: L
+        part: p
+        kind: number
+        unit: x
+        prompt: P.
+        default: %s
+        from: 0
+        to: 60
+    """
+        .formatted(preset);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2,5", "NaN", "Infinity", "1d", "0x1p3", "1e999", "1_000"})
+  void aDefaultThatIsNoNumberIsTold(String written) {
+    told(
+        number(written),
+        "a.yaml:11:14: " + written + "; expected a number; write digits with a decimal point");
+  }
+
+  @Test
+  void aDecimalCommaWithinBracesIsToldForEachNumber() {
+    told(
+        "  - {input: ring_size, label: L, part: p, kind: length, prompt: P.,\n"
+            + "     inch: {default: 2,5, from: 1,5, to: 60}, cm: {default: 45, from: 10, to: 150}}\n",
+        "a.yaml:6:24: a comma before 5; expected a number;"
+            + " write a decimal point: 2.5 and not 2,5",
+        "a.yaml:6:35: a comma before 5; expected a number;"
+            + " write a decimal point: 2.5 and not 2,5");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2", "2.5", ".5", "5.", "+5", "25e-1"})
+  void aNumberIsRead(String written) {
+    Written.read(number(written));
   }
 }

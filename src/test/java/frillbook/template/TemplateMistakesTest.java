@@ -180,14 +180,14 @@ final class TemplateMistakesTest {
   }
 
   @Test
-  void aRowWiderThanItsSheetIsTold() {
-    assertEquals(
-        List.of(
-            "a.yaml:5:5: a row of 5 columns on a sheet of 2; expected a width for every column;"
-                + " add to widths of sheet A"),
-        Written.mistakes(
-            Written.sheet(
-                "sheet: A\ntitle: T\nwidths: [20, 10]\nrows:\n" + line("ring_half", "3"))));
+  void aColumnWithoutAWidthIsReadWithTheUsualOne() {
+    SheetTemplate sheet =
+        TemplateReader.read(
+                Written.sheet(
+                    "sheet: A\ntitle: T\nwidths: [20, 10]\nrows:\n" + line("ring_half", "3")))
+            .sheets()
+            .get(0);
+    assertEquals(List.of(20.0, 10.0, 12.0, 12.0, 12.0), sheet.widths());
   }
 
   @Test
