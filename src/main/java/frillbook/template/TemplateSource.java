@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** Where the text of template files comes from. */
@@ -23,6 +25,16 @@ public interface TemplateSource {
   /** The templates that travel with the program. */
   static TemplateSource packaged() {
     return TemplateSource::packagedText;
+  }
+
+  /** The text of each of those by the name of its file, the first file last. */
+  static Map<String, String> packagedFiles() {
+    Map<String, String> files = new LinkedHashMap<>();
+    TemplateReader.read(packaged()).sheets().stream()
+        .map(sheet -> sheet.position().file())
+        .forEach(file -> files.put(file, packagedText(file).orElseThrow()));
+    files.put(FIRST_FILE, packagedText(FIRST_FILE).orElseThrow());
+    return files;
   }
 
   /** Templates that a person keeps in a folder of their own. */
