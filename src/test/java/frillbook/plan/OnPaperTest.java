@@ -18,8 +18,15 @@ import org.junit.jupiter.api.Test;
 class OnPaperTest {
   private static List<JoinPlace> joins(int count) {
     return IntStream.rangeClosed(1, count)
-        .mapToObj(n -> Filled.of(JoinPlace.class, Map.of("joinNo", n)))
+        .mapToObj(OnPaperTest::join)
         .toList();
+  }
+
+  private static JoinPlace join(int n) {
+    return Filled.of(
+        JoinPlace.class,
+        Map.of(
+            "joinNo", n, "joinCushion", 1, "joinMark", 5.0 * n, "joinRing", 2, "joinAngle", 90.0));
   }
 
   private static List<Double> lengths(int count) {
