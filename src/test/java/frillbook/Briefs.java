@@ -2,11 +2,11 @@ package frillbook;
 
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -28,10 +28,7 @@ enum Damage {
     @Override
     String to(String text, Random dice) {
       int at = dice.nextInt(text.length() - 1);
-      return text.substring(0, at)
-          + text.charAt(at + 1)
-          + text.charAt(at)
-          + text.substring(at + 2);
+      return text.substring(0, at) + text.charAt(at + 1) + text.charAt(at) + text.substring(at + 2);
     }
   },
   A_LINE_LEFT_OUT {
@@ -81,7 +78,8 @@ enum Damage {
       if (!formulas.isEmpty()) {
         int at = formulas.get(dice.nextInt(formulas.size()));
         int from = lines.get(at).indexOf("formula: ") + "formula: ".length();
-        lines.set(at, lines.get(at).substring(0, from) + swapped(lines.get(at).substring(from), dice));
+        lines.set(
+            at, lines.get(at).substring(0, from) + swapped(lines.get(at).substring(from), dice));
       }
       return joined(lines);
     }
@@ -91,11 +89,47 @@ enum Damage {
 
   private static final List<String> VALUES =
       List.of(
-          "0", "1", "-1", "2,5", "\"\"", "abc", "NaN", "1e308", "[a]", "{a: 1}", "none", "text",
-          "flag", "money", "true", "'\"abc\"'", "diameter", "grain", "check_fault", "ring_radius",
-          "plan_ok", "SUM(diameter)", "choice", "length", "currency", "\"{unit}\"", "\"{n}\"",
-          "\"{g}\"", "10000", "'='", "~", "!!int 3", "&a x", "*a", "|", "\"a\\0\"", "1/0", "1=1",
-          "XLOOKUP(1,2,3)", "((((((((", "\"{a, plural, other {b}}\"");
+          "0",
+          "1",
+          "-1",
+          "2,5",
+          "\"\"",
+          "abc",
+          "NaN",
+          "1e308",
+          "[a]",
+          "{a: 1}",
+          "none",
+          "text",
+          "flag",
+          "money",
+          "true",
+          "'\"abc\"'",
+          "diameter",
+          "grain",
+          "check_fault",
+          "ring_radius",
+          "plan_ok",
+          "SUM(diameter)",
+          "choice",
+          "length",
+          "currency",
+          "\"{unit}\"",
+          "\"{n}\"",
+          "\"{g}\"",
+          "10000",
+          "'='",
+          "~",
+          "!!int 3",
+          "&a x",
+          "*a",
+          "|",
+          "\"a\\0\"",
+          "1/0",
+          "1=1",
+          "XLOOKUP(1,2,3)",
+          "((((((((",
+          "\"{a, plural, other {b}}\"");
 
   abstract String to(String text, Random dice);
 

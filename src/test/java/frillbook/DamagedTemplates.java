@@ -1,6 +1,7 @@
 package frillbook;
 
-import frillbook.template.TemplateSource;
+import frillbook.reading.PackagedTemplates;
+import frillbook.source.TemplateSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import java.util.TreeMap;
  * @param files the text of each by its name
  */
 public record DamagedTemplates(Map<String, String> files) implements TemplateSource {
-  private static final Map<String, String> WHOLE = new TreeMap<>(TemplateSource.packagedFiles());
+  private static final Map<String, String> WHOLE = new TreeMap<>(PackagedTemplates.files());
 
   /** With a slip or two in one file, the same for the same seed. */
   public static DamagedTemplates inOne(long seed) {
@@ -39,13 +40,6 @@ public record DamagedTemplates(Map<String, String> files) implements TemplateSou
   private static String damaged(String text, Random dice) {
     Damage[] kinds = Damage.values();
     return kinds[dice.nextInt(kinds.length)].to(text, dice);
-  }
-
-  /** The same with tables of a few rows, which are calculated in no time. */
-  public DamagedTemplates shortened() {
-    Map<String, String> files = new TreeMap<>(files());
-    files.replaceAll((name, text) -> text.replaceAll("(?m)(?<=^ {2,8}rows: )\\d{2,}$", "4"));
-    return new DamagedTemplates(files);
   }
 
   @Override

@@ -2,9 +2,9 @@ package frillbook;
 
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.Form;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import frillbook.wording.PlanWords;
 import java.util.HashMap;
 import java.util.Map;

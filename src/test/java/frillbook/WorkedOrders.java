@@ -1,8 +1,8 @@
 package frillbook;
 
-import frillbook.brief.LengthUnit;
 import frillbook.materials.Material;
-import frillbook.plan.FrillWork;
+import frillbook.measure.LengthUnit;
+import frillbook.plan.ChosenGrain;
 import frillbook.plan.Plan;
 import frillbook.thread.Seam;
 import frillbook.time.Task;
@@ -158,19 +158,19 @@ public final class WorkedOrders {
         .with("interfacing_width", 20);
   }
 
-  public static FrillWork work(Briefs briefs) {
-    return Plan.of(briefs.brief()).work().orElseThrow().cut().orElseThrow();
+  public static ChosenGrain work(Briefs briefs) {
+    return Plan.of(briefs.brief()).cutting().orElseThrow().cut().orElseThrow();
   }
 
-  public static Task task(FrillWork work, String name) {
+  public static Task task(ChosenGrain work, String name) {
     return named(work.costing().hours().tasks(), Task::taskName, name);
   }
 
-  public static Seam seam(FrillWork work, String name) {
+  public static Seam seam(ChosenGrain work, String name) {
     return named(work.costing().thread().seams(), Seam::seamName, name);
   }
 
-  public static Material material(FrillWork work, String name) {
+  public static Material material(ChosenGrain work, String name) {
     return named(
         work.costing().bill().orElseThrow().materials().materials(), Material::materialName, name);
   }

@@ -1,5 +1,6 @@
 package frillbook.brief;
 
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedRecords;
 import java.util.Map;
 import java.util.Set;

@@ -1,5 +1,7 @@
 package frillbook.brief;
 
+import frillbook.measure.Currencies;
+
 /**
  * What the maker wants to be paid, and in which money.
  *

@@ -1,9 +1,9 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.source.Nearest;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
-import frillbook.template.Nearest;
 import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;

@@ -1,12 +1,12 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.client.ClientPage;
+import frillbook.client.PlanFile;
+import frillbook.measure.LengthUnit;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
-import frillbook.workbook.ClientPage;
-import frillbook.workbook.PlanFile;
-import frillbook.workbook.WorkbookPackage;
+import frillbook.pressing.WorkbookPackage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;

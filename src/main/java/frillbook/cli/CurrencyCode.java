@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.Currencies;
+import frillbook.measure.Currencies;
 import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;

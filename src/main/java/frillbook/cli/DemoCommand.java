@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;

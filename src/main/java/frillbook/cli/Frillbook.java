@@ -1,12 +1,12 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.client.PlanFileException;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
-import frillbook.template.Nearest;
-import frillbook.template.TemplateException;
-import frillbook.workbook.PlanFileException;
+import frillbook.source.Nearest;
+import frillbook.source.TemplateException;
 import java.io.PrintWriter;
 import java.util.Optional;
 import picocli.CommandLine;

@@ -1,7 +1,7 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthText;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthText;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import java.util.Locale;

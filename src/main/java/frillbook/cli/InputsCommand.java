@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.UnitText;

@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import frillbook.template.WorkbookTemplate;

@@ -1,15 +1,15 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.press.Paper;
+import frillbook.pressing.CalculatedWorkbook;
+import frillbook.pressing.Disagreement;
 import frillbook.template.Form;
 import frillbook.template.LineTemplate;
 import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.CalculatedWorkbook;
-import frillbook.workbook.Disagreement;
-import frillbook.workbook.WorkbookSetting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

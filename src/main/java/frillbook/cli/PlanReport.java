@@ -1,7 +1,7 @@
 package frillbook.cli;
 
 import frillbook.brief.Brief;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;

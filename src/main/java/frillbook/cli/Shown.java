@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.measure.Rounding;
 import frillbook.naming.NamedValues;
 import frillbook.template.ValueFormat;

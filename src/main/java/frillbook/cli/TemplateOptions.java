@@ -1,10 +1,10 @@
 package frillbook.cli;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.template.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +20,7 @@ final class TemplatesCommand implements Runnable {
 
   @Override
   public void run() {
-    NewFolder.write(TemplateSource.packagedFiles(), folder);
+    NewFolder.write(PackagedTemplates.files(), folder);
     spec.commandLine().getOut().println("templates  " + folder);
   }
 }

@@ -26,7 +26,7 @@ public record Cloth(double usableWidth, double usableShare, double buyStep) {
   }
 
   /** Area of {@code pieces} over the usable width, rounded up to the buy step. */
-  double lowerBound(Pieces pieces, Join join) {
+  public double lowerBound(Pieces pieces, Join join) {
     return buyLengthFor(pieces.area(join.gain()) / usableWidth);
   }
 }

@@ -15,5 +15,5 @@ public interface GrainPlan {
   double stripLength();
 
   /** How many strips are cut. */
-  Cut cut();
+  StripsCut cut();
 }

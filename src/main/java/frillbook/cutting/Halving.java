@@ -11,18 +11,18 @@ import java.util.Optional;
  * is kept only if the length is still not enough. What is kept in the end is one step short of the
  * answer. Ten rows search a thousand lengths.
  */
-final class Halving {
+public final class Halving {
   /** The most rows a search may take. */
-  static final int MOST = 20;
+  public static final int MOST = 20;
 
   private Halving() {}
 
   /** Tries a number of steps, knowing the largest number already found too small. */
-  interface Attempt<T extends Trial> {
+  public interface Attempt<T extends Trial> {
     T at(int steps, int tooSmall);
   }
 
-  static <T extends Trial> List<T> search(int rowCount, Attempt<T> attempt) {
+  public static <T extends Trial> List<T> search(int rowCount, Attempt<T> attempt) {
     List<T> rows = new ArrayList<>();
     int tooSmall = 0;
     for (int row = 1; row <= rowCount; row++) {
@@ -34,7 +34,7 @@ final class Halving {
   }
 
   /** The last length found enough, which is the shortest; empty if none was. */
-  static <T extends Trial> Optional<T> shortest(List<T> rows) {
+  public static <T extends Trial> Optional<T> shortest(List<T> rows) {
     return rows.stream().filter(Trial::enough).reduce((earlier, later) -> later);
   }
 }

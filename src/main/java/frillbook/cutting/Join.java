@@ -27,12 +27,12 @@ public record Join(boolean diagonal, double takeup, double gain) {
   }
 
   /** What a strip cut {@code length} long adds to the run. */
-  double net(double length) {
+  public double net(double length) {
     return length * gain - takeup;
   }
 
   /** The shortest strip worth cutting: half of it at least must be left after joining. */
-  double shortestUseful(double shortestPiece) {
+  public double shortestUseful(double shortestPiece) {
     return Math.max(shortestPiece, 2 * takeup);
   }
 
@@ -42,7 +42,7 @@ public record Join(boolean diagonal, double takeup, double gain) {
   }
 
   /** The same with the spares, each as good as a full strip of {@code fullStrip}. */
-  double netNeeded(Pieces pieces, double fullStrip) {
+  public double netNeeded(Pieces pieces, double fullStrip) {
     return netOfRun(pieces) + pieces.spareStrips() * Math.max(0, net(fullStrip));
   }
 }

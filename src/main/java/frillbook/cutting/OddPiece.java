@@ -16,7 +16,7 @@ public record OddPiece(double odd, double oddJoined) {
   public static final int MOST = 72;
 
   /** Longest first, padded with nothing to {@link #MOST}. */
-  static List<OddPiece> sorted(DoubleStream lengths, Join join) {
+  public static List<OddPiece> sorted(DoubleStream lengths, Join join) {
     List<Double> longestFirst = lengths.boxed().sorted(Comparator.reverseOrder()).toList();
     List<OddPiece> pieces = new ArrayList<>();
     double joined = 0;

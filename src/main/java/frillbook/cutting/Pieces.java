@@ -1,5 +1,7 @@
 package frillbook.cutting;
 
+import frillbook.measure.Outline;
+
 /**
  * What is to be cut from one cloth: strips to be joined into one run, and discs.
  *
@@ -25,12 +27,12 @@ public record Pieces(
    *
    * @param gain joined length over cut length
    */
-  double area(double gain) {
-    double disc = Math.PI * discDiameter * discDiameter / 4;
+  public double area(double gain) {
+    double disc = Outline.area(discDiameter);
     return joinedLength / gain * stripWidth + discCount * disc;
   }
 
-  double discRadius() {
+  public double discRadius() {
     return discDiameter / 2;
   }
 }

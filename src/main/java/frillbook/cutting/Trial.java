@@ -1,7 +1,7 @@
 package frillbook.cutting;
 
 /** A row of a halving search. */
-interface Trial {
+public interface Trial {
   int tried();
 
   boolean enough();

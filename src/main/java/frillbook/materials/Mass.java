@@ -2,9 +2,10 @@ package frillbook.materials;
 
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
-import frillbook.brief.LengthUnit;
 import frillbook.brief.MassSpec;
 import frillbook.discs.DiscSizes;
+import frillbook.measure.LengthUnit;
+import frillbook.measure.Outline;
 
 /**
  * What one finished cushion weighs, in grams, for posting. Thread, zip and the maker's own
@@ -24,7 +25,7 @@ public record Mass(double frillMass, double baseMass, double interfacingPart, do
   public static Mass of(Brief brief, DiscSizes discs, double stripArea, double fill) {
     LengthUnit unit = brief.unit();
     MassSpec spec = brief.materials().masses();
-    double disc = disc(discs.baseCutDiameter());
+    double disc = Outline.area(discs.baseCutDiameter());
     double frillArea = stripArea + brief.base().overlays() * disc;
     double interfacingArea = brief.materials().interfaced().discs() * disc;
     double frill = grams(unit, frillArea, spec.frillClothMass());
@@ -42,10 +43,6 @@ public record Mass(double frillMass, double baseMass, double interfacingPart, do
   private static double backArea(Brief brief, DiscSizes discs) {
     double back = discs.backCutDiameter();
     boolean whole = brief.base().backStyle() == BackStyle.ONE_DISC;
-    return whole ? disc(back) : Math.PI / 4 * back * 2 * discs.backPieceHeight();
-  }
-
-  private static double disc(double diameter) {
-    return Math.PI / 4 * diameter * diameter;
+    return whole ? Outline.area(back) : Math.PI / 4 * back * 2 * discs.backPieceHeight();
   }
 }

@@ -34,7 +34,7 @@ public record Material(
   public static final String THREAD = "thread";
 
   /** Every material in the order a maker buys them. */
-  static List<Material> all(Brief brief, Needs needs) {
+  static List<Material> all(Brief brief, MaterialNeeds needs) {
     MaterialSpec spec = brief.materials();
     PriceSpec price = spec.prices();
     Counter counter = new Counter(Money.in(brief.money().currencyCode()), spec.chargeAs());

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Materials(List<Material> materials, double materialsTotal) {
 
-  public static Materials of(Brief brief, Needs needs) {
+  public static Materials of(Brief brief, MaterialNeeds needs) {
     List<Material> lines = Material.all(brief, needs);
     double[] charged = lines.stream().mapToDouble(Material::materialCharged).toArray();
     return new Materials(lines, Money.in(brief.money().currencyCode()).sum(charged));

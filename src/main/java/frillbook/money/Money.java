@@ -1,6 +1,6 @@
 package frillbook.money;
 
-import frillbook.brief.Currencies;
+import frillbook.measure.Currencies;
 import frillbook.measure.Rounding;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

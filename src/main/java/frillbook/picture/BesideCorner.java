@@ -1,7 +1,7 @@
 package frillbook.picture;
 
-import frillbook.cutting.BesideDisc;
-import frillbook.cutting.CornerStrips;
+import frillbook.bias.BesideDisc;
+import frillbook.bias.CornerStrips;
 import frillbook.measure.Rounding;
 import frillbook.picture.BesideStrips.BesideStrip;
 import frillbook.picture.BesideStrips.Deeps;

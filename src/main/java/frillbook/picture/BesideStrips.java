@@ -1,6 +1,6 @@
 package frillbook.picture;
 
-import frillbook.cutting.BesideDisc;
+import frillbook.bias.BesideDisc;
 import frillbook.measure.Rounding;
 import frillbook.naming.Prefixed;
 import java.util.List;

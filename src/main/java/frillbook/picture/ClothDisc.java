@@ -1,6 +1,6 @@
 package frillbook.picture;
 
-import frillbook.cutting.BiasPlan;
+import frillbook.bias.BiasPlan;
 import java.util.List;
 import java.util.stream.IntStream;
 

@@ -1,6 +1,6 @@
 package frillbook.picture;
 
-import frillbook.cutting.CornerStrips;
+import frillbook.bias.CornerStrips;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

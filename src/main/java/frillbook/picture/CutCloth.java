@@ -1,17 +1,17 @@
 package frillbook.picture;
 
+import frillbook.bias.BiasPlan;
+import frillbook.bias.CornerStrips;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.cutting.BiasPlan;
-import frillbook.cutting.CornerStrips;
-import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
-import frillbook.cutting.LaneRow;
 import frillbook.cutting.OddRow;
-import frillbook.cutting.StraightPlan;
 import frillbook.cutting.Tally;
 import frillbook.discs.DiscSizes;
+import frillbook.grains.GrainPlans;
 import frillbook.measure.Rounding;
+import frillbook.straight.LaneRow;
+import frillbook.straight.StraightPlan;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -24,7 +24,7 @@ import java.util.stream.DoubleStream;
  */
 public record CutCloth(
     Brief brief,
-    FrillLayouts layouts,
+    GrainPlans layouts,
     GrainPlan plan,
     DiscSizes discs,
     double width,

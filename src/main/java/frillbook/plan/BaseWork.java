@@ -13,9 +13,9 @@ import frillbook.picture.CutBase;
  */
 public record BaseWork(BaseCloth base, double baseClothOrder, BasePicture picture) {
 
-  static BaseWork of(Workroom room, Sizes sizes) {
-    Brief brief = room.brief();
-    BaseCloth base = BaseCloth.of(brief, room.discs(), room.baseCloth());
+  static BaseWork of(SizedBrief sized, Sizes sizes) {
+    Brief brief = sized.brief();
+    BaseCloth base = BaseCloth.of(brief, sized.discs(), sized.baseCloth());
     CutBase cut =
         new CutBase(
             new BasePlaces(brief.cushion().quantity(), sizes.discs(), base),

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Reckons the money of an order whose materials and hours are known. */
-record Billing(Job job, Materials materials, Hours hours, Leanings leanings) {
+record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings leanings) {
 
   /** {@code asks} where the profit is a possible one. */
   Bill of(List<ChoiceRow> choices, boolean asks) {
@@ -34,13 +34,13 @@ record Billing(Job job, Materials materials, Hours hours, Leanings leanings) {
             costs,
             materials.materialsTotal(),
             hours.hoursTotal(),
-            job.quantity()),
+            order.quantity()),
         LeaningPrices.of(brief(), leanings, base(costs)),
         asking);
   }
 
   private Asking asking(Costs costs, List<ChoiceRow> choices) {
-    Price price = Price.of(money(), brief().money(), costs.costTotal(), job.quantity());
+    Price price = Price.of(money(), brief().money(), costs.costTotal(), order.quantity());
     double materialsTotal = materials.materialsTotal();
     List<MoneyShare> shares = MoneyShare.all(money(), materialsTotal, costs, price);
     return new Asking(
@@ -53,7 +53,7 @@ record Billing(Job job, Materials materials, Hours hours, Leanings leanings) {
 
   private LeaningPrices.Base base(Costs costs) {
     return new LeaningPrices.Base(
-        job.strip().flatLength(),
+        order.strip().flatLength(),
         materials.charged(Material.FRILL_CLOTH),
         wages(0, 2, 3, 4) + materials.charged(Material.THREAD),
         wages(5, 6),
@@ -76,6 +76,6 @@ record Billing(Job job, Materials materials, Hours hours, Leanings leanings) {
   }
 
   private Brief brief() {
-    return job.brief();
+    return order.brief();
   }
 }

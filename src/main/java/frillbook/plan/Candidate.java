@@ -3,7 +3,7 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.brief.LookSpec;
-import frillbook.cutting.FrillCutting;
+import frillbook.grains.FrillCutting;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;
 import java.util.Optional;
@@ -32,10 +32,11 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
     }
   }
 
-  /** The look of the brief itself, which {@code job} has planned. */
-  static Candidate own(Job job) {
-    Made made = Made.of(job.rings(), job.strip(), job.cut().buyLength(), job.frillUsedLength());
-    return new Candidate(Optional.of(job.brief().look()), Optional.of(made), ChoiceSearch.none());
+  /** The look of the brief itself, which {@code order} has planned. */
+  static Candidate own(PlannedOrder order) {
+    Made made =
+        Made.of(order.rings(), order.strip(), order.cut().buyLength(), order.frillUsedLength());
+    return new Candidate(Optional.of(order.brief().look()), Optional.of(made), ChoiceSearch.none());
   }
 
   /** {@code brief} with another {@code look}, if there is one. */
@@ -45,20 +46,20 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
   }
 
   private static Candidate of(Brief brief, LookSpec look) {
-    Workroom room = Workroom.of(brief.with(look));
-    Sizes sizes = Sizes.of(room);
-    Checks checks = Checks.of(room.brief(), sizes);
+    SizedBrief sized = SizedBrief.of(brief.with(look));
+    Sizes sizes = Sizes.of(sized);
+    Checks checks = Checks.of(sized.brief(), sizes);
     return checks.rowsFit() && checks.orderIsWorkable()
-        ? searched(room, sizes)
+        ? searched(sized, sizes)
         : new Candidate(Optional.of(look), Optional.empty(), ChoiceSearch.none());
   }
 
-  private static Candidate searched(Workroom room, Sizes sizes) {
-    Brief brief = room.brief();
+  private static Candidate searched(SizedBrief sized, Sizes sizes) {
+    Brief brief = sized.brief();
     Grain grain = brief.cloth().grain();
-    Rings rings = Rings.of(brief, room.rows());
+    Rings rings = Rings.of(brief, sized.rows());
     StripLength strip = StripLength.of(brief, rings.stitchedLength());
-    FrillCutting cutting = room.cuttingOf(strip.orderFlatLength());
+    FrillCutting cutting = sized.cuttingOf(strip.orderFlatLength());
     ChoiceSearch search = ChoiceSearch.of(cutting, sizes.starts(), grain, rings, strip);
     double used = search.order().orElseThrow().usedLength();
     Optional<Made> made = search.bought().map(b -> Made.of(rings, strip, b.buyLength(), used));

@@ -4,6 +4,7 @@ import frillbook.brief.Brief;
 import frillbook.brief.Interfaced;
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
+import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
@@ -79,7 +80,7 @@ public record Checks(
 
   /** Judged by the area rule, before the rows are worked out. */
   private static boolean workable(Brief brief, Sizes sizes) {
-    double band = Math.PI * sizes.rows().outerRadius() * sizes.rows().outerRadius();
+    double band = Outline.area(2 * sizes.rows().outerRadius());
     double run =
         band
             / brief.cushion().ringSpacing()

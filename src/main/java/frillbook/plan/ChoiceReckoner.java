@@ -19,13 +19,17 @@ import java.util.Optional;
  * The brief's own look gives the plan's own figures.
  */
 record ChoiceReckoner(
-    Job job, ThreadNeed thread, Hours hours, Optional<Materials> materials, boolean asks) {
+    PlannedOrder order,
+    ThreadNeed thread,
+    Hours hours,
+    Optional<Materials> materials,
+    boolean asks) {
   private static final int OWN = 1;
 
   ChoiceRow.Figures figures(int number, Candidate.Made made) {
-    int joins = number == OWN ? job.cut().joinCount() : joins(made);
-    int strips = number == OWN ? job.cut().stripCount() : strips(joins);
-    Change change = new Change(job, made, strips, joins);
+    int joins = number == OWN ? order.cut().joinCount() : joins(made);
+    int strips = number == OWN ? order.cut().stripCount() : strips(joins);
+    Change change = new Change(order, made, strips, joins);
     double metres = thread(change);
     double time = hours(change);
     Optional<ChoiceRow.Cost> cost = materials.map(all -> cost(made, metres, time, all));
@@ -54,16 +58,16 @@ record ChoiceReckoner(
 
   private ChoiceRow.Asked asked(ChoiceRow.Cost cost) {
     return ChoiceRow.Asked.of(
-        Price.of(money(), brief().money(), cost.choiceCost(), job.quantity()));
+        Price.of(money(), brief().money(), cost.choiceCost(), order.quantity()));
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
   double meanStripNet() {
-    return (job.cut().joinedLength() - job.cut().joinTakeup()) / job.cut().runCount();
+    return (order.cut().joinedLength() - order.cut().joinTakeup()) / order.cut().runCount();
   }
 
   private int joins(Candidate.Made made) {
-    double net = made.flat() * job.quantity() - job.cut().joinTakeup();
+    double net = made.flat() * order.quantity() - order.cut().joinTakeup();
     return Math.max(0, Rounding.up(net / meanStripNet()) - 1);
   }
 
@@ -99,7 +103,7 @@ record ChoiceReckoner(
   }
 
   private double frill(Candidate.Made made) {
-    double used = made.used() / job.sizes().usableShare();
+    double used = made.used() / order.sizes().usableShare();
     double length = isBought() ? made.cloth() : used;
     return length / brief().unit().unitsPerLong() * prices().frillCloth();
   }
@@ -122,6 +126,6 @@ record ChoiceReckoner(
   }
 
   private Brief brief() {
-    return job.brief();
+    return order.brief();
   }
 }

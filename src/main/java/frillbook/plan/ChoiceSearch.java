@@ -1,11 +1,11 @@
 package frillbook.plan;
 
+import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
-import frillbook.cutting.BiasTrial;
-import frillbook.cutting.FrillCutting;
-import frillbook.cutting.GrainSearch;
-import frillbook.cutting.GrainStarts;
-import frillbook.cutting.SheetTrial;
+import frillbook.grains.FrillCutting;
+import frillbook.grains.GrainSearch;
+import frillbook.grains.GrainStarts;
+import frillbook.grains.SheetTrial;
 import frillbook.naming.Prefixed;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;

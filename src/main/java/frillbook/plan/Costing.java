@@ -6,6 +6,7 @@ import frillbook.fill.Filling;
 import frillbook.materials.Interfacing;
 import frillbook.materials.Mass;
 import frillbook.materials.Materials;
+import frillbook.measure.Outline;
 import frillbook.naming.Prefixed;
 import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
@@ -40,31 +41,31 @@ public record Costing(
     Leanings leanings,
     Optional<Bill> bill) {
 
-  static Costing of(Job job, Checks checks, Optional<BaseCloth> base) {
-    Brief brief = job.brief();
+  static Costing of(PlannedOrder order, Checks checks, Optional<BaseCloth> base) {
+    Brief brief = order.brief();
     Filling filling = Filling.of(brief);
-    ThreadNeed thread = ThreadNeed.of(brief, job.sewing());
-    Hours hours = Hours.of(brief.times(), job.amounts());
+    ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
+    Hours hours = Hours.of(brief.times(), order.amounts());
     Optional<Materials> materials =
         base.filter(b -> checks.interfacingFits())
-            .map(b -> job.needs(b, filling.fillWeight(), thread.threadLength()))
+            .map(b -> order.needs(b, filling.fillWeight(), thread.threadLength()))
             .map(needs -> Materials.of(brief, needs));
     Candidate two = Candidate.of(brief, brief.choices().two());
     Candidate three = Candidate.of(brief, brief.choices().three());
     ChoiceReckoner reckoner =
-        new ChoiceReckoner(job, thread, hours, materials, checks.marginIsPossible());
+        new ChoiceReckoner(order, thread, hours, materials, checks.marginIsPossible());
     List<ChoiceRow> choices =
         List.of(
-            ChoiceRow.of(1, Candidate.own(job), reckoner),
+            ChoiceRow.of(1, Candidate.own(order), reckoner),
             ChoiceRow.of(2, two, reckoner),
             ChoiceRow.of(3, three, reckoner));
-    Leanings leanings = leanings(job);
+    Leanings leanings = leanings(order);
     return new Costing(
         thread,
-        job.interfacing(),
-        job.zipCount(),
-        mass(job, filling),
-        job.frillUsedLength(),
+        order.interfacing(),
+        order.zipCount(),
+        mass(order, filling),
+        order.frillUsedLength(),
         hours,
         reckoner.meanStripNet(),
         two.search(),
@@ -72,23 +73,26 @@ public record Costing(
         choices,
         leanings,
         materials.map(
-            m -> new Billing(job, m, hours, leanings).of(choices, checks.marginIsPossible())));
+            m -> new Billing(order, m, hours, leanings).of(choices, checks.marginIsPossible())));
   }
 
-  private static Mass mass(Job job, Filling filling) {
+  private static Mass mass(PlannedOrder order, Filling filling) {
     // Bias strips that stretch are cut shorter than they join, and weigh what was cut.
-    double cutLength = job.strip().flatLength() / job.sizes().joinGain();
-    double stripArea = cutLength * job.sizes().strip().stripCutWidth();
-    return Mass.of(job.brief(), job.sizes().discs(), stripArea, filling.fillEach());
+    double cutLength = order.strip().flatLength() / order.sizes().joinGain();
+    double stripArea = cutLength * order.sizes().strip().stripCutWidth();
+    return Mass.of(order.brief(), order.sizes().discs(), stripArea, filling.fillEach());
   }
 
-  private static Leanings leanings(Job job) {
-    double diameter = job.sizes().discs().baseCutDiameter();
-    int overlays = job.sizes().discs().overlayCount();
-    double discs = overlays * Math.PI * diameter * diameter / 4 / job.sizes().usableWidth();
+  private static Leanings leanings(PlannedOrder order) {
+    double diameter = order.sizes().discs().baseCutDiameter();
+    int overlays = order.sizes().discs().overlayCount();
+    double discs = overlays * Outline.area(diameter) / order.sizes().usableWidth();
     return Leanings.of(
-        job.brief(),
+        order.brief(),
         new Leanings.Base(
-            job.rings().stitchedLength(), job.strip().flatLength(), discs, job.frillUsedLength()));
+            order.rings().stitchedLength(),
+            order.strip().flatLength(),
+            discs,
+            order.frillUsedLength()));
   }
 }

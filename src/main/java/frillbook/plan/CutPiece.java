@@ -1,7 +1,7 @@
 package frillbook.plan;
 
-import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
+import frillbook.grains.GrainPlans;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ public record CutPiece(String cutPiece, int cutCount, Optional<Size> size) {
    */
   public record Size(double cutLength, double cutWidth) {}
 
-  static List<CutPiece> all(Sizes sizes, FrillLayouts layouts, GrainPlan plan) {
+  static List<CutPiece> all(Sizes sizes, GrainPlans layouts, GrainPlan plan) {
     double disc = sizes.discs().baseCutDiameter();
     double width = sizes.strip().stripCutWidth();
     List<CutPiece> pieces = new ArrayList<>();

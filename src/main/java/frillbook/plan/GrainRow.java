@@ -1,8 +1,8 @@
 package frillbook.plan;
 
 import frillbook.brief.Grain;
-import frillbook.cutting.FrillLayouts;
 import frillbook.cutting.GrainPlan;
+import frillbook.grains.GrainPlans;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +29,7 @@ public record GrainRow(String grainName, String grainFits, Optional<Figures> fig
     }
   }
 
-  static List<GrainRow> all(FrillLayouts layouts) {
+  static List<GrainRow> all(GrainPlans layouts) {
     return Arrays.stream(Grain.values()).map(grain -> of(grain, layouts.plan(grain))).toList();
   }
 

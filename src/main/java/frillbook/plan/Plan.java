@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param checkFlag STOP without a plan, MIND where something wants thought, else READY
  * @param rows the flower; empty where no ring fits
  * @param base empty where bases or backs do not fit their cloth
- * @param work the cutting and all that follows; empty where a check says that there is none
+ * @param cutting the cutting and all that follows; empty where a check says that there is none
  */
 public record Plan(
     double tiny,
@@ -37,41 +37,43 @@ public record Plan(
     Side side,
     Optional<RowWork> rows,
     Optional<BaseWork> base,
-    Optional<Work> work) {
+    Optional<GrainsCompared> cutting) {
 
   /** The plan for {@code brief}, whose inputs lie in their ranges. */
   public static Plan of(Brief brief) {
-    Workroom room = Workroom.of(brief);
-    Sizes sizes = Sizes.of(room);
+    SizedBrief sized = SizedBrief.of(brief);
+    Sizes sizes = Sizes.of(sized);
     Checks checks = Checks.of(brief, sizes);
-    Optional<Frill> frill = when(checks.rowsFit(), room).map(Frill::of);
+    Optional<Frill> frill = when(checks.rowsFit(), sized).map(Frill::of);
     Optional<BaseWork> base =
-        when(checks.baseFitsCloth(), room).map(fitting -> BaseWork.of(fitting, sizes));
+        when(checks.baseFitsCloth(), sized).map(fitting -> BaseWork.of(fitting, sizes));
     Optional<BaseCloth> cloth = base.map(BaseWork::base);
-    Optional<Work> work =
-        frill.filter(f -> checks.clothFits()).map(f -> Work.of(room, sizes, checks, f, cloth));
+    Optional<GrainsCompared> cutting =
+        frill
+            .filter(f -> checks.clothFits())
+            .map(f -> GrainsCompared.of(sized, sizes, checks, f, cloth));
     List<GuideJoin> joins =
-        work.flatMap(Work::cut).map(FrillWork::joinsOfTheFirst).orElse(List.of());
+        cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::joinsOfTheFirst).orElse(List.of());
     Filling filling = Filling.of(brief);
-    boolean found = work.map(Work::cutOk).orElse(true);
+    boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
         Money.in(brief.money().currencyCode()).places(),
         brief.unit().symbol(),
         sizes,
         checks,
-        Guards.of(brief.choices(), checks, work.map(Work::cutOk).orElse(false)),
+        Guards.of(brief.choices(), checks, cutting.map(GrainsCompared::cutOk).orElse(false)),
         found,
         flag(checks, found),
         filling,
         Side.of(brief, filling),
-        frill.map(f -> RowWork.of(room, f, joins)),
+        frill.map(f -> RowWork.of(sized, f, joins)),
         base,
-        work);
+        cutting);
   }
 
-  private static Optional<Workroom> when(boolean fits, Workroom room) {
-    return fits ? Optional.of(room) : Optional.empty();
+  private static Optional<SizedBrief> when(boolean fits, SizedBrief sized) {
+    return fits ? Optional.of(sized) : Optional.empty();
   }
 
   private static String flag(Checks checks, boolean found) {

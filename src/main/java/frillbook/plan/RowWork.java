@@ -10,7 +10,7 @@ import frillbook.rows.RingsOnPaper;
 import frillbook.strip.StripLength;
 import java.util.List;
 
-/** The rows of a brief that has room for them, the strip they take, and how both look. */
+/** The rows of a brief that has sized for them, the strip they take, and how both look. */
 public record RowWork(
     Rings rings,
     StripLength strip,
@@ -21,8 +21,8 @@ public record RowWork(
     Guide guide) {
 
   /** {@code joins} are those in the first cushion; none where no cloth is found for its strips. */
-  static RowWork of(Workroom room, Frill frill, List<GuideJoin> joins) {
-    Brief brief = room.brief();
+  static RowWork of(SizedBrief sized, Frill frill, List<GuideJoin> joins) {
+    Brief brief = sized.brief();
     Rings rings = frill.rings();
     StripLength strip = frill.strip();
     Ripple ripple = Ripple.of(brief.frill().fullness());
@@ -32,7 +32,7 @@ public record RowWork(
         SewingMarks.of(rings, strip),
         RingsOnPaper.of(rings),
         ripple,
-        Flower.of(brief, room.rows(), rings.ringCount(), ripple.rippleDepth()),
-        Guide.of(brief, room.rows(), rings, strip.flatLength(), joins));
+        Flower.of(brief, sized.rows(), rings.ringCount(), ripple.rippleDepth()),
+        Guide.of(brief, sized.rows(), rings, strip.flatLength(), joins));
   }
 }

@@ -3,9 +3,9 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
-import frillbook.cutting.FrillCutting;
-import frillbook.cutting.GrainStarts;
 import frillbook.discs.DiscSizes;
+import frillbook.grains.FrillCutting;
+import frillbook.grains.GrainStarts;
 import frillbook.rows.RowSizes;
 import frillbook.strip.StripSizes;
 
@@ -39,21 +39,21 @@ public record Sizes(
     boolean edgeSewn,
     GrainStarts starts) {
 
-  static Sizes of(Workroom room) {
-    Brief brief = room.brief();
+  static Sizes of(SizedBrief sized) {
+    Brief brief = sized.brief();
     Grain grain = brief.cloth().grain();
-    Cloth cloth = room.frillCloth();
+    Cloth cloth = sized.frillCloth();
     // The length of the run has no part in these sizes.
-    FrillCutting cutting = room.cuttingOf(0);
+    FrillCutting cutting = sized.cuttingOf(0);
     GrainStarts starts = cutting.starts();
     return new Sizes(
-        room.rows(),
-        room.strip(),
-        room.discs(),
+        sized.rows(),
+        sized.strip(),
+        sized.discs(),
         cloth.usableWidth(),
         cloth.usableShare(),
         brief.cloth().washShrinkLength() + brief.cloth().washShrinkWidth() > 0,
-        room.baseCloth().usableWidth(),
+        sized.baseCloth().usableWidth(),
         cutting.join(grain).gain(),
         cutting.bias().lineStep(),
         grain.ordinal() + 1,

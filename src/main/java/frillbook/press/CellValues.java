@@ -1,6 +1,6 @@
 package frillbook.press;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;

@@ -1,6 +1,6 @@
 package frillbook.press;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;

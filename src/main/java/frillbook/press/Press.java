@@ -1,6 +1,6 @@
 package frillbook.press;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.template.Form;
 import java.util.List;
 import java.util.Map;

@@ -1,12 +1,12 @@
 package frillbook.press;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.source.Position;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.InputUse;
-import frillbook.template.Position;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;

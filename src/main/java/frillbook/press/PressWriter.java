@@ -1,9 +1,9 @@
 package frillbook.press;
 
+import frillbook.formula.FormulaText;
+import frillbook.source.Position;
 import frillbook.template.Form;
-import frillbook.template.FormulaText;
 import frillbook.template.InputTemplate;
-import frillbook.template.Position;
 import frillbook.template.Range;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Sentence;

@@ -3,6 +3,7 @@ package frillbook.rows;
 import frillbook.brief.Brief;
 import frillbook.brief.CushionSpec;
 import frillbook.brief.RowStyle;
+import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,13 +53,13 @@ public record Rings(
       return spiral(cushion).lengthTo(sizes.outerRadius()) - start;
     }
     double radii = count * sizes.firstRadius() + cushion.ringSpacing() * count * (count - 1) / 2;
-    return 2 * Math.PI * radii + count * cushion.ringLap();
+    return Outline.around(2 * radii) + count * cushion.ringLap();
   }
 
   private static double areaRule(CushionSpec cushion, RowSizes sizes) {
     double outer = sizes.outerRadius();
     double gap = cushion.centreGap();
-    return Math.PI * (outer * outer - gap * gap) / cushion.ringSpacing();
+    return (Outline.area(2 * outer) - Outline.area(2 * gap)) / cushion.ringSpacing();
   }
 
   private static List<Ring> rings(Brief brief, RowSizes sizes, int count, double start) {
@@ -84,7 +85,7 @@ public record Rings(
   private static double running(CushionSpec cushion, double radius, double before, double start) {
     return isSpiral(cushion)
         ? spiral(cushion).lengthTo(radius) - start
-        : before + 2 * Math.PI * radius + cushion.ringLap();
+        : before + Outline.around(2 * radius) + cushion.ringLap();
   }
 
   private static Spiral spiral(CushionSpec cushion) {

@@ -14,12 +14,13 @@ public record AxisTemplate(String label, Optional<Double> from, Optional<Double>
   private static final double DRAWN_TO = 1;
 
   /** An axis nothing is said about. */
-  static AxisTemplate plain(ChartKind kind) {
+  public static AxisTemplate plain(ChartKind kind) {
     return of(kind, "", Optional.empty(), Optional.empty());
   }
 
   /** A drawing reaches from −1 to 1 where nothing else is said. */
-  static AxisTemplate of(ChartKind kind, String label, Optional<Double> from, Optional<Double> to) {
+  public static AxisTemplate of(
+      ChartKind kind, String label, Optional<Double> from, Optional<Double> to) {
     return kind == ChartKind.DRAWING
         ? new AxisTemplate(
             label, Optional.of(from.orElse(DRAWN_FROM)), Optional.of(to.orElse(DRAWN_TO)))
@@ -31,7 +32,7 @@ public record AxisTemplate(String label, Optional<Double> from, Optional<Double>
     return to.orElseThrow() - from.orElseThrow();
   }
 
-  boolean isReversed() {
+  public boolean isReversed() {
     return from.isPresent() && to.isPresent() && length() <= 0;
   }
 }

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.source.Position;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package frillbook.template;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.wording.Sentence;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,8 @@
 package frillbook.template;
 
-import frillbook.brief.Currencies;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.Currencies;
+import frillbook.measure.LengthUnit;
+import frillbook.source.Position;
 import java.math.BigDecimal;
 import java.util.List;
 

@@ -1,5 +1,10 @@
 package frillbook.template;
 
+import frillbook.formula.FormulaLexer;
+import frillbook.formula.FormulaText;
+import frillbook.source.Mistakes;
+import frillbook.source.Position;
+import frillbook.source.SourceText;
 import java.util.Optional;
 
 /**
@@ -18,11 +23,5 @@ public record InputUse(String part, Optional<FormulaText> when) {
     Position nowhere = new Position("", 1, 1);
     return new InputUse(
         part, when.map(text -> FormulaLexer.lex(SourceText.at(nowhere, text), new Mistakes())));
-  }
-
-  static InputUse read(Block block) {
-    return new InputUse(
-        block.requiredRawText("part").value(),
-        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
   }
 }

@@ -1,5 +1,7 @@
 package frillbook.template;
 
+import frillbook.formula.FormulaText;
+import frillbook.source.Position;
 import frillbook.wording.Sentence;
 import java.util.Optional;
 

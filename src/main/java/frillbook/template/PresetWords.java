@@ -1,6 +1,6 @@
 package frillbook.template;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 
 /**
  * The words an input has until a person changes them.
@@ -10,7 +10,7 @@ import frillbook.brief.LengthUnit;
  */
 public record PresetWords(String inch, String cm) {
   /** Of an input that holds no words. */
-  static final PresetWords NONE = new PresetWords("", "");
+  public static final PresetWords NONE = new PresetWords("", "");
 
   /** The same in both. */
   public static PresetWords both(String words) {

@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.source.Position;
 import java.util.List;
 
 /** One entry of a sheet, from top to bottom. */

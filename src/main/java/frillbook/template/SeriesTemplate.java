@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.source.Position;
 import java.util.stream.Stream;
 
 /**
@@ -15,7 +16,7 @@ public record SeriesTemplate(
   /** A column's name and where it is written. */
   public record Column(String name, Position position) {}
 
-  Stream<Column> columns() {
+  public Stream<Column> columns() {
     return Stream.of(x, y);
   }
 }

@@ -23,7 +23,7 @@ public enum ValueFormat {
   /** 1 shown as yes, 0 shown as no. */
   FLAG;
 
-  boolean isLength() {
+  public boolean isLength() {
     return this == LENGTH || this == CUT;
   }
 }

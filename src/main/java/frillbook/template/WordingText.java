@@ -1,5 +1,6 @@
 package frillbook.template;
 
+import frillbook.source.Position;
 import frillbook.wording.Wording;
 import java.util.Map;
 

@@ -2,6 +2,7 @@ package frillbook.thread;
 
 import frillbook.brief.Brief;
 import frillbook.brief.ThreadSpec;
+import frillbook.measure.Outline;
 import java.util.List;
 
 /**
@@ -23,7 +24,7 @@ public record Seam(String seamName, double seamLength, double seamRatio, double 
     double machine = spec.threadRatio();
     double flat = batch(brief, sewing.flatLength());
     double rows = batch(brief, sewing.stitchedLength());
-    double around = batch(brief, Math.PI * brief.cushion().diameter());
+    double around = batch(brief, Outline.around(brief.cushion().diameter()));
     return List.of(
         of("gathering rows", flat * spec.gatheringRows(), machine),
         of("joins", joins(brief, sewing), machine),

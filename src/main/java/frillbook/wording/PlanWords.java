@@ -1,6 +1,6 @@
 package frillbook.wording;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package frillbook.wording;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;

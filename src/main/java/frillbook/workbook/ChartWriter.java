@@ -1,5 +1,10 @@
 package frillbook.workbook;
 
+import frillbook.chart.ChartFrame;
+import frillbook.chart.ChartPlace;
+import frillbook.chart.ChartSpace;
+import frillbook.look.Look;
+import frillbook.look.WorkbookSetting;
 import frillbook.template.ChartTemplate;
 
 /** Writes charts: the sentence above, the rows a chart lies on, the chart itself. */
@@ -8,13 +13,13 @@ final class ChartWriter {
   static final int MORE_ROWS = 2;
 
   private final Page page;
-  private final Layout layout;
+  private final SheetPlaces places;
   private final FormulaTranslation formulas;
   private final TextWriter texts;
 
-  ChartWriter(Page page, Layout layout, FormulaTranslation formulas, TextWriter texts) {
+  ChartWriter(Page page, SheetPlaces places, FormulaTranslation formulas, TextWriter texts) {
     this.page = page;
-    this.layout = layout;
+    this.places = places;
     this.formulas = formulas;
     this.texts = texts;
   }
@@ -35,6 +40,6 @@ final class ChartWriter {
             chart.name(),
             setting.say(chart.label()),
             setting.say(chart.alt()))
-        .hang(page.sheet(), ChartSpace.of(chart, frame, layout.names(), setting));
+        .hang(page.sheet(), ChartSpace.of(chart, frame, places.names(), setting));
   }
 }

@@ -1,5 +1,8 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+import frillbook.look.NumberFormats;
+import frillbook.look.Span;
 import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
@@ -11,12 +14,12 @@ final class CheckWriter {
   private static final double CHECK_HEIGHT = 19;
 
   private final Page page;
-  private final Layout layout;
+  private final SheetPlaces places;
   private final FormulaTranslation formulas;
 
-  CheckWriter(Page page, Layout layout, FormulaTranslation formulas) {
+  CheckWriter(Page page, SheetPlaces places, FormulaTranslation formulas) {
     this.page = page;
-    this.layout = layout;
+    this.places = places;
     this.formulas = formulas;
   }
 
@@ -31,7 +34,7 @@ final class CheckWriter {
     int next = row;
     for (InputTemplate input : inputs) {
       String fault = formulas.fault(input, input.name());
-      Span place = layout.fault(input).orElseThrow();
+      Span place = places.fault(input).orElseThrow();
       String sentence = formulas.remark(input, place, CellValues.FINE);
       row(
           next++,
@@ -44,19 +47,19 @@ final class CheckWriter {
   }
 
   private void row(int row, String label, String fault, String sentence, String longest) {
-    page.text(row, Layout.LABEL, page.setting().say(label), page.styles().of(Look.LABEL));
-    page.formula(row, Layout.FAULT, fault, page.styles().of(Look.VALUE, NumberFormats.FAULT));
-    page.formula(row, Layout.SENTENCE, sentence, page.styles().of(Look.SENTENCE));
-    page.mergeToEnd(row, Layout.SENTENCE, Look.SENTENCE);
+    page.text(row, SheetPlaces.LABEL, page.setting().say(label), page.styles().of(Look.LABEL));
+    page.formula(row, SheetPlaces.FAULT, fault, page.styles().of(Look.VALUE, NumberFormats.FAULT));
+    page.formula(row, SheetPlaces.SENTENCE, sentence, page.styles().of(Look.SENTENCE));
+    page.mergeToEnd(row, SheetPlaces.SENTENCE, Look.SENTENCE);
     page.heighten(row, CHECK_HEIGHT);
-    page.fit(row, label, Layout.LABEL, Layout.LABEL, Look.LABEL);
-    page.fit(row, longest, Layout.SENTENCE, page.lastColumn(), Look.HEADER);
+    page.fit(row, label, SheetPlaces.LABEL, SheetPlaces.LABEL, Look.LABEL);
+    page.fit(row, longest, SheetPlaces.SENTENCE, page.lastColumn(), Look.HEADER);
   }
 
   /** Sets off what is wrong in rows {@code first} to {@code last}. */
   private void alarm(int first, int last) {
-    String fault = new CellReference(first, Layout.FAULT, false, true).formatAsString();
-    CellRangeAddress rows = new CellRangeAddress(first, last, Layout.FAULT, page.lastColumn());
+    String fault = new CellReference(first, SheetPlaces.FAULT, false, true).formatAsString();
+    CellRangeAddress rows = new CellRangeAddress(first, last, SheetPlaces.FAULT, page.lastColumn());
     page.styles().emphasis().addAlarm(page.sheet(), fault + "<>0", rows);
   }
 }

@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;

@@ -1,12 +1,14 @@
 package frillbook.workbook;
 
-import frillbook.brief.Currencies;
-import frillbook.brief.LengthUnit;
+import frillbook.formula.FormulaText;
+import frillbook.formula.FormulaToken;
+import frillbook.look.Span;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.Currencies;
+import frillbook.measure.LengthUnit;
 import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
-import frillbook.template.FormulaText;
-import frillbook.template.FormulaToken;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.Range;
@@ -21,7 +23,7 @@ import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellReference;
 
 /** Turns a template's formulas into those of a workbook, guards and blanks included. */
-final class FormulaTranslation {
+public final class FormulaTranslation {
   /** A cell of a table: which row of the data, from 1, and which row of the sheet, from 0. */
   record Row(TableTemplate table, int number, int sheetRow) {}
 
@@ -187,7 +189,7 @@ final class FormulaTranslation {
   }
 
   /** The same in every locale. */
-  static String number(double number) {
+  public static String number(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 

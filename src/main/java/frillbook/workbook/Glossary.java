@@ -10,18 +10,18 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Lists every name of a workbook that a person may meet in a formula. */
-final class Glossary {
+public final class Glossary {
   /**
    * One name explained.
    *
    * @param unit as in the template
    */
-  record Entry(String label, String name, String unit, String meaning, String sheet) {}
+  public record Entry(String label, String name, String unit, String meaning, String sheet) {}
 
   private Glossary() {}
 
   /** In reading order. */
-  static List<Entry> of(WorkbookTemplate template) {
+  public static List<Entry> of(WorkbookTemplate template) {
     return template.sheets().stream().flatMap(Glossary::entries).toList();
   }
 

@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+import frillbook.look.WorkbookSetting;
 import frillbook.template.UnitText;
 import java.util.List;
 
@@ -34,8 +36,8 @@ final class GlossaryWriter {
 
   private void unit(int row, String unit) {
     String usual = UnitText.of(unit).say(name -> "EUR", page.setting().unit());
-    page.unit(row, Layout.GLOSSARY_UNIT, unit, page.styles().of(Look.REMARK));
-    page.fit(row, usual, Layout.GLOSSARY_UNIT, Layout.GLOSSARY_UNIT, Look.REMARK);
+    page.unit(row, SheetPlaces.GLOSSARY_UNIT, unit, page.styles().of(Look.REMARK));
+    page.fit(row, usual, SheetPlaces.GLOSSARY_UNIT, SheetPlaces.GLOSSARY_UNIT, Look.REMARK);
   }
 
   private void column(int row, int column, String text, Look look) {

@@ -1,6 +1,6 @@
 package frillbook.workbook;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
@@ -25,7 +25,8 @@ final class InputRules {
    */
   static void add(Page page, int row, InputTemplate input, String alarm) {
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
-    CellRangeAddressList cell = new CellRangeAddressList(row, row, Layout.VALUE, Layout.VALUE);
+    CellRangeAddressList cell =
+        new CellRangeAddressList(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE);
     LengthUnit unit = page.setting().unit();
     DataValidation rule =
         helper.createValidation(constraint(helper, input, unit, LineWriter.address(row)), cell);
@@ -43,7 +44,9 @@ final class InputRules {
     page.styles()
         .emphasis()
         .addAlarm(
-            page.sheet(), alarm, new CellRangeAddress(row, row, Layout.NOTE, page.lastColumn()));
+            page.sheet(),
+            alarm,
+            new CellRangeAddress(row, row, SheetPlaces.NOTE, page.lastColumn()));
   }
 
   private static DataValidationConstraint constraint(

@@ -1,5 +1,9 @@
 package frillbook.workbook;
 
+import frillbook.calculation.CellFill;
+import frillbook.look.Look;
+import frillbook.look.NumberFormats;
+import frillbook.look.Span;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
@@ -7,7 +11,6 @@ import frillbook.template.ValueFormat;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Writes inputs and calculated lines: label, value, unit, other unit, note. */
@@ -16,12 +19,12 @@ final class LineWriter {
   private static final double HEADLINE_HEIGHT = 25;
 
   private final Page page;
-  private final Layout layout;
+  private final SheetPlaces places;
   private final FormulaTranslation formulas;
 
-  LineWriter(Page page, Layout layout, FormulaTranslation formulas) {
+  LineWriter(Page page, SheetPlaces places, FormulaTranslation formulas) {
     this.page = page;
-    this.layout = layout;
+    this.places = places;
     this.formulas = formulas;
   }
 
@@ -29,7 +32,7 @@ final class LineWriter {
     label(row, input.label(), Look.LABEL);
     XSSFCellStyle style =
         page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
-    fill(page.cell(row, Layout.VALUE, style), page.setting().value(input));
+    CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), page.setting().value(input));
     unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
     remark(row, input);
@@ -39,47 +42,41 @@ final class LineWriter {
   private String fault(int row, InputTemplate input) {
     return Optional.of(input.kind())
         .filter(InputKind.CURRENCY::equals)
-        .flatMap(kind -> layout.faultByPlace(input))
+        .flatMap(kind -> places.faultByPlace(input))
         .orElseGet(() -> formulas.fault(input, address(row)));
-  }
-
-  static void fill(XSSFCell cell, Object value) {
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else if (value instanceof String text) {
-      cell.setCellValue(text);
-    } else {
-      cell.setBlank();
-    }
   }
 
   /** The prompt, or what is allowed while the input cannot be used. */
   private void remark(int row, InputTemplate input) {
     String prompt = page.setting().say(input.prompt());
-    Optional<Span> fault = layout.fault(input);
+    Optional<Span> fault = places.fault(input);
     XSSFCellStyle style = page.styles().of(Look.REMARK);
     if (fault.isPresent()) {
-      page.formula(row, Layout.NOTE, formulas.remark(input, fault.get(), prompt), style);
+      page.formula(row, SheetPlaces.NOTE, formulas.remark(input, fault.get(), prompt), style);
     } else {
-      page.text(row, Layout.NOTE, prompt, style);
+      page.text(row, SheetPlaces.NOTE, prompt, style);
     }
     endNote(row, prompt);
     String refusal = page.setting().say(input.refusal(page.setting().unit()));
-    page.fit(row, refusal, Layout.NOTE, page.lastColumn(), Look.REFUSAL);
+    page.fit(row, refusal, SheetPlaces.NOTE, page.lastColumn(), Look.REFUSAL);
   }
 
   void line(int row, LineTemplate line) {
     label(row, line.label(), line.headline() ? Look.HEADLINE_LABEL : Look.LABEL);
-    page.formula(row, Layout.VALUE, formulas.line(line), valueStyle(line));
+    page.formula(row, SheetPlaces.VALUE, formulas.line(line), valueStyle(line));
     unit(row, line.format() == ValueFormat.PERCENT ? "-" : line.unit());
     if (line.also()) {
       String format = NumberFormats.inOther(page.setting().unit());
       page.formula(
-          row, Layout.OTHER_UNIT, formulas.inOtherUnit(line), page.styles().of(Look.VALUE, format));
+          row,
+          SheetPlaces.OTHER_UNIT,
+          formulas.inOtherUnit(line),
+          page.styles().of(Look.VALUE, format));
     } else {
       otherUnit(row);
     }
-    page.text(row, Layout.NOTE, page.setting().say(line.note()), page.styles().of(Look.REMARK));
+    page.text(
+        row, SheetPlaces.NOTE, page.setting().say(line.note()), page.styles().of(Look.REMARK));
     endNote(row, page.setting().say(line.note()));
     page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
   }
@@ -93,26 +90,26 @@ final class LineWriter {
   }
 
   private void label(int row, String label, Look look) {
-    page.text(row, Layout.LABEL, page.setting().say(label), page.styles().of(look));
+    page.text(row, SheetPlaces.LABEL, page.setting().say(label), page.styles().of(look));
     page.heighten(row, LINE_HEIGHT);
-    page.fit(row, label, Layout.LABEL, Layout.LABEL, look);
+    page.fit(row, label, SheetPlaces.LABEL, SheetPlaces.LABEL, look);
   }
 
   private void unit(int row, String unit) {
-    page.unit(row, Layout.UNIT, unit, page.styles().of(Look.UNIT));
+    page.unit(row, SheetPlaces.UNIT, unit, page.styles().of(Look.UNIT));
   }
 
   private void otherUnit(int row) {
-    page.cell(row, Layout.OTHER_UNIT, page.styles().of(Look.VALUE));
+    page.cell(row, SheetPlaces.OTHER_UNIT, page.styles().of(Look.VALUE));
   }
 
   private void endNote(int row, String note) {
-    page.mergeToEnd(row, Layout.NOTE, Look.REMARK);
-    page.fit(row, note, Layout.NOTE, page.lastColumn(), Look.REMARK);
+    page.mergeToEnd(row, SheetPlaces.NOTE, Look.REMARK);
+    page.fit(row, note, SheetPlaces.NOTE, page.lastColumn(), Look.REMARK);
   }
 
   /** The absolute address of an input's own cell on its sheet. */
   static String address(int row) {
-    return new CellReference(row, Layout.VALUE, true, true).formatAsString();
+    return new CellReference(row, SheetPlaces.VALUE, true, true).formatAsString();
   }
 }

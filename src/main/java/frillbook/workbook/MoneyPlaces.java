@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.look.NumberFormats;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
@@ -21,7 +22,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
  * Shows money with the places of its currency, which a person may change: two by the cells' own
  * format, any other number by a conditional one.
  */
-final class MoneyPlaces {
+public final class MoneyPlaces {
   /** ISO 4217 has no others. */
   private static final List<Integer> UNUSUAL = List.of(0, 3, 4);
 
@@ -55,12 +56,12 @@ final class MoneyPlaces {
   }
 
   /** Sets the format of every line of money on a sheet. */
-  void setLines(XSSFSheet sheet, List<Layout.Placed> entries) {
+  void setLines(XSSFSheet sheet, List<SheetPlaces.Placed> entries) {
     List<CellRangeAddress> cells = new ArrayList<>();
-    for (Layout.Placed placed : entries) {
+    for (SheetPlaces.Placed placed : entries) {
       if (placed.entry() instanceof LineTemplate line && line.format() == ValueFormat.MONEY) {
         int row = placed.row();
-        join(cells, new CellRangeAddress(row, row, Layout.VALUE, Layout.VALUE));
+        join(cells, new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE));
       }
     }
     Map<String, Long> rules = new LinkedHashMap<>();

@@ -1,5 +1,8 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+import frillbook.look.TextMeasure;
+import frillbook.look.WorkbookSetting;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
 import frillbook.wording.Wording;

@@ -62,15 +62,15 @@ final class PageBreaks {
   }
 
   /** Sets the breaks of a sheet whose rows have their heights. */
-  static void set(Page page, Layout layout) {
+  static void set(Page page, SheetPlaces places) {
     if (page.template().printed() && !page.template().onePage()) {
-      new PageBreaks(page).set(layout);
+      new PageBreaks(page).set(places);
     }
   }
 
-  private void set(Layout layout) {
+  private void set(SheetPlaces places) {
     int next = 0;
-    for (Layout.Placed placed : layout.entries(page.template())) {
+    for (SheetPlaces.Placed placed : places.entries(page.template())) {
       if (placed.entry() instanceof RowTemplate.NewPage) {
         page.sheet().setRowBreak(placed.row() - 1);
         leaves.forEach(Leaf::begin);

@@ -27,13 +27,13 @@ final class PrintSetup {
 
   private PrintSetup() {}
 
-  static void set(Page page, Layout layout) {
+  static void set(Page page, SheetPlaces places) {
     XSSFSheet sheet = page.sheet();
     sheet.setDisplayGridlines(false);
     paper(page);
     sheet.getFooter().setCenter("&A — page &P of &N");
     if (page.template().printed()) {
-      repeatHead(page, layout);
+      repeatHead(page, places);
     } else {
       printNothing(page);
     }
@@ -64,9 +64,9 @@ final class PrintSetup {
   }
 
   /** Only where one table is all the sheet is about can its head stand on every page. */
-  private static void repeatHead(Page page, Layout layout) {
-    List<Layout.Placed> tables =
-        layout.entries(page.template()).stream().filter(each -> isTable(each.entry())).toList();
+  private static void repeatHead(Page page, SheetPlaces places) {
+    List<SheetPlaces.Placed> tables =
+        places.entries(page.template()).stream().filter(each -> isTable(each.entry())).toList();
     if (tables.size() == 1) {
       int first = firstHeadRow(tables.get(0));
       int last = lastHeadRow(tables.get(0));
@@ -81,15 +81,15 @@ final class PrintSetup {
     return entry instanceof TableTemplate || entry instanceof RowTemplate.Glossary;
   }
 
-  private static int firstHeadRow(Layout.Placed placed) {
+  private static int firstHeadRow(SheetPlaces.Placed placed) {
     return placed.entry() instanceof TableTemplate table
-        ? Layout.headRow(table, placed.row())
+        ? SheetPlaces.headRow(table, placed.row())
         : placed.row();
   }
 
-  private static int lastHeadRow(Layout.Placed placed) {
+  private static int lastHeadRow(SheetPlaces.Placed placed) {
     return placed.entry() instanceof TableTemplate table
-        ? Layout.dataRow(table, placed.row()) - 1
+        ? SheetPlaces.dataRow(table, placed.row()) - 1
         : placed.row();
   }
 

@@ -12,7 +12,7 @@ import frillbook.template.WorkbookTemplate;
 /** Writes one sheet from top to bottom. */
 final class SheetWriter {
   private final WorkbookTemplate template;
-  private final Layout layout;
+  private final SheetPlaces places;
   private final Page page;
   private final FormulaTranslation formulas;
   private final TextWriter texts;
@@ -21,27 +21,27 @@ final class SheetWriter {
   private final TableWriter tables;
   private final ChartWriter charts;
 
-  SheetWriter(WorkbookTemplate template, Layout layout, Page page) {
+  SheetWriter(WorkbookTemplate template, SheetPlaces places, Page page) {
     this.formulas = new FormulaTranslation(page.setting());
     this.template = template;
-    this.layout = layout;
+    this.places = places;
     this.page = page;
     this.texts = new TextWriter(page);
-    this.lines = new LineWriter(page, layout, formulas);
-    this.checks = new CheckWriter(page, layout, formulas);
+    this.lines = new LineWriter(page, places, formulas);
+    this.checks = new CheckWriter(page, places, formulas);
     this.tables = new TableWriter(page, formulas, texts);
-    this.charts = new ChartWriter(page, layout, formulas, texts);
+    this.charts = new ChartWriter(page, places, formulas, texts);
   }
 
   void write() {
     page.setWidths();
     texts.head();
-    for (Layout.Placed placed : layout.entries(page.template())) {
+    for (SheetPlaces.Placed placed : places.entries(page.template())) {
       write(placed.row(), placed.entry());
     }
-    page.styles().moneyPlaces().setLines(page.sheet(), layout.entries(page.template()));
-    PrintSetup.set(page, layout);
-    PageBreaks.set(page, layout);
+    page.styles().moneyPlaces().setLines(page.sheet(), places.entries(page.template()));
+    PrintSetup.set(page, places);
+    PageBreaks.set(page, places);
   }
 
   private void write(int row, RowTemplate entry) {

@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+import frillbook.look.NumberFormats;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -12,7 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The cell styles of one workbook, each made once. */
-final class Styles {
+public final class Styles {
   private record Key(Look look, String numberFormat, HorizontalAlignment across) {}
 
   private final XSSFWorkbook workbook;
@@ -32,7 +34,7 @@ final class Styles {
    * Makes our typeface the one that columns are measured in. Only for a workbook without sheets:
    * others keep the look they have.
    */
-  static void setDefaultFont(XSSFWorkbook workbook) {
+  public static void setDefaultFont(XSSFWorkbook workbook) {
     XSSFFont font = workbook.getFontAt(0);
     font.setScheme(FontScheme.NONE);
     font.setFontName(Look.FACE);

@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+import frillbook.look.NumberFormats;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
@@ -24,8 +26,8 @@ final class TableWriter {
 
   void table(int row, TableTemplate table) {
     table.heading().ifPresent(heading -> texts.section(row, heading));
-    int head = Layout.headRow(table, row);
-    int data = Layout.dataRow(table, row);
+    int head = SheetPlaces.headRow(table, row);
+    int data = SheetPlaces.dataRow(table, row);
     for (int column = 0; column < table.columns().size(); column++) {
       head(head, column, table.columns().get(column));
     }

@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
+
 /** Writes what is only read: titles, headings, notes and cautions. */
 final class TextWriter {
   private static final double SECTION_HEIGHT = 30;

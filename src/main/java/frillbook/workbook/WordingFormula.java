@@ -1,5 +1,6 @@
 package frillbook.workbook;
 
+import frillbook.look.WorkbookSetting;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;

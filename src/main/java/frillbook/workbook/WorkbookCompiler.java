@@ -1,5 +1,7 @@
 package frillbook.workbook;
 
+import frillbook.calculation.WorkbookValues;
+import frillbook.look.WorkbookSetting;
 import frillbook.press.Version;
 import frillbook.template.InputTemplate;
 import frillbook.template.SheetTemplate;
@@ -18,15 +20,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class WorkbookCompiler {
   /**
    * Adds the template's sheets and names behind those that {@code target} already has. Formulas are
-   * written without values; {@link WorkbookPackage#bytes} or {@link WorkbookValues} calculates.
+   * written without values; {@link WorkbookValues} calculates.
    *
    * @throws IllegalArgumentException when the setting names an input the template does not have, or
    *     the target already has one of the sheets or names; nothing is written then
    */
   public void compileInto(XSSFWorkbook target, WorkbookTemplate template, WorkbookSetting setting) {
-    Layout layout = new Layout(template);
+    SheetPlaces places = new SheetPlaces(template);
     refuseUnknownInputs(template, setting);
-    refuseTaken(target, template, layout);
+    refuseTaken(target, template, places);
     if (target.getNumberOfSheets() == 0) {
       Styles.setDefaultFont(target);
     }
@@ -35,10 +37,10 @@ public final class WorkbookCompiler {
     target.setCellFormulaValidation(false);
     Styles styles = new Styles(target);
     template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
-    writeNames(target, layout);
+    writeNames(target, places);
     for (SheetTemplate sheet : template.sheets()) {
       Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting);
-      new SheetWriter(template, layout, page).write();
+      new SheetWriter(template, places, page).write();
     }
     target.setCellFormulaValidation(validates);
     setTitle(target, template.title());
@@ -52,8 +54,8 @@ public final class WorkbookCompiler {
     }
   }
 
-  private static void writeNames(XSSFWorkbook target, Layout layout) {
-    layout
+  private static void writeNames(XSSFWorkbook target, SheetPlaces places) {
+    places
         .names()
         .forEach(
             (text, span) -> {
@@ -79,13 +81,14 @@ public final class WorkbookCompiler {
     }
   }
 
-  private static void refuseTaken(XSSFWorkbook target, WorkbookTemplate template, Layout layout) {
+  private static void refuseTaken(
+      XSSFWorkbook target, WorkbookTemplate template, SheetPlaces places) {
     List<String> taken = new ArrayList<>();
     template.sheets().stream()
         .map(SheetTemplate::name)
         .filter(name -> target.getSheet(name) != null)
         .forEach(name -> taken.add("the sheet " + name));
-    layout.names().keySet().stream()
+    places.names().keySet().stream()
         .filter(name -> !target.getNames(name).isEmpty())
         .forEach(name -> taken.add("the name " + name));
     if (!taken.isEmpty()) {

@@ -1,8 +1,6 @@
 /**
- * Writes templates into spreadsheet workbooks and reads values back by name.
+ * Compiles templates into sheets: places every row, names the cells and writes the formulas.
  *
- * <p>The only package that knows Apache POI. {@link frillbook.workbook.WorkbookCompiler} lays a
- * template out, names its cells and writes its formulas; {@link frillbook.workbook.WorkbookPackage}
- * turns the workbook into a file; {@link frillbook.workbook.WorkbookValues} calculates it.
+ * <p>{@link frillbook.workbook.WorkbookCompiler} is the way in.
  */
 package frillbook.workbook;

@@ -57,7 +57,7 @@ final class AgreementTest {
 
   private static boolean hasPlan(TrialBrief brief) {
     Plan plan = brief.plan();
-    return plan.checks().planOk() && plan.work().orElseThrow().cutOk();
+    return plan.checks().planOk() && plan.cutting().orElseThrow().cutOk();
   }
 
   private static long planned(List<TrialBrief> briefs) {

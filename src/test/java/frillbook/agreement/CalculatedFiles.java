@@ -2,8 +2,8 @@ package frillbook.agreement;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.LengthUnit;
-import frillbook.workbook.WorkbookPackage;
+import frillbook.measure.LengthUnit;
+import frillbook.pressing.WorkbookPackage;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

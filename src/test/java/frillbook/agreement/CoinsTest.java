@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 

@@ -1,7 +1,7 @@
 package frillbook.agreement;
 
 import frillbook.brief.Grain;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;

@@ -1,7 +1,7 @@
 package frillbook.agreement;
 
 import frillbook.Program;
-import frillbook.workbook.WorkbookPackage;
+import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

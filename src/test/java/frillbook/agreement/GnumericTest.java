@@ -62,7 +62,7 @@ final class GnumericTest extends OtherEngineTest {
 
   private static long count(Predicate<TrialBrief> which) {
     return orders().stream()
-        .filter(brief -> brief.plan().work().orElseThrow().cut().isPresent())
+        .filter(brief -> brief.plan().cutting().orElseThrow().cut().isPresent())
         .filter(which)
         .count();
   }

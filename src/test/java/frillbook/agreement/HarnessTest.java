@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

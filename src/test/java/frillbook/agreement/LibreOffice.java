@@ -2,7 +2,7 @@ package frillbook.agreement;
 
 import frillbook.Office;
 import frillbook.Program;
-import frillbook.workbook.WorkbookPackage;
+import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

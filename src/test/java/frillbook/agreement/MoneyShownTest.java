@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
-import frillbook.brief.LengthUnit;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
-import frillbook.template.TemplateReader;
+import frillbook.pressing.WorkbookPackage;
+import frillbook.reading.TemplateReader;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
-import frillbook.workbook.WorkbookPackage;
-import frillbook.workbook.WorkbookSetting;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;

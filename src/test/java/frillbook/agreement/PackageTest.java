@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.LengthUnit;
+import frillbook.formula.PortableFunctions;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
-import frillbook.template.PortableFunctions;
+import frillbook.pressing.WorkbookPackage;
 import frillbook.workbook.WorkbookCompiler;
-import frillbook.workbook.WorkbookPackage;
-import frillbook.workbook.WorkbookSetting;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

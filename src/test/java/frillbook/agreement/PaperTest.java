@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.plan.GrainsCompared;
 import frillbook.plan.Plan;
 import frillbook.plan.RowWork;
-import frillbook.plan.Work;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -71,9 +71,9 @@ final class PaperTest {
     return brief.plan().rows().orElseThrow();
   }
 
-  private static Work work(TrialBrief brief) {
+  private static GrainsCompared cutting(TrialBrief brief) {
     Plan plan = brief.plan();
-    return plan.work().orElseThrow(() -> new AssertionError("no plan for " + brief));
+    return plan.cutting().orElseThrow(() -> new AssertionError("no plan for " + brief));
   }
 
   /** What is printed of the file with the inputs of {@code made} when others are typed into it. */
@@ -136,7 +136,7 @@ final class PaperTest {
 
   /** The left half of the table; the right half begins within its lines. */
   private static void joins(TrialBrief brief, PrintedPages printed) {
-    var joins = work(brief).cut().orElseThrow().joins();
+    var joins = cutting(brief).cut().orElseThrow().joins();
     List<String> lines = printed.of("Joins");
     int head =
         lines.indexOf(
@@ -150,7 +150,7 @@ final class PaperTest {
   }
 
   private static void pieces(TrialBrief brief, PrintedPages printed) {
-    var cut = work(brief).cut().orElseThrow();
+    var cut = cutting(brief).cut().orElseThrow();
     List<String> lines = printed.of("Cutting");
     int shorter = cut.total().oddCount();
     int rows = (shorter + 5) / 6;
@@ -166,7 +166,7 @@ final class PaperTest {
   private static void materials(TrialBrief brief, PrintedPages printed) {
     List<String> lines = printed.of("Shopping");
     for (var material :
-        work(brief).cut().orElseThrow().costing().bill().orElseThrow().materials().materials()) {
+        cutting(brief).cut().orElseThrow().costing().bill().orElseThrow().materials().materials()) {
       assertTrue(
           lines.stream().anyMatch(line -> line.startsWith(material.materialName())),
           () -> brief + ": no " + material.materialName() + " in " + lines);

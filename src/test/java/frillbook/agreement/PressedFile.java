@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.press.CellValues;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;

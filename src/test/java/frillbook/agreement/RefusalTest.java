@@ -2,7 +2,7 @@ package frillbook.agreement;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.TableTemplate;

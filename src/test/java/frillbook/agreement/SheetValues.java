@@ -1,6 +1,6 @@
 package frillbook.agreement;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

@@ -1,11 +1,11 @@
 package frillbook.agreement;
 
-import frillbook.brief.LengthUnit;
+import frillbook.calculation.WorkbookValues;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
-import frillbook.workbook.WorkbookSetting;
-import frillbook.workbook.WorkbookValues;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFCell;

@@ -1,8 +1,8 @@
 package frillbook.agreement;
 
-import frillbook.brief.LengthUnit;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
+import frillbook.measure.LengthUnit;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
 import java.util.Map;

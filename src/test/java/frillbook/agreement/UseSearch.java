@@ -1,7 +1,7 @@
 package frillbook.agreement;
 
-import frillbook.template.FormulaText;
-import frillbook.template.FormulaToken;
+import frillbook.formula.FormulaText;
+import frillbook.formula.FormulaToken;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import java.util.HashMap;

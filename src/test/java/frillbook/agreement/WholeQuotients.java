@@ -117,7 +117,7 @@ final class WholeQuotients {
   private static TrialBrief usedUp(TrialBrief brief, int strips) {
     Plan plan = brief.plan();
     double stitched = plan.rows().orElseThrow().rings().stitchedLength();
-    var total = plan.work().orElseThrow().cut().orElseThrow().total();
+    var total = plan.cutting().orElseThrow().cut().orElseThrow().total();
     double run = strips * total.stripLength() - (strips - 1) * total.joinTakeup();
     double fullness = (run - brief.number("end_allowance")) / stitched;
     return fullness >= 1

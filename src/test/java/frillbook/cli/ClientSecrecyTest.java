@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;

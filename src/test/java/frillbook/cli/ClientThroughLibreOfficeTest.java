@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
 import frillbook.Program;
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

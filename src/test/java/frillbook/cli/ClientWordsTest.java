@@ -3,7 +3,7 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,9 +3,9 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.InputTemplate;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.ChartKind;
 import frillbook.template.ChartLine;
 import frillbook.template.ChartMarker;
 import frillbook.template.ChartTemplate;
 import frillbook.template.SeriesTemplate;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import java.io.IOException;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.List;

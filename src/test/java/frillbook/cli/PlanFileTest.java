@@ -3,11 +3,11 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.client.PlanFile;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
 import frillbook.template.Form;
-import frillbook.template.TemplateReader;
-import frillbook.template.TemplateSource;
 import frillbook.template.WorkbookTemplate;
-import frillbook.workbook.PlanFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,6 @@
 package frillbook.cli;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;

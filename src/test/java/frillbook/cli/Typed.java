@@ -2,7 +2,7 @@ package frillbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import frillbook.workbook.WorkbookValues;
+import frillbook.calculation.WorkbookValues;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.SharedSample;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.Briefs;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.plan.FrillCut;
+import frillbook.plan.CutTotals;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -148,7 +148,7 @@ class CutLayoutTest {
   @Test
   void cutStripsAreAsManyAndAsLongAsThePlanStates() {
     for (Laid laid : sample) {
-      FrillCut cut = laid.cut();
+      CutTotals cut = laid.cut();
       double gain = laid.plan().sizes().joinGain();
       List<PlacedStrip> strips = laid.layout().strips().stream().filter(PlacedStrip::cut).toList();
       double run =

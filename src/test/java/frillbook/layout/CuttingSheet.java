@@ -3,10 +3,10 @@ package frillbook.layout;
 import frillbook.brief.Brief;
 import frillbook.brief.ClothSpec;
 import frillbook.brief.Grain;
+import frillbook.plan.ChosenGrain;
 import frillbook.plan.CutPiece;
-import frillbook.plan.FrillCut;
-import frillbook.plan.FrillWork;
-import frillbook.plan.Work;
+import frillbook.plan.CutTotals;
+import frillbook.plan.GrainsCompared;
 import java.util.List;
 
 /**
@@ -41,9 +41,9 @@ record CuttingSheet(
   static CuttingSheet of(Laid laid) {
     Brief brief = laid.brief();
     ClothSpec cloth = brief.cloth();
-    Work work = laid.plan().work().orElseThrow();
-    FrillWork frill = work.cut().orElseThrow();
-    FrillCut cut = frill.total();
+    GrainsCompared cutting = laid.plan().cutting().orElseThrow();
+    ChosenGrain frill = cutting.cut().orElseThrow();
+    CutTotals cut = frill.total();
     CutPiece overlays = frill.cutList().get(0);
     CutPiece full = frill.cutList().get(1);
     List<CutPiece> shorter = frill.cutList().subList(2, frill.cutList().size());
@@ -56,8 +56,8 @@ record CuttingSheet(
         cut.nearDiscPush(),
         cut.discPush(),
         cut.overlayStart(),
-        perLine(work, cloth.grain()),
-        laid.isBias() ? work.layouts().bias().orElseThrow().cornerDiscs() : 0,
+        perLine(cutting, cloth.grain()),
+        laid.isBias() ? cutting.layouts().bias().orElseThrow().cornerDiscs() : 0,
         overlays.cutCount(),
         overlays.size().map(CutPiece.Size::cutLength).orElse(0.0),
         full.cutCount(),
@@ -72,10 +72,10 @@ record CuttingSheet(
         laid.slanting());
   }
 
-  private static int perLine(Work work, Grain grain) {
+  private static int perLine(GrainsCompared cutting, Grain grain) {
     return switch (grain) {
-      case ACROSS -> work.layouts().across().orElseThrow().perLine();
-      case ALONG -> work.layouts().along().orElseThrow().perLine();
+      case ACROSS -> cutting.layouts().across().orElseThrow().perLine();
+      case ALONG -> cutting.layouts().along().orElseThrow().perLine();
       case BIAS -> 0;
     };
   }

@@ -5,7 +5,7 @@ import frillbook.SampleBriefs;
 import frillbook.SharedSample;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.plan.FrillCut;
+import frillbook.plan.CutTotals;
 import frillbook.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,8 +90,8 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
         .toList();
   }
 
-  FrillCut cut() {
-    return plan.work().orElseThrow().cut().orElseThrow().total();
+  CutTotals cut() {
+    return plan.cutting().orElseThrow().cut().orElseThrow().total();
   }
 
   double stripWidth() {

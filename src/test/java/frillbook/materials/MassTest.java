@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.brief.Brief;
-import frillbook.brief.LengthUnit;
 import frillbook.discs.DiscSizes;
+import frillbook.measure.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 class MassTest {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 /** 50 in of frill cloth used and 54 bought, 18 and 22 1/2 of base cloth, by eighths of a yard. */
 class MaterialsTest {
-  private static final Needs NEEDS = new Needs(50, 54, 18, 22.5, 20, 1, .3, 1.4);
+  private static final MaterialNeeds NEEDS = new MaterialNeeds(50, 54, 18, 22.5, 20, 1, .3, 1.4);
 
   private static Materials materials(Briefs briefs) {
     return Materials.of(briefs.brief(), NEEDS);

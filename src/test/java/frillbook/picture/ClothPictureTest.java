@@ -252,7 +252,7 @@ class ClothPictureTest {
     if (!one.isBias()) {
       return !strip.full();
     }
-    var plan = one.drawn().plan().work().orElseThrow().layouts().bias().orElseThrow();
+    var plan = one.drawn().plan().cutting().orElseThrow().layouts().bias().orElseThrow();
     var middle = polygon(strip).getCentroid();
     double width = one.layout().width();
     boolean lengthwise = one.picture().clothTurn() == 0;

@@ -4,10 +4,10 @@ import frillbook.Briefs;
 import frillbook.Said;
 import frillbook.SampleBriefs;
 import frillbook.brief.Grain;
-import frillbook.plan.FrillWork;
+import frillbook.plan.ChosenGrain;
+import frillbook.plan.GrainsCompared;
 import frillbook.plan.Plan;
 import frillbook.plan.RowWork;
-import frillbook.plan.Work;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,7 +21,8 @@ record Drawn(Briefs briefs, Plan plan) {
 
   static Optional<Drawn> of(Briefs briefs) {
     Plan plan = Plan.of(briefs.brief());
-    boolean whole = plan.checks().planOk() && plan.work().flatMap(Work::cut).isPresent();
+    boolean whole =
+        plan.checks().planOk() && plan.cutting().flatMap(GrainsCompared::cut).isPresent();
     return whole ? Optional.of(new Drawn(briefs, plan)) : Optional.empty();
   }
 
@@ -37,8 +38,8 @@ record Drawn(Briefs briefs, Plan plan) {
     return plan.rows().orElseThrow();
   }
 
-  private FrillWork cut() {
-    return plan.work().flatMap(Work::cut).orElseThrow();
+  private ChosenGrain cut() {
+    return plan.cutting().flatMap(GrainsCompared::cut).orElseThrow();
   }
 
   Flower flower() {

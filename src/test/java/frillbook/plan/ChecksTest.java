@@ -85,7 +85,7 @@ class ChecksTest {
   void anOverlayMustFitItsCloth() {
     Briefs tooNarrow = Briefs.inch().with("fabric_width", 20.5);
     assertTrue(failed(tooNarrow).contains("disc_fits_cloth"));
-    assertTrue(Plan.of(tooNarrow.brief()).work().isEmpty());
+    assertTrue(Plan.of(tooNarrow.brief()).cutting().isEmpty());
     assertEquals(List.of(), failed(Briefs.inch().with("fabric_width", 20.875)));
   }
 
@@ -139,7 +139,7 @@ class ChecksTest {
     Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
     assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
     assertEquals("MIND", plan.checkFlag());
-    assertTrue(plan.work().isPresent());
+    assertTrue(plan.cutting().isPresent());
     assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
   }
 }

@@ -17,16 +17,16 @@ class CommonPracticeTest {
           .with("end_allowance", 0)
           .with("base_overlays", 0);
 
-  private static Work work(Briefs briefs) {
-    return Plan.of(briefs.brief()).work().orElseThrow();
+  private static GrainsCompared cutting(Briefs briefs) {
+    return Plan.of(briefs.brief()).cutting().orElseThrow();
   }
 
   private static RowWork rows() {
     return Plan.of(TWELVE.brief()).rows().orElseThrow();
   }
 
-  private static FrillCut cut(Briefs briefs) {
-    return work(briefs).cut().orElseThrow().total();
+  private static CutTotals cut(Briefs briefs) {
+    return cutting(briefs).cut().orElseThrow().total();
   }
 
   @Test

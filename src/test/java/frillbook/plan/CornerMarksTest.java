@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a person marks on bias cloth with an overlay, 19 7/8 in across, in its corners; by hand. */
 class CornerMarksTest {
-  private static FrillCut total(int cushions) {
+  private static CutTotals total(int cushions) {
     Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", cushions);
     return WorkedOrders.work(bias).total();
   }

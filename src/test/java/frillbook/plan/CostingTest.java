@@ -45,7 +45,7 @@ class CostingTest {
   }
 
   private static Stream<Costed> costed(Briefs briefs) {
-    return Plan.of(briefs.brief()).work().flatMap(Work::cut).stream()
+    return Plan.of(briefs.brief()).cutting().flatMap(GrainsCompared::cut).stream()
         .map(work -> new Costed(briefs, work.costing()));
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class GrainRowTest {
   private static List<GrainRow> rows(Briefs briefs) {
-    return Plan.of(briefs.brief()).work().orElseThrow().grains();
+    return Plan.of(briefs.brief()).cutting().orElseThrow().grains();
   }
 
   private static GrainRow.Figures figures(Briefs briefs, Grain grain) {

@@ -15,7 +15,7 @@ class JoinPlaceTest {
   private static final Briefs EQUAL_STRIPS = Briefs.inch().with("base_overlays", 0);
 
   private static List<JoinPlace> joins(Briefs briefs) {
-    return Plan.of(briefs.brief()).work().orElseThrow().cut().orElseThrow().joins();
+    return Plan.of(briefs.brief()).cutting().orElseThrow().cut().orElseThrow().joins();
   }
 
   /** By hand: 53 − 5/8 = 52 3/8 to the middle of the first seam, 51 3/4 from each to the next. */

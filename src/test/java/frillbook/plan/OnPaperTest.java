@@ -17,9 +17,7 @@ import org.junit.jupiter.api.Test;
 /** What stands side by side on a printed page, and what is looked at while sewing. */
 class OnPaperTest {
   private static List<JoinPlace> joins(int count) {
-    return IntStream.rangeClosed(1, count)
-        .mapToObj(OnPaperTest::join)
-        .toList();
+    return IntStream.rangeClosed(1, count).mapToObj(OnPaperTest::join).toList();
   }
 
   private static JoinPlace join(int n) {

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PricedBiasOrderTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias();
 
-  private FrillWork work;
+  private ChosenGrain work;
 
-  private FrillWork asBought;
+  private ChosenGrain asBought;
 
   @BeforeEach
   void planTheOrder() {

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@link WorkedOrders#ringsAcross} takes, worked by hand from what stands there. */
 class RingsAcrossOrderTest {
-  private FrillWork work;
+  private ChosenGrain work;
 
   @BeforeEach
   void planTheOrder() {
@@ -25,7 +25,7 @@ class RingsAcrossOrderTest {
   /** 12 × 2 1/4 in of cloth is exactly six eighths of a yard, and no less would do. */
   @Test
   void twelveStripsAcrossAreCut() {
-    FrillCut total = work.total();
+    CutTotals total = work.total();
     assertEquals(44, total.stripLength());
     assertEquals(12, total.fullCount());
     assertEquals(12, total.stripCount());

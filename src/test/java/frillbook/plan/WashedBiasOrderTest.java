@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What {@link WorkedOrders#washedBias} takes, worked by hand from what stands there. */
 class WashedBiasOrderTest {
-  private FrillWork work;
+  private ChosenGrain work;
 
   @BeforeEach
   void planTheOrder() {
@@ -40,7 +40,7 @@ class WashedBiasOrderTest {
 
   @Test
   void theTotalsCountThem() {
-    FrillCut total = work.total();
+    CutTotals total = work.total();
     assertEquals(203.646753, total.stripLength(), 5e-7);
     assertEquals(4, total.fullCount());
     assertEquals(20, total.oddCount());

@@ -1,7 +1,7 @@
 package frillbook.press;
 
 import frillbook.brief.Brief;
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.wording.PlanWords;

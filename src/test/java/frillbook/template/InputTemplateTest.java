@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.LengthUnit;
+import frillbook.measure.LengthUnit;
+import frillbook.reading.Written;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 

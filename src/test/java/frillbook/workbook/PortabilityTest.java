@@ -3,8 +3,9 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.LengthUnit;
-import frillbook.template.PortableFunctions;
+import frillbook.chart.Bunting;
+import frillbook.formula.PortableFunctions;
+import frillbook.measure.LengthUnit;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;

@@ -3,7 +3,9 @@ package frillbook.workbook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.brief.LengthUnit;
+import frillbook.calculation.WorkbookValues;
+import frillbook.chart.Bunting;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputTemplate;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;

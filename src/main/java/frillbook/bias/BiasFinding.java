@@ -1,0 +1,25 @@
+package frillbook.bias;
+
+import frillbook.cutting.Halving;
+import frillbook.cutting.OddPiece;
+import java.util.List;
+import java.util.Optional;
+
+/** The search for bias strips: the lengths tried, the plan, and its shorter strips. */
+public record BiasFinding(
+    List<BiasTrial> trials,
+    Optional<BiasPlan> plan,
+    List<CornerStrips> corners,
+    List<OddPiece> odd) {
+
+  public static BiasFinding of(BiasCutting cutting, boolean can, int searchRows) {
+    List<BiasTrial> trials = can ? cutting.trials(searchRows) : List.of();
+    Optional<BiasTrial> found = Halving.shortest(trials);
+    List<CornerStrips> corners = found.map(cutting::cornerStrips).orElse(List.of());
+    return new BiasFinding(
+        trials,
+        found.map(trial -> BiasPlan.of(cutting, trials, trial)),
+        corners,
+        cutting.odd(corners));
+  }
+}

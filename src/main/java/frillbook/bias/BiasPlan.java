@@ -1,0 +1,92 @@
+package frillbook.bias;
+
+import frillbook.cutting.Cloth;
+import frillbook.cutting.GrainPlan;
+import frillbook.cutting.OddPiece;
+import frillbook.cutting.StripsCut;
+import java.util.List;
+
+/**
+ * The shortest cloth for bias strips and how it is laid out.
+ *
+ * @param steps buy steps bought
+ * @param buyLength the length bought
+ * @param lowerBound area of the pieces over usable width, in buy steps rounded up
+ * @param ratio bought over lower bound
+ * @param row of the trial that found it
+ * @param usableLength left of the bought length after washing
+ * @param stripLength of a full strip
+ * @param usesCorners whether discs stand in the right-angled corners
+ * @param cornerDiscs discs in the right-angled corners
+ * @param bandLength of the straight bands at the end that hold the other discs
+ * @param longer longer side of the cloth the strips are cut from
+ * @param shorter shorter side
+ * @param waist the shorter side, less what square ends take
+ * @param near inner cut line of the first strip, from the near corner
+ * @param far the same from the far corner
+ * @param nearSlack how far the near disc may be pushed out of its corner
+ * @param farSlack the same for the far disc
+ * @param laneCount strips between the corners
+ * @param nearShort strips shorter than full in the near corner
+ * @param farShort the same in the far corner
+ * @param full full strips
+ */
+public record BiasPlan(
+    int steps,
+    double buyLength,
+    double lowerBound,
+    double ratio,
+    int row,
+    double usableLength,
+    double stripLength,
+    boolean usesCorners,
+    int cornerDiscs,
+    double bandLength,
+    double longer,
+    double shorter,
+    double waist,
+    double near,
+    double far,
+    double nearSlack,
+    double farSlack,
+    int laneCount,
+    int nearShort,
+    int farShort,
+    int full,
+    StripsCut cut)
+    implements GrainPlan {
+
+  static BiasPlan of(BiasCutting cutting, List<BiasTrial> trials, BiasTrial found) {
+    BiasComb comb = found.better();
+    Cloth cloth = cutting.cloth();
+    boolean corners = found.usesCorners();
+    BiasSetting setting = cutting.setting();
+    double buy = found.tried() * cloth.buyStep();
+    double bound = cloth.lowerBound(cutting.pieces(), cutting.join());
+    int full = Math.max(0, comb.laneCount() - comb.nearShort() - comb.farShort());
+    List<OddPiece> odd = cutting.odd(cutting.cornerStrips(found));
+    return new BiasPlan(
+        found.tried(),
+        buy,
+        bound,
+        buy / bound,
+        trials.indexOf(found) + 1,
+        found.usable(),
+        comb.fullStrip(),
+        corners,
+        corners ? setting.cornerCount() : 0,
+        corners ? setting.cornersBand() : setting.endsBand(),
+        comb.longer(),
+        comb.shorter(),
+        comb.waist(),
+        comb.near(),
+        comb.far(),
+        comb.nearSlack(),
+        comb.farSlack(),
+        comb.laneCount(),
+        comb.nearShort(),
+        comb.farShort(),
+        full,
+        StripsCut.of(cutting.pieces(), cutting.join(), full, comb.fullStrip(), odd));
+  }
+}

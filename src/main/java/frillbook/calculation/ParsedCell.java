@@ -1,0 +1,134 @@
+package frillbook.calculation;
+
+import java.util.function.Function;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.EvaluationSheet;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+
+/** A cell as the evaluator sees it: a parsed formula, or a value. */
+public final class ParsedCell implements EvaluationCell {
+  private final ParsedSheet sheet;
+  private final XSSFCell cell;
+  private final int row;
+  private final int column;
+  private final int hash;
+  private final Function<XSSFCell, Ptg[]> parser;
+  private Ptg[] formula;
+  private CellType type;
+  private Object value;
+
+  /**
+   * @param parser gives the pieces of its formula; asked when they are needed, since a person may
+   *     have added formulas that the library does not know
+   */
+  ParsedCell(ParsedSheet sheet, XSSFCell cell, Function<XSSFCell, Ptg[]> parser) {
+    this.sheet = sheet;
+    this.cell = cell;
+    this.row = cell.getRowIndex();
+    this.column = cell.getColumnIndex();
+    this.hash = (sheet.index() << 16) + (row << 5) + column;
+    this.parser = parser;
+    refresh();
+  }
+
+  /** Takes note of a value that was put into the cell. */
+  void refresh() {
+    type = cell.getCellType();
+    value = type == CellType.FORMULA ? "" : WorkbookValues.stored(cell);
+  }
+
+  /** Passes for a cell that holds what its formula came to. */
+  void hold(Object result) {
+    value = result;
+    if (result instanceof Double) {
+      type = CellType.NUMERIC;
+    } else if (result instanceof Boolean) {
+      type = CellType.BOOLEAN;
+    } else {
+      type = result instanceof CellError ? CellType.ERROR : CellType.STRING;
+    }
+  }
+
+  /** The formula's pieces, parsed once; empty for a cell without formula. */
+  Ptg[] formula() {
+    if (formula == null) {
+      formula = parser.apply(cell);
+    }
+    return formula;
+  }
+
+  @Override
+  public Object getIdentityKey() {
+    return this;
+  }
+
+  /**
+   * Neighbours lie side by side in the evaluator's table, which is quicker to walk through then.
+   */
+  @Override
+  public int hashCode() {
+    return hash;
+  }
+
+  @Override
+  public EvaluationSheet getSheet() {
+    return sheet;
+  }
+
+  @Override
+  public int getRowIndex() {
+    return row;
+  }
+
+  @Override
+  public int getColumnIndex() {
+    return column;
+  }
+
+  @Override
+  public CellType getCellType() {
+    return type;
+  }
+
+  @Override
+  public double getNumericCellValue() {
+    return (Double) value;
+  }
+
+  @Override
+  public String getStringCellValue() {
+    return (String) value;
+  }
+
+  @Override
+  public boolean getBooleanCellValue() {
+    return (Boolean) value;
+  }
+
+  @Override
+  public int getErrorCellValue() {
+    return value instanceof CellError error
+        ? FormulaError.forString(error.text()).getCode()
+        : cell.getErrorCellValue();
+  }
+
+  @Override
+  public CellRangeAddress getArrayFormulaRange() {
+    return cell.getArrayFormulaRange();
+  }
+
+  /** Templates have no array formulas. */
+  @Override
+  public boolean isPartOfArrayFormulaGroup() {
+    return false;
+  }
+
+  @Override
+  public CellType getCachedFormulaResultType() {
+    return cell.getCachedFormulaResultType();
+  }
+}

@@ -1,0 +1,68 @@
+package frillbook.calculation;
+
+import java.util.function.Function;
+import org.apache.poi.ss.formula.EvaluationSheet;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** A sheet as the evaluator sees it; its cells are read once. */
+public final class ParsedSheet implements EvaluationSheet {
+  private static final ParsedCell[] NO_CELLS = new ParsedCell[0];
+
+  private final XSSFSheet sheet;
+  private final int index;
+  private final ParsedCell[][] rows;
+
+  /**
+   * @param index of the sheet in its workbook, from 0
+   * @param parser gives the pieces of a cell's formula
+   */
+  ParsedSheet(XSSFSheet sheet, int index, Function<XSSFCell, Ptg[]> parser) {
+    this.sheet = sheet;
+    this.index = index;
+    this.rows = new ParsedCell[sheet.getLastRowNum() + 1][];
+    for (int row = 0; row < rows.length; row++) {
+      rows[row] = sheet.getRow(row) == null ? NO_CELLS : cells(sheet.getRow(row), parser);
+    }
+  }
+
+  private ParsedCell[] cells(Row row, Function<XSSFCell, Ptg[]> parser) {
+    ParsedCell[] cells = new ParsedCell[Math.max(0, row.getLastCellNum())];
+    for (Cell cell : row) {
+      XSSFCell written = (XSSFCell) cell;
+      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser);
+    }
+    return cells;
+  }
+
+  int index() {
+    return index;
+  }
+
+  @Override
+  public ParsedCell getCell(int row, int column) {
+    if (row >= rows.length || column >= rows[row].length) {
+      return null;
+    }
+    return rows[row][column];
+  }
+
+  /** Nothing to clear: the evaluator keeps the results. */
+  @Override
+  public void clearAllCachedResultValues() {}
+
+  @Override
+  public int getLastRowNum() {
+    return rows.length - 1;
+  }
+
+  @Override
+  public boolean isRowHidden(int row) {
+    XSSFRow line = sheet.getRow(row);
+    return line != null && line.getZeroHeight();
+  }
+}

@@ -1,0 +1,2 @@
+/** Native charts, fed by columns of cells. */
+package frillbook.chart;

@@ -1,0 +1,76 @@
+package frillbook.client;
+
+import frillbook.calculation.CellFill;
+import frillbook.calculation.WorkbookValues;
+import frillbook.chart.ChartReferences;
+import frillbook.look.Span;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTChartSpace;
+
+/**
+ * Puts the points of a client's picture on the client's sheet itself, as plain values far to the
+ * right of what is printed, and has the picture read them there.
+ *
+ * <p>A chart can hold its points without any cells, but LibreOffice then draws only some of several
+ * series of unlike length, and other programs may draw none.
+ */
+public final class ClientPoints {
+  /** Column U; well clear of the page and still found by whoever looks. */
+  private static final int FIRST_COLUMN = 20;
+
+  private final XSSFWorkbook plan;
+  private final XSSFSheet sheet;
+
+  /** Where the points of a range of the maker's workbook stand now. */
+  private final Map<String, String> moved = new HashMap<>();
+
+  /**
+   * @param plan the maker's workbook, its formulas with their values
+   * @param sheet the client's
+   */
+  ClientPoints(XSSFWorkbook plan, XSSFSheet sheet) {
+    this.plan = plan;
+    this.sheet = sheet;
+  }
+
+  /** A copy of the maker's chart {@code space} that reads its points on the client's sheet. */
+  CTChartSpace of(CTChartSpace space) {
+    if (moved.isEmpty()) {
+      cell(0, FIRST_COLUMN).setCellValue("Points of the picture");
+    }
+    CTChartSpace copy = (CTChartSpace) space.copy();
+    ChartReferences.each(
+        copy.getChart().getPlotArea(),
+        numbers -> numbers.setF(move(numbers.getF())),
+        words -> words.setF(move(words.getF())));
+    return copy;
+  }
+
+  private String move(String reference) {
+    return moved.computeIfAbsent(
+        reference, from -> write(ChartReferences.cells(plan, from)).reference());
+  }
+
+  /** Writes the values of {@code cells} into the next free column. */
+  private Span write(List<XSSFCell> cells) {
+    int column = FIRST_COLUMN + moved.size();
+    for (int index = 0; index < cells.size(); index++) {
+      Object value = WorkbookValues.stored(cells.get(index));
+      if (!value.equals("")) {
+        CellFill.fill(cell(index + 1, column), value);
+      }
+    }
+    return Span.column(sheet.getSheetName(), 1, cells.size(), column);
+  }
+
+  private XSSFCell cell(int row, int column) {
+    XSSFRow line = sheet.getRow(row);
+    return (line == null ? sheet.createRow(row) : line).createCell(column);
+  }
+}

@@ -1,9 +1,0 @@
-package frillbook.cutting;
-
-/**
- * A rectangle of cloth seen by straight strips.
- *
- * @param run its extent along the strips
- * @param stack its extent across them
- */
-public record Sheet(double run, double stack) {}

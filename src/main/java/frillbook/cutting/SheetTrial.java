@@ -1,8 +1,0 @@
-package frillbook.cutting;
-
-/**
- * A straight trial and the cloth it sees, in either direction.
- *
- * @param sheet the trial's length and the cloth's usable width, turned as the strips lie
- */
-public record SheetTrial(StraightTrial trial, Sheet sheet) {}

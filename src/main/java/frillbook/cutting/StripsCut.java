@@ -1,0 +1,22 @@
+package frillbook.cutting;
+
+import frillbook.naming.Prefixed;
+import java.util.List;
+
+/**
+ * How many of the strips a layout offers are cut, and how many of those are joined.
+ *
+ * @param all strips for the run and the spares
+ * @param run strips for the run alone, the longest of them
+ * @param joinCount joins in the run
+ */
+public record StripsCut(@Prefixed("cut") Tally all, @Prefixed("run") Tally run, int joinCount) {
+
+  public static StripsCut of(
+      Pieces pieces, Join join, int full, double fullStrip, List<OddPiece> odds) {
+    double each = join.net(fullStrip);
+    Tally all = Tally.of(join.netNeeded(pieces, fullStrip), full, each, odds);
+    Tally run = Tally.of(join.netOfRun(pieces), full, each, odds);
+    return new StripsCut(all, run, run.count() - 1);
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * What is cut from one cloth, whatever the grain: pieces, joins, tallies, and the search for the
+ * shortest length.
+ *
+ * <p>Lengths are in the unit of the brief. A strip or a buy length of 0 means that there is none.
+ */
+package frillbook.cutting;

@@ -1,0 +1,6 @@
+/**
+ * Bases, backs and overlays, and the cloth of the first two.
+ *
+ * <p>Lengths are in the unit of the brief. A height of 0 is that of a back in one disc.
+ */
+package frillbook.discs;

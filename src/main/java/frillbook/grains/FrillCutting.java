@@ -1,0 +1,81 @@
+package frillbook.grains;
+
+import frillbook.bias.BesideDisc;
+import frillbook.bias.BiasCutting;
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.cutting.Cloth;
+import frillbook.cutting.Halving;
+import frillbook.cutting.Join;
+import frillbook.cutting.Pieces;
+import frillbook.measure.Rounding;
+import frillbook.straight.Lane;
+import frillbook.straight.StraightCutting;
+import java.util.List;
+
+/** One cloth and its pieces, ready to be laid out in each grain. */
+public record FrillCutting(StraightCutting across, StraightCutting along, BiasCutting bias) {
+
+  /** {@code pieces} on {@code cloth}, joined by the habits of {@code brief}. */
+  public static FrillCutting of(Brief brief, double seamLoss, Cloth cloth, Pieces pieces) {
+    List<Lane> lanes = Lane.beside(pieces);
+    Join bias = join(Grain.BIAS, brief, seamLoss, pieces);
+    return new FrillCutting(
+        new StraightCutting(
+            Grain.ACROSS, cloth, pieces, join(Grain.ACROSS, brief, seamLoss, pieces), lanes),
+        new StraightCutting(
+            Grain.ALONG, cloth, pieces, join(Grain.ALONG, brief, seamLoss, pieces), lanes),
+        new BiasCutting(cloth, pieces, bias, BesideDisc.all(pieces, bias)));
+  }
+
+  private static Join join(Grain grain, Brief brief, double seamLoss, Pieces pieces) {
+    return Join.of(
+        grain,
+        brief.joins().joinLine(),
+        seamLoss,
+        pieces.stripWidth(),
+        brief.cloth().biasStretch());
+  }
+
+  public Join join(Grain grain) {
+    return switch (grain) {
+      case ACROSS -> across.join();
+      case ALONG -> along.join();
+      case BIAS -> bias.join();
+    };
+  }
+
+  /** Area of run and discs over the usable width: less cloth than this cannot do. */
+  public double leastLength() {
+    return bias.pieces().area(1) / bias.cloth().usableWidth();
+  }
+
+  /**
+   * Area of what is cut in {@code grain} over the usable width, after washing: a length that no
+   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join.
+   */
+  public double usedLength(Grain grain) {
+    return bias.pieces().area(join(grain).gain()) / bias.cloth().usableWidth();
+  }
+
+  /**
+   * Rows a search takes so that the longest length tried is enough in any grain: ten times the
+   * least length, and room for strips and discs that lie badly on a short cloth.
+   */
+  public int searchRows(GrainStarts starts) {
+    Cloth cloth = bias.cloth();
+    double longest =
+        10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestShortestUseful();
+    double steps = longest / cloth.usableShare() / cloth.buyStep();
+    int rows = Rounding.up(Math.log(steps) / Math.log(2));
+    return Math.max(1, Math.min(Halving.MOST, rows));
+  }
+
+  public GrainStarts starts() {
+    return new GrainStarts(start(Grain.ACROSS), start(Grain.ALONG), start(Grain.BIAS));
+  }
+
+  private GrainStart start(Grain grain) {
+    return GrainStart.of(grain, bias.cloth(), bias.pieces(), join(grain));
+  }
+}

@@ -1,0 +1,116 @@
+package frillbook.look;
+
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+
+/**
+ * How the kinds of cells look.
+ *
+ * <p>Deep ink on white, fine rules, one typeface. Nothing is told by colour alone: inputs have a
+ * border besides their tint, cautions a rule and the word. Every colour of text has a contrast of
+ * at least 7:1 to what it stands on (WCAG 2.1).
+ */
+public enum Look {
+  TITLE(18, true, Look.INK),
+  LEAD(10.5, false, Look.SOFT),
+  SECTION(12, true, Look.INK),
+  NOTE(10, false, Look.TEXT),
+  CAUTION(10, false, Look.TEXT),
+  MESSAGE(10, false, Look.TEXT),
+  CHART_TITLE(10.5, true, Look.INK),
+  LABEL(10, false, Look.TEXT),
+  VALUE(10, false, Look.TEXT),
+  INPUT(10, false, Look.TEXT),
+  HEADLINE_LABEL(11, true, Look.INK),
+  HEADLINE(13, true, Look.INK),
+  UNIT(9, false, Look.SOFT),
+  /** What an input may hold, while it holds something else. */
+  REFUSAL(9, true, Look.SOFT),
+  REMARK(9, false, Look.SOFT),
+  SENTENCE(10, false, Look.TEXT),
+  HEADER(9.5, true, Look.INK),
+  HEADER_UNIT(9, false, Look.SOFT),
+  WORD_HEADER(9.5, true, Look.INK),
+  DATA(10, false, Look.TEXT);
+
+  public static final String FACE = "Arial";
+  public static final String INK = "17404A";
+  public static final String TEXT = "1F2933";
+  static final String SOFT = "46525E";
+  static final String RULE = "17404A";
+  public static final String HAIRLINE = "D5DADF";
+  public static final String CREAM = "FFF7DF";
+  public static final String INPUT_EDGE = "8C7434";
+  public static final String ALARM = "8B1E0F";
+  public static final String ALARM_TINT = "FBF1EC";
+
+  private final double size;
+  private final boolean bold;
+  private final String colour;
+
+  Look(double size, boolean bold, String colour) {
+    this.size = size;
+    this.bold = bold;
+    this.colour = colour;
+  }
+
+  /** Letter size in points. */
+  public double size() {
+    return size;
+  }
+
+  public boolean bold() {
+    return bold;
+  }
+
+  /** Of the letters, as RRGGBB. */
+  public String colour() {
+    return colour;
+  }
+
+  /** Whether long text goes on in the next line. */
+  public boolean wraps() {
+    return switch (this) {
+      case SECTION, VALUE, INPUT, HEADLINE, UNIT, HEADER_UNIT, WORD_HEADER, DATA -> false;
+      default -> true;
+    };
+  }
+
+  /** Keeps the cell's text off its neighbour, in steps of three spaces. */
+  public int indent() {
+    return switch (this) {
+      case CAUTION, UNIT, REMARK, REFUSAL, SENTENCE, WORD_HEADER -> 1;
+      default -> 0;
+    };
+  }
+
+  public HorizontalAlignment across() {
+    return switch (this) {
+      case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT, DATA -> HorizontalAlignment.RIGHT;
+      default -> HorizontalAlignment.LEFT;
+    };
+  }
+
+  public VerticalAlignment upright() {
+    return switch (this) {
+      case SECTION, HEADER, WORD_HEADER -> VerticalAlignment.BOTTOM;
+      case TITLE, LEAD -> VerticalAlignment.TOP;
+      default -> VerticalAlignment.CENTER;
+    };
+  }
+
+  /** The rule under the cell. */
+  public BorderStyle rule() {
+    return switch (this) {
+      case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
+      case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, REFUSAL, SENTENCE ->
+          BorderStyle.THIN;
+      default -> BorderStyle.NONE;
+    };
+  }
+
+  public String ruleColour() {
+    return rule() == BorderStyle.MEDIUM ? RULE : HAIRLINE;
+  }
+}

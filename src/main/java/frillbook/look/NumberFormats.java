@@ -1,0 +1,63 @@
+package frillbook.look;
+
+import frillbook.measure.LengthUnit;
+import frillbook.template.InputKind;
+import frillbook.template.ValueFormat;
+
+/** The number format codes of a workbook's cells. */
+public final class NumberFormats {
+  public static final String GENERAL = "General";
+
+  /** A dash for 0, a word for a failed check. */
+  public static final String FAULT = "[=0]\"–\";[=1]\"stop\";\"mind\"";
+
+  /** Text that stays text, whatever it begins with. */
+  public static final String AS_TYPED = "@";
+
+  /** A tape's eighths; a length that is marked exactly has a fraction in lowest terms. */
+  private static final String EIGHTHS = "# ?/8";
+
+  private static final String FRACTION = "# ??/??";
+
+  private static final String PERCENT = "0.0%";
+
+  /** Of most currencies; conditional formats change it for the others. */
+  public static final String MONEY = "#,##0.00";
+
+  private NumberFormats() {}
+
+  public static String of(ValueFormat format, LengthUnit unit) {
+    boolean inch = unit == LengthUnit.INCH;
+    return switch (format) {
+      case COUNT, ANGLE -> "0";
+      case LENGTH -> inch ? EIGHTHS : "0.0";
+      case CUT -> inch ? FRACTION : "0.0";
+      case MONEY -> MONEY;
+      case RATIO -> "0.00";
+      case PERCENT -> PERCENT;
+      // A place that is always shown keeps a whole number from ending in a bare point.
+      case NUMBER -> "0.0##";
+      case TEXT -> GENERAL;
+      case FLAG -> "[=1]\"yes\";\"no\"";
+    };
+  }
+
+  public static String money(int places) {
+    return places == 0 ? "#,##0" : "#,##0." + "0".repeat(places);
+  }
+
+  /** An input shows what was typed, all its places, so that nobody doubts what counts. */
+  public static String of(InputKind kind, LengthUnit unit) {
+    return switch (kind) {
+      case PERCENT -> PERCENT;
+      case LENGTH -> unit == LengthUnit.INCH ? FRACTION : GENERAL;
+      case TEXT -> AS_TYPED;
+      case COUNT, NUMBER, CHOICE, CURRENCY -> GENERAL;
+    };
+  }
+
+  /** A length in the unit the workbook is not made in, the unit behind it. */
+  public static String inOther(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? "0.0\" cm\"" : "0.00\" in\"";
+  }
+}

@@ -1,0 +1,23 @@
+package frillbook.look;
+
+import org.apache.poi.ss.util.CellReference;
+
+/** A rectangle of cells; rows and columns counted from 0, ends included. */
+public record Span(String sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+  public static Span cell(String sheet, int row, int column) {
+    return new Span(sheet, row, row, column, column);
+  }
+
+  public static Span column(String sheet, int firstRow, int rows, int column) {
+    return new Span(sheet, firstRow, firstRow + rows - 1, column, column);
+  }
+
+  /** Absolute, with the sheet: {@code Brief!$B$5} or {@code 'Shop habits'!$B$5:$B$9}. */
+  public String reference() {
+    String first = new CellReference(sheet, firstRow, firstColumn, true, true).formatAsString();
+    if (firstRow == lastRow && firstColumn == lastColumn) {
+      return first;
+    }
+    return first + ":" + new CellReference(lastRow, lastColumn, true, true).formatAsString();
+  }
+}

@@ -1,0 +1,2 @@
+/** What cells look like, and how wide a text is. */
+package frillbook.look;

@@ -1,0 +1,58 @@
+package frillbook.measure;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A length as people write it: {@code 45cm}, {@code 18 in}, {@code 1/2in}, {@code 15 3/4 in},
+ * {@code 0.5m}, {@code 1 1/2 yd}. Without a unit it is in the unit of the brief.
+ */
+public final class LengthText {
+  private static final Pattern FORM =
+      Pattern.compile(
+          "(?:(\\d+(?:\\.\\d+)?|\\.\\d+)(?![\\d/]))?\\s*(?:(\\d+)/(\\d+))?\\s*([a-z]*|\")");
+
+  private static final Map<String, Double> CENTIMETRES =
+      Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "in", 2.54, "\"", 2.54, "ft", 30.48, "yd", 91.44);
+
+  /** The forms a length may take, for messages. */
+  public static final String EXAMPLES = "45cm, 18 in, 1/2in, 15 3/4 in, 0.5m";
+
+  private LengthText() {}
+
+  /** The length in {@code unit}; empty where {@code text} is no length. */
+  public static Optional<Double> parse(String text, LengthUnit unit) {
+    Matcher form = FORM.matcher(text.strip().toLowerCase(java.util.Locale.ROOT));
+    if (!form.matches() || form.group(1) == null && form.group(2) == null) {
+      return Optional.empty();
+    }
+    return number(form).flatMap(number -> inUnit(number, form.group(4), unit));
+  }
+
+  private static Optional<Double> number(Matcher form) {
+    double whole = form.group(1) == null ? 0 : Double.parseDouble(form.group(1));
+    if (form.group(2) == null) {
+      return Optional.of(whole);
+    }
+    double below = Double.parseDouble(form.group(3));
+    boolean mixed = form.group(1) != null && form.group(1).contains(".");
+    return below == 0 || mixed
+        ? Optional.empty()
+        : Optional.of(whole + Double.parseDouble(form.group(2)) / below);
+  }
+
+  /** A unit that is the brief's own leaves the number as it was typed. */
+  private static Optional<Double> inUnit(double number, String symbol, LengthUnit unit) {
+    if (symbol.isEmpty() || symbol.equals(unit.symbol()) || symbol.equals("\"") && isInch(unit)) {
+      return Optional.of(number);
+    }
+    return Optional.ofNullable(CENTIMETRES.get(symbol))
+        .map(centimetres -> number * centimetres / unit.centimetres());
+  }
+
+  private static boolean isInch(LengthUnit unit) {
+    return unit == LengthUnit.INCH;
+  }
+}

@@ -1,0 +1,2 @@
+/** Records from and to the names of the workbook. */
+package frillbook.naming;

@@ -1,0 +1,106 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.cutting.GrainPlan;
+import frillbook.cutting.Join;
+import frillbook.discs.BaseCloth;
+import frillbook.grains.FrillCutting;
+import frillbook.grains.GrainPlans;
+import frillbook.materials.Interfacing;
+import frillbook.picture.ClothPicture;
+import frillbook.picture.CutCloth;
+import frillbook.picture.Guide.GuideJoin;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, what it all comes
+ * to, and how it lies.
+ *
+ * @param frillClothOrder what to ask for, in yards or metres
+ * @param guideJoinCount joins in the first cushion, of those listed
+ */
+public record ChosenGrain(
+    CutTotals total,
+    double frillClothOrder,
+    List<CutPiece> cutList,
+    List<ShortStrips> shortStrips,
+    List<JoinPlace> joins,
+    List<JoinsOnPaper> joinsOnPaper,
+    List<JoinWorking> joinWorkings,
+    int guideJoinCount,
+    Costing costing,
+    ClothPicture picture) {
+
+  static ChosenGrain of(
+      SizedBrief sized,
+      Sizes sizes,
+      Checks checks,
+      Frill frill,
+      Optional<BaseCloth> base,
+      FrillCutting cutting,
+      GrainPlans layouts,
+      GrainPlan plan) {
+    Brief brief = sized.brief();
+    CutTotals total = CutTotals.of(brief, sizes, cutting, layouts, plan);
+    List<JoinPlace> joins = joins(brief, frill, total, cutting, layouts, plan);
+    PlannedOrder order =
+        new PlannedOrder(
+            sized,
+            sizes,
+            frill.rings(),
+            frill.strip(),
+            total,
+            cutting.usedLength(brief.cloth().grain()),
+            Interfacing.of(brief, sizes.discs()));
+    return new ChosenGrain(
+        total,
+        total.buyLength() / brief.unit().unitsPerLong(),
+        CutPiece.all(sizes, layouts, plan),
+        ShortStrips.all(layouts.oddLengths(plan).boxed().toList()),
+        joins,
+        JoinsOnPaper.all(joins),
+        joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, frill.rings())).toList(),
+        (int) joins.stream().filter(j -> j.joinCushion() == 1).count(),
+        Costing.of(order, checks, base),
+        picture(brief, sizes, layouts, plan));
+  }
+
+  private static List<JoinPlace> joins(
+      Brief brief,
+      Frill frill,
+      CutTotals total,
+      FrillCutting cutting,
+      GrainPlans layouts,
+      GrainPlan plan) {
+    Join join = cutting.join(brief.cloth().grain());
+    return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinCount()))
+        .mapToObj(
+            n -> {
+              double seam = layouts.netOf(n, plan, join) + join.takeup() / 2;
+              return JoinPlace.of(n, seam, frill.strip().flatLength(), brief, frill.rings());
+            })
+        .toList();
+  }
+
+  private static ClothPicture picture(
+      Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
+    return ClothPicture.of(
+        new CutCloth(
+            brief,
+            layouts,
+            plan,
+            sizes.discs(),
+            sizes.usableWidth(),
+            sizes.strip().stripCutWidth(),
+            sizes.cutLineStep()));
+  }
+
+  /** Joins of the first cushion, of those listed. */
+  List<GuideJoin> joinsOfTheFirst() {
+    return IntStream.range(0, guideJoinCount)
+        .mapToObj(i -> new GuideJoin(joinWorkings.get(i).joinTurns(), joins.get(i).joinMark()))
+        .toList();
+  }
+}

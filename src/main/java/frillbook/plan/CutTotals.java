@@ -1,0 +1,102 @@
+package frillbook.plan;
+
+import frillbook.bias.BiasPlan;
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.cutting.GrainPlan;
+import frillbook.cutting.Join;
+import frillbook.cutting.StripsCut;
+import frillbook.grains.FrillCutting;
+import frillbook.grains.GrainPlans;
+import frillbook.straight.StraightPlan;
+
+/**
+ * What is cut from the frill cloth in the chosen grain, for the whole order.
+ *
+ * @param stripLength cut length of a full strip
+ * @param joinTakeup length lost at every join
+ * @param fullCount full strips cut
+ * @param oddCount shorter strips cut
+ * @param stripCount strips cut, spares included
+ * @param runCount of these, the strips joined into the run; the others are spare
+ * @param joinCount joins in the run
+ * @param shortestCut cut length of the shortest strip cut
+ * @param joinedLength of the run
+ * @param buyLength cloth to buy
+ * @param clothLowerBound area of the pieces over the usable width, rounded up to the buy step
+ * @param clothRatio bought over lower bound
+ * @param firstStripLength cut length of the longest strip that is cut
+ * @param joinsUnlisted joins beyond those that are listed
+ * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
+ * @param discLines lines of discs, on straight grain; 0 on the bias
+ * @param firstMark where the first cut line meets the edge
+ * @param markStep from one cut line to the next along the edge
+ * @param nearDiscPush how far a disc in the near corner is moved in along each edge
+ * @param discPush the same in the far corner
+ * @param overlayStart where lines of overlays begin: from the edge the strips start at, on the bias
+ *     from the end of the cloth that is laid out first; 0 where there are none
+ */
+public record CutTotals(
+    double stripLength,
+    double joinTakeup,
+    int fullCount,
+    int oddCount,
+    int stripCount,
+    int runCount,
+    int joinCount,
+    double shortestCut,
+    double joinedLength,
+    double buyLength,
+    double clothLowerBound,
+    double clothRatio,
+    double firstStripLength,
+    int joinsUnlisted,
+    int discsPerLine,
+    int discLines,
+    double firstMark,
+    double markStep,
+    double nearDiscPush,
+    double discPush,
+    double overlayStart) {
+
+  static CutTotals of(
+      Brief brief, Sizes sizes, FrillCutting cutting, GrainPlans layouts, GrainPlan plan) {
+    Grain grain = brief.cloth().grain();
+    boolean isBias = grain == Grain.BIAS;
+    Join join = cutting.join(grain);
+    StripsCut cut = plan.cut();
+    double joined = layouts.netOf(cut.run().count(), plan, join) + join.takeup();
+    return new CutTotals(
+        plan.stripLength(),
+        join.takeup(),
+        cut.all().full(),
+        cut.all().odd(),
+        cut.all().count(),
+        cut.run().count(),
+        cut.joinCount(),
+        layouts.oddLengths(plan).min().orElse(plan.stripLength()),
+        joined,
+        plan.buyLength(),
+        plan.lowerBound(),
+        plan.ratio(),
+        cut.all().full() > 0 ? plan.stripLength() : layouts.odds().get(0).oddPiece(),
+        Math.max(0, cut.joinCount() - JoinPlace.MOST),
+        plan instanceof StraightPlan straight ? straight.perLine() : 0,
+        plan instanceof StraightPlan straight ? straight.lines() : 0,
+        isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
+        isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
+        plan instanceof BiasPlan bias && bias.cornerDiscs() >= 1 ? bias.nearSlack() / 2 : 0,
+        plan instanceof BiasPlan bias && bias.cornerDiscs() >= 2 ? bias.farSlack() / 2 : 0,
+        overlayStart(plan, sizes));
+  }
+
+  private static double overlayStart(GrainPlan plan, Sizes sizes) {
+    int overlays = sizes.discs().overlayCount();
+    if (plan instanceof BiasPlan bias) {
+      return overlays > bias.cornerDiscs() ? bias.usableLength() - bias.bandLength() : 0;
+    }
+    return plan instanceof StraightPlan straight && overlays > 0
+        ? straight.full() * sizes.strip().stripCutWidth()
+        : 0;
+  }
+}

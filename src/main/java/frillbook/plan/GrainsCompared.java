@@ -1,0 +1,31 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.discs.BaseCloth;
+import frillbook.grains.FrillCutting;
+import frillbook.grains.GrainPlans;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The cutting of a brief whose rows, strips and overlays go together.
+ *
+ * @param cutOk whether a length of frill cloth was found in the chosen grain
+ * @param cut what follows from it
+ */
+public record GrainsCompared(
+    GrainPlans layouts, List<GrainRow> grains, boolean cutOk, Optional<ChosenGrain> cut) {
+
+  /** {@code base} is empty where bases or backs do not fit their cloth. */
+  static GrainsCompared of(
+      SizedBrief sized, Sizes sizes, Checks checks, Frill frill, Optional<BaseCloth> base) {
+    Brief brief = sized.brief();
+    FrillCutting cutting = sized.cuttingOf(frill.strip().orderFlatLength());
+    GrainPlans layouts = GrainPlans.of(cutting, sizes.starts(), brief.cloth().grain());
+    Optional<ChosenGrain> cut =
+        layouts
+            .plan(brief.cloth().grain())
+            .map(plan -> ChosenGrain.of(sized, sizes, checks, frill, base, cutting, layouts, plan));
+    return new GrainsCompared(layouts, GrainRow.all(layouts), cut.isPresent(), cut);
+  }
+}

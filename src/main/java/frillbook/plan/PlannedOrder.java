@@ -1,0 +1,83 @@
+package frillbook.plan;
+
+import frillbook.brief.Brief;
+import frillbook.discs.BaseCloth;
+import frillbook.materials.Interfacing;
+import frillbook.materials.MaterialNeeds;
+import frillbook.measure.Outline;
+import frillbook.rows.Rings;
+import frillbook.strip.StripLength;
+import frillbook.thread.Sewing;
+import frillbook.time.Amounts;
+
+/** The planned cushion, ready to be counted, timed and priced. */
+record PlannedOrder(
+    SizedBrief sized,
+    Sizes sizes,
+    Rings rings,
+    StripLength strip,
+    CutTotals cut,
+    double frillUsedLength,
+    Interfacing interfacing) {
+
+  Brief brief() {
+    return sized.brief();
+  }
+
+  int quantity() {
+    return brief().cushion().quantity();
+  }
+
+  /** Metres in {@code length} of every cushion together. */
+  double batchMetres(double length) {
+    return brief().unit().metres(length * quantity());
+  }
+
+  Sewing sewing() {
+    return new Sewing(
+        rings.stitchedLength(),
+        strip.flatLength(),
+        cut.joinCount(),
+        sizes.strip().stripCutWidth(),
+        sizes.discs().backCutDiameter());
+  }
+
+  int zipCount() {
+    return brief().base().backStyle().hasZip() ? quantity() : 0;
+  }
+
+  MaterialNeeds needs(BaseCloth base, double fillWeight, double threadLength) {
+    double share = sizes.usableShare();
+    return new MaterialNeeds(
+        frillUsedLength / share,
+        cut.buyLength(),
+        base.baseUsedLength() / share,
+        base.baseBuyLength(),
+        interfacing.interfacingLength(),
+        zipCount(),
+        fillWeight / brief().fill().fillBagMass(),
+        threadLength / brief().thread().spoolLength());
+  }
+
+  Amounts amounts() {
+    double flat = batchMetres(strip.flatLength());
+    return new Amounts(
+        cut.stripCount(),
+        discCount(),
+        cut.joinCount(),
+        brief().frill().edgeFinish().isSewn() ? flat : 0,
+        flat,
+        rings.ringCount() * quantity(),
+        batchMetres(rings.stitchedLength()),
+        sizes.discs().backPieceCount(),
+        batchMetres(Outline.around(brief().cushion().diameter())),
+        quantity());
+  }
+
+  private int discCount() {
+    return quantity()
+        + sizes.discs().backPieceCount()
+        + sizes.discs().overlayCount()
+        + interfacing.interfacingCount();
+  }
+}

@@ -1,0 +1,188 @@
+package frillbook.pressing;
+
+import frillbook.formula.FormulaText;
+import frillbook.formula.FormulaToken;
+import frillbook.press.CellSource;
+import frillbook.press.CellValues;
+import frillbook.source.Position;
+import frillbook.template.ChartTemplate;
+import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.Form;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SentenceTemplate;
+import frillbook.template.SheetTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.UnitText;
+import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Sentence;
+import frillbook.workbook.Glossary;
+import frillbook.workbook.SheetPlaces;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A cell with a formula, and what its value is.
+ *
+ * @param row from 0
+ * @param column from 0
+ * @param needs names its formula speaks of; none for what no template writes out
+ * @param at where the template says it
+ */
+public record CalculatedCell(
+    String sheet, int row, int column, CellSource source, Set<String> needs, Position at) {
+
+  private static final Set<FormulaToken.Kind> NAMING =
+      EnumSet.of(FormulaToken.Kind.NAME, FormulaToken.Kind.CELL, FormulaToken.Kind.CELL_ABOVE);
+
+  private static Set<String> needs(Optional<String> guard) {
+    Set<String> needs = new HashSet<>();
+    guard.ifPresent(needs::add);
+    return needs;
+  }
+
+  private static Set<String> needs(LineTemplate line) {
+    Set<String> needs = needs(line.guard());
+    needs.addAll(names(line.formula()));
+    line.text().ifPresent(text -> needs.addAll(text.names().keySet()));
+    return needs;
+  }
+
+  private static Set<String> needs(TableTemplate table, ColumnTemplate column) {
+    Set<String> needs = needs(table.guard());
+    column.guard().ifPresent(needs::add);
+    needs.addAll(names(column.formula()));
+    table.show().ifPresent(show -> needs.addAll(names(show)));
+    table.show().ifPresent(show -> needs.add(table.columns().get(0).name()));
+    needs.remove(column.name());
+    return needs;
+  }
+
+  private static Set<String> needs(CheckTemplate check) {
+    Set<String> needs = needs(check.guard());
+    needs.addAll(names(check.formula()));
+    return needs;
+  }
+
+  private static Set<String> needs(SentenceTemplate sentence) {
+    Set<String> needs = needs(sentence.guard());
+    needs.addAll(sentence.text().names().keySet());
+    return needs;
+  }
+
+  private static Set<String> names(FormulaText formula) {
+    Set<String> names = new HashSet<>();
+    for (FormulaToken token : formula.tokens()) {
+      if (NAMING.contains(token.kind())) {
+        names.add(token.word());
+      }
+    }
+    return names;
+  }
+
+  /** Every cell that the workbook of {@code template} calculates, sheet by sheet. */
+  public static List<CalculatedCell> all(WorkbookTemplate template) {
+    List<CalculatedCell> cells = new ArrayList<>();
+    SheetPlaces places = new SheetPlaces(template);
+    for (SheetTemplate sheet : template.sheets()) {
+      for (SheetPlaces.Placed placed : places.entries(sheet)) {
+        add(cells, sheet.name(), placed.row(), placed.entry(), template, places);
+      }
+    }
+    return List.copyOf(cells);
+  }
+
+  private static void add(
+      List<CalculatedCell> cells,
+      String sheet,
+      int row,
+      RowTemplate entry,
+      WorkbookTemplate template,
+      SheetPlaces places) {
+    Place place = new Place(cells, sheet, entry.position());
+    if (entry instanceof LineTemplate line) {
+      place.addUnit(row, SheetPlaces.UNIT, line.unit());
+      place.add(row, SheetPlaces.VALUE, new CellSource.Line(line.name()), needs(line));
+      if (line.also()) {
+        CellSource other = new CellSource.OtherUnit(line.name());
+        place.add(row, SheetPlaces.OTHER_UNIT, other, Set.of(line.name()));
+      }
+    } else if (entry instanceof InputTemplate input) {
+      place.addUnit(row, SheetPlaces.UNIT, input.unit());
+      if (places.fault(input).isPresent()) {
+        place.add(row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt()), Set.of());
+      }
+    } else if (entry instanceof TableTemplate table) {
+      addTable(cells, sheet, SheetPlaces.dataRow(table, row), table);
+    } else if (entry instanceof CheckTemplate check) {
+      Form.Check said = Form.Check.of(check);
+      place.add(row, SheetPlaces.FAULT, new CellSource.Fault(said), needs(check));
+      CellSource sentence = new CellSource.FaultSentence(said);
+      place.add(row, SheetPlaces.SENTENCE, sentence, Set.of(check.name()));
+    } else if (entry instanceof RowTemplate.InputChecks) {
+      addInputChecks(cells, sheet, row, template.checkedInputs());
+    } else if (entry instanceof SentenceTemplate sentence) {
+      place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
+    } else if (entry instanceof ChartTemplate chart) {
+      SentenceTemplate title = chart.sentence();
+      place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
+    } else if (entry instanceof RowTemplate.Verdict) {
+      place.add(row, 0, new CellSource.Verdict(), Set.of());
+    } else if (entry instanceof RowTemplate.Glossary) {
+      int next = row + 1;
+      for (Glossary.Entry explained : Glossary.of(template)) {
+        place.addUnit(next++, SheetPlaces.GLOSSARY_UNIT, explained.unit());
+      }
+    }
+  }
+
+  private static void addTable(
+      List<CalculatedCell> cells, String sheet, int firstRow, TableTemplate table) {
+    for (ColumnTemplate of : table.columns()) {
+      new Place(cells, sheet, of.position())
+          .addUnit(firstRow - 1, table.indexOf(of.name()), of.unit());
+    }
+    List<Set<String>> needs = table.columns().stream().map(of -> needs(table, of)).toList();
+    for (int row = 0; row < table.rows(); row++) {
+      for (int column = 0; column < table.columns().size(); column++) {
+        ColumnTemplate of = table.columns().get(column);
+        CellSource entry = new CellSource.Entry(of.name(), row);
+        new Place(cells, sheet, of.position())
+            .add(firstRow + row, column, entry, needs.get(column));
+      }
+    }
+  }
+
+  private static void addInputChecks(
+      List<CalculatedCell> cells, String sheet, int firstRow, List<InputTemplate> inputs) {
+    int row = firstRow;
+    for (InputTemplate input : inputs) {
+      Place place = new Place(cells, sheet, input.position());
+      place.add(row, SheetPlaces.FAULT, new CellSource.InputFault(input), Set.of());
+      CellSource remark = new CellSource.Remark(input, CellValues.FINE);
+      place.add(row, SheetPlaces.SENTENCE, remark, Set.of());
+      row++;
+    }
+  }
+
+  /** Where the cells of one entry of a template are. */
+  private record Place(List<CalculatedCell> cells, String sheet, Position at) {
+    /** A unit of money follows the currency; any other is written once. */
+    void addUnit(int row, int column, String unit) {
+      if (UnitText.isMoney(unit)) {
+        Sentence said = new Sentence(UnitText.of(unit), Optional.empty());
+        add(row, column, new CellSource.Said(said), Set.of(UnitText.CURRENCY));
+      }
+    }
+
+    void add(int row, int column, CellSource source, Set<String> needs) {
+      cells.add(new CalculatedCell(sheet, row, column, source, needs, at));
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package frillbook.proofreading;
+
+import frillbook.source.Mistakes;
+import frillbook.template.CheckTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SheetTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.util.List;
+
+/** Whether rows fit their sheet and the checks stand together. */
+public final class SheetCheck {
+  /** Twenty times as many as the built-in templates have. */
+  private static final int MOST_CELLS = 250_000;
+
+  private static final int MOST_COLUMNS = 250;
+
+  private final Mistakes mistakes;
+
+  private SheetCheck(Mistakes mistakes) {
+    this.mistakes = mistakes;
+  }
+
+  static void check(WorkbookTemplate template, Mistakes mistakes) {
+    SheetCheck check = new SheetCheck(mistakes);
+    template.sheets().forEach(check::widths);
+    check.sizes(template);
+    check.checksTogether(template);
+    check.inputChecksOnce(template);
+  }
+
+  private void widths(SheetTemplate sheet) {
+    sheet.widths().stream()
+        .filter(width -> width <= 0 || width > 255)
+        .forEach(
+            width ->
+                mistakes.add(
+                    sheet.position(),
+                    "a column width of " + width,
+                    "widths above 0 and up to 255",
+                    "correct widths"));
+  }
+
+  /** Tells of the table that makes the workbook larger than a person's machine can calculate. */
+  private void sizes(WorkbookTemplate template) {
+    long before = 0;
+    for (TableTemplate table : template.tables()) {
+      long after = before + (long) table.rows() * table.columns().size();
+      if (table.columns().size() > MOST_COLUMNS) {
+        tellSize(table, table.columns().size() + " columns", MOST_COLUMNS);
+      } else if (before <= MOST_CELLS && after > MOST_CELLS) {
+        tellSize(table, after + " cells in tables so far", MOST_CELLS);
+      }
+      before = after;
+    }
+  }
+
+  private void tellSize(TableTemplate table, String found, int most) {
+    mistakes.add(
+        table.position(),
+        "table " + table.name() + ": " + found,
+        "at most " + most,
+        "give tables fewer rows or columns");
+  }
+
+  private static boolean isCheck(RowTemplate row) {
+    return row instanceof CheckTemplate || row instanceof RowTemplate.InputChecks;
+  }
+
+  /** All checks are one range of cells, so nothing may stand between them. */
+  private void checksTogether(WorkbookTemplate template) {
+    boolean begun = false;
+    boolean broken = false;
+    for (SheetTemplate sheet : template.sheets()) {
+      for (RowTemplate row : sheet.rows()) {
+        if (isCheck(row) && begun && broken) {
+          mistakes.add(
+              row.position(),
+              "a check apart from the others",
+              "all checks one below the other on one sheet",
+              "move it to the others");
+        }
+        broken = isCheck(row) ? false : begun;
+        begun = begun || isCheck(row);
+      }
+      broken = begun;
+    }
+  }
+
+  private void inputChecksOnce(WorkbookTemplate template) {
+    List<RowTemplate.InputChecks> rows = template.rows(RowTemplate.InputChecks.class);
+    rows.stream()
+        .skip(1)
+        .forEach(
+            row ->
+                mistakes.add(
+                    row.position(),
+                    "input_checks a second time",
+                    "it once in the workbook",
+                    "take one of the two out"));
+  }
+}

@@ -1,0 +1,118 @@
+package frillbook.proofreading;
+
+import frillbook.source.Mistakes;
+import frillbook.source.Nearest;
+import frillbook.source.Position;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.ValueFormat;
+import frillbook.template.WordingText;
+import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Wording;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Whether a sentence speaks only of values that exist, each in a way that suits it. */
+public final class WordingCheck {
+  private final Declarations declarations;
+  private final Map<String, InputTemplate> inputs = new HashMap<>();
+  private final Map<String, LineTemplate> lines = new HashMap<>();
+  private final Mistakes mistakes;
+
+  WordingCheck(WorkbookTemplate template, Declarations declarations, Mistakes mistakes) {
+    this.declarations = declarations;
+    this.mistakes = mistakes;
+    template.inputs().forEach(input -> inputs.put(input.name(), input));
+    template.lines().forEach(line -> lines.put(line.name(), line));
+  }
+
+  void check(WordingText text) {
+    check(text.wording(), text);
+  }
+
+  private void check(Wording wording, WordingText text) {
+    for (Wording.Part part : wording.parts()) {
+      if (part instanceof Wording.Text words) {
+        name(words.name(), text);
+        if (isNumber(words.name())) {
+          tell(
+              text,
+              words.name(),
+              "the number " + words.name() + " without a pattern",
+              "how a number is said",
+              "write {" + words.name() + ", number, 0.##} or the like");
+        }
+      } else if (part instanceof Wording.Number number) {
+        name(number.name(), text);
+        if (number.style().money()) {
+          name(Wording.MONEY_PLACES, text);
+        }
+        if (isText(number.name())) {
+          tell(
+              text,
+              number.name(),
+              "the words " + number.name() + " said as a number",
+              "a number",
+              "write {" + number.name() + "}");
+        }
+      } else if (part instanceof Wording.Choice choice) {
+        name(choice.name(), text);
+        choice.cases().forEach(each -> suits(choice.name(), each.value(), text));
+        choice.cases().forEach(each -> check(each.wording(), text));
+        check(choice.other(), text);
+      }
+    }
+  }
+
+  private void name(String name, WordingText text) {
+    if (!inputs.containsKey(name) && !lines.containsKey(name)) {
+      tell(
+          text,
+          name,
+          declarations.has(name) ? name + ", which is no single value" : "the unknown name " + name,
+          "the name of an input or a line",
+          "correct it or add what it names" + Nearest.hint(name, declarations.names()));
+    }
+  }
+
+  private boolean isText(String name) {
+    return Optional.ofNullable(inputs.get(name)).map(InputTemplate::isWords).orElse(false)
+        || isTextLine(name);
+  }
+
+  private boolean isTextLine(String name) {
+    return lines.containsKey(name) && lines.get(name).format() == ValueFormat.TEXT;
+  }
+
+  private boolean isNumber(String name) {
+    return (inputs.containsKey(name) || lines.containsKey(name)) && !isText(name);
+  }
+
+  /** Whether the value can ever be the one a case is for. */
+  private void suits(String name, Object value, WordingText text) {
+    List<String> choices =
+        inputs.containsKey(name) ? inputs.get(name).choices() : List.<String>of();
+    if (!choices.isEmpty() && !choices.contains(value)) {
+      tell(
+          text,
+          name,
+          "the case " + value + " of " + name,
+          "one of " + String.join(", ", choices),
+          "correct it");
+    } else if (isNumber(name) && !(value instanceof Double)) {
+      tell(
+          text,
+          name,
+          "the case " + value + " of the number " + name,
+          "one, a number behind =, or of a flag yes or no",
+          "correct it");
+    }
+  }
+
+  private void tell(WordingText text, String name, String found, String expected, String remedy) {
+    Position at = text.names().getOrDefault(name, text.position());
+    mistakes.add(at, found, expected, remedy);
+  }
+}

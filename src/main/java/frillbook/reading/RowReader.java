@@ -1,0 +1,184 @@
+package frillbook.reading;
+
+import frillbook.formula.FormulaLexer;
+import frillbook.formula.FormulaText;
+import frillbook.formula.NameRules;
+import frillbook.source.SourceText;
+import frillbook.template.CheckLevel;
+import frillbook.template.CheckTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SentenceTemplate;
+import frillbook.template.ValueFormat;
+import frillbook.template.WordingText;
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Reads the entries of a sheet; the first key of an entry says what it is. */
+public final class RowReader {
+  private static final String KINDS =
+      "section, note, caution, sentence, input, line, check, table, chart, each, input_checks,"
+          + " verdict, new_page or glossary";
+
+  private RowReader() {}
+
+  /** Adds what {@code node} describes to {@code rows}: one row, or several for {@code each}. */
+  static void read(Node node, Scope scope, List<RowTemplate> rows) {
+    Block block = new Block(node, scope, "row");
+    switch (block.firstKey()) {
+      case "section" -> rows.add(section(block));
+      case "note" -> rows.add(note(block));
+      case "caution" -> rows.add(caution(block));
+      case "sentence" -> rows.add(sentence(block));
+      case "input" -> rows.add(InputReader.read(block));
+      case "line" -> rows.add(line(block));
+      case "check" -> rows.add(check(block));
+      case "table" -> rows.add(TableReader.read(block));
+      case "chart" -> rows.add(ChartReader.read(block));
+      case "input_checks" -> rows.add(inputChecks(block));
+      case "glossary" -> rows.add(glossary(block));
+      case "verdict" -> rows.add(verdict(block));
+      case "new_page" -> rows.add(newPage(block));
+      case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));
+      case "" -> {
+        // Not a mapping, or an empty one: told already or nothing to read.
+      }
+      default ->
+          scope.tell(
+              block.position(),
+              "a row beginning with " + block.firstKey(),
+              "a row beginning with " + KINDS,
+              "put the key that says what the row is first");
+    }
+  }
+
+  private static RowTemplate section(Block block) {
+    String text = block.requiredText("section");
+    block.done();
+    return new RowTemplate.Section(text, block.position());
+  }
+
+  private static RowTemplate note(Block block) {
+    String text = block.requiredText("note");
+    block.done();
+    return new RowTemplate.Note(text, block.position());
+  }
+
+  private static RowTemplate caution(Block block) {
+    String text = block.requiredText("caution");
+    block.done();
+    return new RowTemplate.Caution(text, block.position());
+  }
+
+  private static SentenceTemplate sentence(Block block) {
+    SentenceTemplate sentence =
+        new SentenceTemplate(wording(block, "sentence"), guard(block, "plan_ok"), block.position());
+    block.done();
+    return sentence;
+  }
+
+  private static RowTemplate inputChecks(Block block) {
+    List<SourceText> parts = block.texts("input_checks");
+    block.done();
+    parts.forEach(part -> tellObjection(part, block.scope()));
+    return new RowTemplate.InputChecks(
+        parts.stream().map(SourceText::value).toList(), block.position());
+  }
+
+  private static RowTemplate glossary(Block block) {
+    block.flag("glossary");
+    block.done();
+    return new RowTemplate.Glossary(block.position());
+  }
+
+  private static RowTemplate verdict(Block block) {
+    block.flag("verdict");
+    block.done();
+    return new RowTemplate.Verdict(block.position());
+  }
+
+  private static RowTemplate newPage(Block block) {
+    block.flag("new_page");
+    block.done();
+    return new RowTemplate.NewPage(block.position());
+  }
+
+  private static LineTemplate line(Block block) {
+    String name = name(block, "line");
+    LineTemplate line =
+        new LineTemplate(
+            name,
+            block.requiredText("label"),
+            block.requiredUnit(),
+            block.word("format", ValueFormat.NUMBER),
+            block.has("text") ? FormulaText.NONE : formula(block, "formula"),
+            block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
+            block.requiredText("note"),
+            guard(block, "plan_ok"),
+            block.flag("also"),
+            block.flag("headline"),
+            block.position());
+    tellAlso(line, block.scope());
+    block.done();
+    return line;
+  }
+
+  private static void tellAlso(LineTemplate line, Scope scope) {
+    if (line.also() && !(line.format().isLength() && line.unit().equals("{unit}"))) {
+      scope.tell(
+          line.position(),
+          "also: true on line " + line.name(),
+          "it only on a line of format length or cut with unit {unit}",
+          "leave it out or correct format and unit");
+    }
+  }
+
+  private static CheckTemplate check(Block block) {
+    String name = name(block, "check");
+    CheckTemplate check =
+        new CheckTemplate(
+            name,
+            block.requiredText("label"),
+            block.word("level", CheckLevel.STOP),
+            formula(block, "formula"),
+            block.requiredText("message"),
+            guard(block, "inputs_ok"),
+            block.position());
+    block.done();
+    return check;
+  }
+
+  /** The name under {@code key}; told where a spreadsheet would refuse it. */
+  static String name(Block block, String key) {
+    SourceText name = block.requiredRawText(key);
+    block.call(key + " " + name);
+    tellObjection(name, block.scope());
+    return name.value();
+  }
+
+  static void tellObjection(SourceText name, Scope scope) {
+    NameRules.objection(name.value())
+        .filter(objection -> !name.isEmpty())
+        .ifPresent(
+            objection ->
+                scope.tell(
+                    name.position(),
+                    "the name " + name + ", which " + objection,
+                    "words in small letters joined by _ that no spreadsheet reads otherwise",
+                    "choose another name"));
+  }
+
+  static FormulaText formula(Block block, String key) {
+    return FormulaLexer.lex(block.requiredRawText(key), block.scope().mistakes());
+  }
+
+  static WordingText wording(Block block, String key) {
+    return WordingReader.read(block.requiredRawText(key), block.scope().mistakes());
+  }
+
+  static Optional<String> guard(Block block, String preset) {
+    String guard = block.rawText("guard").map(SourceText::value).orElse(preset);
+    return guard.equals("none") ? Optional.empty() : Optional.of(guard);
+  }
+}

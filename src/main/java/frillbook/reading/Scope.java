@@ -1,0 +1,31 @@
+package frillbook.reading;
+
+import frillbook.source.Mistakes;
+import frillbook.source.Position;
+import frillbook.source.SourceFile;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * What a row is read in: its file, the variables of the {@code each} around it, and where mistakes
+ * go.
+ *
+ * @param extent counts what {@code each} repeats in the whole workbook
+ * @param depth how many {@code each} lie around it
+ */
+public record Scope(
+    SourceFile file, Map<String, String> variables, Mistakes mistakes, Extent extent, int depth) {
+  public Scope {
+    variables = Map.copyOf(variables);
+  }
+
+  Scope with(Map<String, String> more) {
+    Map<String, String> all = new HashMap<>(variables);
+    all.putAll(more);
+    return new Scope(file, all, mistakes, extent, depth + 1);
+  }
+
+  void tell(Position at, String found, String expected, String remedy) {
+    mistakes.add(at, found, expected, remedy);
+  }
+}

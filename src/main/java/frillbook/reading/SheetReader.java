@@ -1,0 +1,60 @@
+package frillbook.reading;
+
+import frillbook.formula.NameRules;
+import frillbook.source.SourceText;
+import frillbook.template.Orientation;
+import frillbook.template.RowTemplate;
+import frillbook.template.SheetTemplate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads one sheet. */
+public final class SheetReader {
+  private SheetReader() {}
+
+  static SheetTemplate read(Block block) {
+    SourceText name = block.requiredRawText("sheet");
+    tellObjection(name, block.scope());
+    String title = block.requiredText("title");
+    List<RowTemplate> rows = rows(block);
+    SheetTemplate sheet =
+        new SheetTemplate(
+            name.value(),
+            title,
+            block.text("lead"),
+            orientation(block),
+            SheetColumns.widths(block.numbers("widths"), rows),
+            rows,
+            block.flag("plan"),
+            block.flag("one_page"),
+            !block.flag("background"),
+            block.flag("client"),
+            name.position());
+    block.done();
+    return sheet;
+  }
+
+  private static Orientation orientation(Block block) {
+    return block.node("orientation").isEmpty()
+        ? Orientation.PORTRAIT
+        : block.word("orientation", Orientation.PORTRAIT);
+  }
+
+  private static void tellObjection(SourceText name, Scope scope) {
+    NameRules.sheetObjection(name.value())
+        .filter(objection -> !name.isEmpty())
+        .ifPresent(
+            objection ->
+                scope.tell(
+                    name.position(),
+                    "the sheet name " + name + ", which " + objection,
+                    "a name that a spreadsheet takes",
+                    "choose another name"));
+  }
+
+  private static List<RowTemplate> rows(Block block) {
+    List<RowTemplate> rows = new ArrayList<>();
+    block.items("rows").forEach(node -> RowReader.read(node, block.scope(), rows));
+    return rows;
+  }
+}

@@ -1,0 +1,63 @@
+package frillbook.straight;
+
+import frillbook.brief.Grain;
+import frillbook.cutting.Cloth;
+import frillbook.cutting.Halving;
+import frillbook.cutting.Join;
+import frillbook.cutting.OddPiece;
+import frillbook.cutting.Pieces;
+import frillbook.measure.Rounding;
+import java.util.List;
+
+/** Straight strips and discs on one cloth, across it or along it. */
+public record StraightCutting(
+    Grain grain, Cloth cloth, Pieces pieces, Join join, List<Lane> beside) {
+
+  /** Every length tried, in order. */
+  public List<StraightTrial> trials(int searchRows) {
+    return Halving.search(searchRows, this::attempt);
+  }
+
+  /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
+  public StraightTrial attempt(int steps, int tooSmall) {
+    double usable = steps * cloth.buyStep() * cloth.usableShare();
+    Sheet sheet = sheet(usable);
+    Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
+    Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));
+    boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
+    return new StraightTrial(steps, usable, abreast, stacked, enough, enough ? tooSmall : steps);
+  }
+
+  /** The cloth as the strips see it when {@code usable} of its length is left. */
+  public Sheet sheet(double usable) {
+    return grain == Grain.ALONG
+        ? new Sheet(usable, cloth.usableWidth())
+        : new Sheet(cloth.usableWidth(), usable);
+  }
+
+  private int mostInALine(Sheet sheet) {
+    int fit = Rounding.down(sheet.run() / pieces.discDiameter());
+    return Math.max(1, Math.min(pieces.discCount(), fit));
+  }
+
+  private int fewestInALine(Sheet sheet) {
+    int lines = Math.max(1, Rounding.down(sheet.stack() / pieces.discDiameter()));
+    return Math.max(1, Rounding.up((double) pieces.discCount() / lines));
+  }
+
+  Lanes lanes(StraightTrial trial) {
+    Comb comb = trial.better();
+    return new Lanes(
+        sheet(trial.usable()), pieces, join, comb.perLine(), comb.lines(), comb.full());
+  }
+
+  List<OddPiece> odd(StraightTrial trial) {
+    return OddPiece.sorted(strips(trial).stream().mapToDouble(LaneStrip::piece), join);
+  }
+
+  /** The strip of every lane. */
+  List<LaneStrip> strips(StraightTrial trial) {
+    Lanes lanes = lanes(trial);
+    return beside.stream().map(lanes::strip).toList();
+  }
+}

@@ -1,0 +1,27 @@
+package frillbook.straight;
+
+import frillbook.cutting.Halving;
+import frillbook.cutting.OddPiece;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/** The search for straight strips: the lengths tried, the plan, and its shorter strips. */
+public record StraightFinding(
+    List<StraightTrial> trials,
+    Optional<StraightPlan> plan,
+    List<LaneStrip> strips,
+    List<OddPiece> odd) {
+
+  public static StraightFinding of(StraightCutting cutting, boolean can, int searchRows) {
+    List<StraightTrial> trials = can ? cutting.trials(searchRows) : List.of();
+    Optional<StraightTrial> found = Halving.shortest(trials);
+    List<LaneStrip> strips =
+        found.map(cutting::strips).orElse(Collections.nCopies(Lane.MOST, LaneStrip.NONE));
+    return new StraightFinding(
+        trials,
+        found.map(trial -> StraightPlan.of(cutting, trials, trial)),
+        strips,
+        OddPiece.sorted(strips.stream().mapToDouble(LaneStrip::piece), cutting.join()));
+  }
+}

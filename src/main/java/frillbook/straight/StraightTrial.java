@@ -1,0 +1,33 @@
+package frillbook.straight;
+
+import frillbook.cutting.Trial;
+import frillbook.measure.Rounding;
+import frillbook.naming.Prefixed;
+
+/**
+ * One length of cloth tried for straight strips.
+ *
+ * @param tried in buy steps
+ * @param usable the length left of it after washing
+ * @param abreast as many discs in a line as fit
+ * @param stacked as few discs in a line as fit
+ * @param enough whether either way yields the need
+ * @param kept the longest length known not to be enough, in buy steps
+ */
+public record StraightTrial(
+    int tried,
+    double usable,
+    @Prefixed("abreast") Comb abreast,
+    @Prefixed("stacked") Comb stacked,
+    boolean enough,
+    int kept)
+    implements Trial {
+
+  Comb better() {
+    return isStacked() ? stacked : abreast;
+  }
+
+  boolean isStacked() {
+    return Rounding.settle(stacked.over() - abreast.over()) > 0;
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * Cross-section and length of the strip.
+ *
+ * <p>Lengths are in the unit of the brief. An allowance of 0 is a raw edge.
+ */
+package frillbook.strip;

@@ -1,0 +1,174 @@
+package frillbook.workbook;
+
+import frillbook.look.Span;
+import frillbook.template.BlockTemplate;
+import frillbook.template.ChartTemplate;
+import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
+import frillbook.template.SheetTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where everything of a template goes, settled before the first cell is written. */
+public final class SheetPlaces {
+  static final int LABEL = 0;
+  public static final int VALUE = 1;
+  public static final int UNIT = 2;
+  public static final int OTHER_UNIT = 3;
+  public static final int NOTE = 4;
+
+  /** Columns of a check row. */
+  public static final int FAULT = 1;
+
+  public static final int SENTENCE = 2;
+
+  /** Column of the units in the list of all names. */
+  public static final int GLOSSARY_UNIT = 2;
+
+  /** Rows of a table above its data, its heading left out: labels and units. */
+  static final int TABLE_HEAD = 2;
+
+  /** An entry and the row, from 0, it begins in. */
+  public record Placed(RowTemplate entry, int row) {}
+
+  private final WorkbookTemplate template;
+  private final Map<String, List<Placed>> entries = new LinkedHashMap<>();
+  private final Map<String, Span> names = new LinkedHashMap<>();
+  private final Map<String, Span> faults = new LinkedHashMap<>();
+  private final List<Span> checks = new ArrayList<>();
+
+  public SheetPlaces(WorkbookTemplate template) {
+    this.template = template;
+    template.sheets().forEach(this::place);
+    nameChecks();
+  }
+
+  /** The entries of a sheet with their rows, from top to bottom. */
+  public List<Placed> entries(SheetTemplate sheet) {
+    return entries.get(sheet.name());
+  }
+
+  /** Every defined name and its cells. */
+  public Map<String, Span> names() {
+    return names;
+  }
+
+  /** The cell that is 1 when the input cannot be used; empty without such checks. */
+  public Optional<Span> fault(InputTemplate input) {
+    return Optional.ofNullable(faults.get(input.name()));
+  }
+
+  /**
+   * The same by its place among the faults of all inputs: short and without the name of a sheet, as
+   * the condition of a look must be.
+   */
+  Optional<String> faultByPlace(InputTemplate input) {
+    int place = List.copyOf(faults.keySet()).indexOf(input.name()) + 1;
+    return place == 0 ? Optional.empty() : Optional.of("INDEX(input_fault," + place + ")");
+  }
+
+  private void place(SheetTemplate sheet) {
+    List<Placed> placed = new ArrayList<>();
+    int row = 1 + (sheet.lead().isPresent() ? 1 : 0);
+    for (RowTemplate entry : sheet.rows()) {
+      placed.add(new Placed(entry, row));
+      name(sheet.name(), entry, row);
+      row += depth(entry);
+    }
+    entries.put(sheet.name(), placed);
+  }
+
+  private int depth(RowTemplate entry) {
+    if (entry instanceof TableTemplate table) {
+      // One row stays free under a table.
+      return headRow(table, 0) + TABLE_HEAD + table.rows() + 1;
+    } else if (entry instanceof ChartTemplate chart) {
+      return chart.height() + ChartWriter.MORE_ROWS;
+    } else if (entry instanceof RowTemplate.Caution) {
+      // A narrow free row above and below its frame.
+      return 3;
+    } else if (entry instanceof RowTemplate.NewPage) {
+      return 0;
+    } else if (entry instanceof RowTemplate.InputChecks) {
+      return template.inputs().size();
+    } else if (entry instanceof RowTemplate.Glossary) {
+      return 1 + Glossary.of(template).size() + 1;
+    }
+    return 1;
+  }
+
+  /** The row of a table's labels when the table begins in {@code row}. */
+  static int headRow(TableTemplate table, int row) {
+    return row + (table.heading().isPresent() ? 1 : 0);
+  }
+
+  /** The first row of a table's data when the table begins in {@code row}. */
+  public static int dataRow(TableTemplate table, int row) {
+    return headRow(table, row) + TABLE_HEAD;
+  }
+
+  private void name(String sheet, RowTemplate entry, int row) {
+    if (entry instanceof InputTemplate input) {
+      names.put(input.name(), Span.cell(sheet, row, VALUE));
+    } else if (entry instanceof LineTemplate line) {
+      names.put(line.name(), Span.cell(sheet, row, VALUE));
+    } else if (entry instanceof CheckTemplate check) {
+      names.put(check.name(), Span.cell(sheet, row, FAULT));
+      checks.add(Span.cell(sheet, row, FAULT));
+    } else if (entry instanceof TableTemplate table) {
+      nameTable(sheet, table, dataRow(table, row));
+    } else if (entry instanceof RowTemplate.InputChecks inputChecks) {
+      nameInputChecks(sheet, inputChecks, row);
+    }
+  }
+
+  private void nameTable(String sheet, TableTemplate table, int row) {
+    for (ColumnTemplate column : table.columns()) {
+      int index = table.indexOf(column.name());
+      names.put(column.name(), Span.column(sheet, row, table.rows(), index));
+    }
+    for (BlockTemplate block : table.blocks()) {
+      int first = table.indexOf(block.columns().get(0));
+      int last = first + block.columns().size() - 1;
+      names.put(block.name(), new Span(sheet, row, row + table.rows() - 1, first, last));
+    }
+  }
+
+  private void nameInputChecks(String sheet, RowTemplate.InputChecks inputChecks, int row) {
+    List<InputTemplate> inputs = template.checkedInputs();
+    int next = row;
+    for (InputTemplate input : inputs) {
+      Span fault = Span.cell(sheet, next++, FAULT);
+      faults.put(input.name(), fault);
+      checks.add(fault);
+    }
+    if (next > row) {
+      names.put("input_fault", Span.column(sheet, row, next - row, FAULT));
+    }
+    List<String> parts = inputs.stream().map(input -> input.use().part()).toList();
+    for (String part : inputChecks.parts()) {
+      int first = row + parts.indexOf(part);
+      int count = Collections.frequency(parts, part);
+      names.put(RowTemplate.InputChecks.faults(part), Span.column(sheet, first, count, FAULT));
+    }
+  }
+
+  /** The template's checks stand one below the other; the reader has seen to it. */
+  private void nameChecks() {
+    if (!checks.isEmpty()) {
+      String sheet = checks.get(0).sheet();
+      int row = checks.get(0).firstRow();
+      names.put("check_fault", Span.column(sheet, row, checks.size(), FAULT));
+      names.put("check_sentence", Span.column(sheet, row, checks.size(), SENTENCE));
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package frillbook.calculation;
+
+import frillbook.brief.Grain;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
+import frillbook.press.Paper;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
+import frillbook.workbook.WorkbookCompiler;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ObjIntConsumer;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * How long the workbook takes to calculate every formula anew after one input has changed.
+ *
+ * <p>For each grain, without overlays and with one: three cushions in centimetres and euros, all
+ * else as preset, the fullness going round from 2 to 2.6. All of them are calculated a while before
+ * any is measured, until the virtual machine has settled.
+ */
+public final class RecalculationBenchmark {
+  private static final int WARMING = 50;
+
+  private static final int MEASURED = 100;
+
+  private static final double NANOS_PER_MILLI = 1e6;
+
+  private final WorkbookValues values = new WorkbookValues(compiled());
+
+  private RecalculationBenchmark() {}
+
+  public static void main(String[] args) {
+    RecalculationBenchmark benchmark = new RecalculationBenchmark();
+    System.out.printf("%d formula cells%n%n", benchmark.values.formulaCells().size());
+    benchmark.eachCushion((grain, overlays) -> benchmark.millis(WARMING));
+    System.out.printf("%-8s %8s %10s %10s%n", "grain", "overlays", "median ms", "worst ms");
+    benchmark.eachCushion((grain, overlays) -> print(grain, overlays, benchmark.millis(MEASURED)));
+  }
+
+  private static XSSFWorkbook compiled() {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    new WorkbookCompiler()
+        .compileInto(
+            workbook,
+            TemplateReader.read(TemplateSource.packaged()),
+            new WorkbookSetting(LengthUnit.CM, Map.of("quantity", 3.0), Paper.A4));
+    return workbook;
+  }
+
+  private void eachCushion(ObjIntConsumer<String> then) {
+    for (Grain grain : Grain.values()) {
+      for (int overlays = 0; overlays <= 1; overlays++) {
+        values.set("grain", grain.word());
+        values.set("base_overlays", (double) overlays);
+        then.accept(grain.word(), overlays);
+      }
+    }
+  }
+
+  private static void print(String grain, int overlays, double[] millis) {
+    System.out.printf(
+        Locale.ROOT,
+        "%-8s %8d %10.1f %10.1f%n",
+        grain,
+        overlays,
+        (millis[(millis.length - 1) / 2] + millis[millis.length / 2]) / 2,
+        millis[millis.length - 1]);
+  }
+
+  /** From the shortest to the longest. */
+  private double[] millis(int times) {
+    double[] millis = new double[times];
+    for (int i = 0; i < times; i++) {
+      values.set("fullness", 2 + i % 7 / 10.0);
+      long began = System.nanoTime();
+      values.recalculate();
+      millis[i] = (System.nanoTime() - began) / NANOS_PER_MILLI;
+      requirePlan();
+    }
+    Arrays.sort(millis);
+    return millis;
+  }
+
+  /** Without a plan most cells are blank, and fast. */
+  private void requirePlan() {
+    if (!values.value("cut_ok").equals(1.0)) {
+      throw new IllegalStateException("there is no plan");
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package frillbook.calculation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
+import frillbook.press.Paper;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
+import frillbook.template.ColumnTemplate;
+import frillbook.template.LineTemplate;
+import frillbook.template.TableTemplate;
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.WorkbookCompiler;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What has to be calculated anew when the wage changes: money, and nothing that is cut or sewn. */
+final class WageTest {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
+  /** Everything on the sheet of the pictures' points that is about money. */
+  private static final Set<String> MONEY_IN_PICTURES =
+      Set.of(
+          "money_title",
+          "fuller_title",
+          "closer_title",
+          "fuller_more_price",
+          "closer_more_price",
+          "largest_share",
+          "largest_part",
+          "strip_cost",
+          "row_cost",
+          "money_part",
+          "money_amount",
+          "money_words",
+          "fuller_price",
+          "closer_price");
+
+  private static WorkbookValues values;
+  private static List<XSSFCell> wage;
+
+  @BeforeAll
+  static void followTheWage() {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    new WorkbookCompiler()
+        .compileInto(workbook, TEMPLATE, new WorkbookSetting(LengthUnit.CM, Map.of(), Paper.A4));
+    values = new WorkbookValues(workbook);
+    wage = values.hangingOn("hourly_rate");
+  }
+
+  private static Set<String> names(String sheet) {
+    return TEMPLATE.sheets().stream()
+        .filter(each -> each.name().equals(sheet))
+        .flatMap(
+            each ->
+                Stream.concat(
+                    each.rows(LineTemplate.class).stream().map(LineTemplate::name),
+                    each.rows(TableTemplate.class).stream()
+                        .flatMap(table -> table.columns().stream())
+                        .map(ColumnTemplate::name)))
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> reached(String sheet) {
+    return names(sheet).stream()
+        .filter(name -> values.cells(name).stream().anyMatch(wage::contains))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void itReachesNoSheetOfCuttingSewingOrTime() {
+    Set<String> sheets =
+        wage.stream()
+            .map(cell -> cell.getSheet().getSheetName())
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(
+        new TreeSet<>(
+            Set.of(
+                "Brief",
+                "Checks",
+                "Choices",
+                "Client",
+                "Picture points",
+                "Price",
+                "Prices and rates",
+                "Shopping",
+                "Workings")),
+        sheets);
+  }
+
+  /** The flag and its sentence. */
+  @Test
+  void ofTheBriefItReachesWhetherAllIsWell() {
+    assertEquals(Set.of("check_flag"), reached("Brief"));
+  }
+
+  @Test
+  void ofThePicturesItReachesThoseOfMoney() {
+    assertEquals(new TreeSet<>(MONEY_IN_PICTURES), reached("Picture points"));
+  }
+
+  @Test
+  void ofTheShoppingItReachesWhatIsPaid() {
+    assertEquals(
+        new TreeSet<>(
+            Set.of("material_price", "material_as_bought", "material_as_used", "material_charged")),
+        reached("Shopping"));
+  }
+
+  @Test
+  void ofTheOtherChoicesItReachesWhatTheyCost() {
+    assertEquals(
+        new TreeSet<>(
+            Set.of(
+                "choice_frill_cost",
+                "choice_thread_cost",
+                "choice_materials",
+                "choice_labour",
+                "choice_cost",
+                "choice_net_each")),
+        reached("Workings"));
+    assertEquals(
+        new TreeSet<>(Set.of("choice_price_each", "choice_price_total")), reached("Choices"));
+  }
+
+  /** Else nothing would be found to hang on anything. */
+  @Test
+  void itReachesThePrice() {
+    assertTrue(wage.containsAll(values.cells("price_each")));
+    assertTrue(values.hangingOn("diameter").size() > values.formulaCells().size() / 2);
+  }
+}

@@ -1,0 +1,126 @@
+package frillbook.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Office;
+import frillbook.Program;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A workbook printed by LibreOffice, page by page, as a person would see it. */
+final class Rendered {
+  /** Pixels to the inch. */
+  static final int RESOLUTION = 100;
+
+  private static final Program PDF_TO_PNG = new Program("pdftoppm", Office.PROGRAM.demandedBy());
+
+  private Rendered() {}
+
+  /** Skips a test where the programs are not installed, unless they are asked for. */
+  static void assumePrograms() {
+    Office.PROGRAM.requireOrSkip();
+    PDF_TO_PNG.requireOrSkip();
+  }
+
+  /** The printed pages of {@code workbook} in shades of grey. */
+  static List<BufferedImage> pages(byte[] workbook, Path folder) throws IOException {
+    Path file = Files.write(folder.resolve("book.xlsx"), workbook);
+    try {
+      new Office().open(file).print(folder.resolve("book.pdf")).close().run();
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
+    run(
+        "pdftoppm",
+        "-gray",
+        "-png",
+        "-r",
+        String.valueOf(RESOLUTION),
+        folder.resolve("book.pdf").toString(),
+        folder.resolve("page").toString());
+    return images(folder);
+  }
+
+  private static List<BufferedImage> images(Path folder) throws IOException {
+    List<BufferedImage> images = new ArrayList<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      List<Path> pages = files.filter(file -> file.toString().endsWith(".png")).sorted().toList();
+      for (Path page : pages) {
+        images.add(ImageIO.read(page.toFile()));
+      }
+    }
+    return images;
+  }
+
+  private static void run(String... command) throws IOException {
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes());
+    try {
+      assertTrue(process.waitFor(120, TimeUnit.SECONDS), command[0] + " does not end: " + said);
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    }
+    assertEquals(0, process.exitValue(), command[0] + ": " + said);
+  }
+
+  /**
+   * The same workbook with nothing to be seen but its charts, each on a page of its own: cells on
+   * the sheets with charts lose their looks, and the other sheets, points among them, are hidden.
+   */
+  static byte[] chartsAlone(byte[] bytes) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes));
+        ByteArrayOutputStream written = new ByteArrayOutputStream()) {
+      XSSFCellStyle unseen = workbook.createCellStyle();
+      unseen.setDataFormat(workbook.createDataFormat().getFormat(";;;"));
+      for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+        if (ChartPlace.on(workbook.getSheetAt(index)).isEmpty()) {
+          // LibreOffice prints a print area even of a hidden sheet.
+          workbook.removePrintArea(index);
+          workbook.setSheetVisibility(index, SheetVisibility.HIDDEN);
+        } else {
+          clear(workbook, index, unseen);
+        }
+      }
+      workbook.write(written);
+      return written.toByteArray();
+    }
+  }
+
+  private static void clear(XSSFWorkbook workbook, int index, XSSFCellStyle unseen) {
+    XSSFSheet sheet = workbook.getSheetAt(index);
+    sheet.setRepeatingRows(null);
+    sheet.getFooter().setCenter("");
+    sheet.getPrintSetup().setFitHeight((short) 0);
+    while (sheet.getSheetConditionalFormatting().getNumConditionalFormattings() > 0) {
+      sheet.getSheetConditionalFormatting().removeConditionalFormatting(0);
+    }
+    sheet.forEach(row -> row.forEach(cell -> cell.setCellStyle(unseen)));
+    List<ChartPlace> places = ChartPlace.on(sheet).stream().map(ChartPlace.Hung::place).toList();
+    places.stream().skip(1).forEach(place -> sheet.setRowBreak(place.row() - 2));
+    int last = places.get(places.size() - 1).lastRow(sheet);
+    workbook.setPrintArea(index, 0, lastColumn(sheet), places.get(0).row(), last);
+  }
+
+  /** The title in the first row reaches over every column of the page. */
+  private static int lastColumn(XSSFSheet sheet) {
+    return sheet.getMergedRegions().stream()
+        .filter(cells -> cells.getFirstRow() == 0)
+        .mapToInt(cells -> cells.getLastColumn())
+        .max()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,75 @@
+package frillbook.grains;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import frillbook.brief.Grain;
+import frillbook.cutting.Cloth;
+import frillbook.cutting.Join;
+import frillbook.cutting.Pieces;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Strips 2 wide, none shorter than 12, seams of 1. */
+class GrainStartTest {
+  private static GrainStart start(Grain grain, double width, int discs, Join join) {
+    Pieces pieces = new Pieces(2, 500, 0, 12, discs, 14, .125);
+    return GrainStart.of(grain, new Cloth(width, 1, 4.5), pieces, join);
+  }
+
+  /**
+   * Across, the shortest strip must fit; along, one strip beside the selvage. On the bias √2 times
+   * the width is the longest cut line, and a strip 2 wide loses 2 at either end: √2 × 11.3138 is a
+   * hair over 16, √2 × 11.3137 a hair under.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "ACROSS,12,true",
+    "ACROSS,11.999,false",
+    "ALONG,2,true",
+    "ALONG,1.999,false",
+    "BIAS,11.3138,true",
+    "BIAS,11.3137,false"
+  })
+  void theClothMustHoldTheShortestStrip(Grain grain, double width, boolean can) {
+    assertEquals(can, start(grain, width, 0, new Join(false, 1, 1)).can());
+  }
+
+  /** A disc of 14 needs 14 in any grain, but only where one is cut. */
+  @ParameterizedTest
+  @CsvSource({"ACROSS,14,1,true", "ALONG,13.999,1,false", "BIAS,13.999,1,false", "ALONG,13,0,true"})
+  void theClothMustHoldADiscWhereOneIsCut(Grain grain, double width, int discs, boolean can) {
+    assertEquals(can, start(grain, width, discs, new Join(false, 1, 1)).can());
+  }
+
+  /** 2 × 7 = 14, and half of it is left after joining. */
+  @Test
+  void aLongSeamMakesTheShortestUsefulStripLonger() {
+    assertEquals(new GrainStart(7, 14, false), start(Grain.ACROSS, 13, 0, new Join(true, 7, 1)));
+    assertEquals(new GrainStart(7, 14, true), start(Grain.ACROSS, 14, 0, new Join(true, 7, 1)));
+  }
+
+  private static GrainStart useful(double shortest) {
+    return new GrainStart(1, shortest, true);
+  }
+
+  @Test
+  void theLongestOfTheShortestStripsCounts() {
+    assertEquals(20, starts(20, 12, 15).longestShortestUseful());
+    assertEquals(20, starts(12, 20, 15).longestShortestUseful());
+    assertEquals(20, starts(12, 15, 20).longestShortestUseful());
+  }
+
+  private static GrainStarts starts(double across, double along, double bias) {
+    return new GrainStarts(useful(across), useful(along), useful(bias));
+  }
+
+  @Test
+  void everyGrainHasItsOwnStart() {
+    GrainStarts starts = starts(1, 2, 3);
+    assertSame(starts.across(), starts.of(Grain.ACROSS));
+    assertSame(starts.along(), starts.of(Grain.ALONG));
+    assertSame(starts.bias(), starts.of(Grain.BIAS));
+  }
+}

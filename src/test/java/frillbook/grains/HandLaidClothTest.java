@@ -1,0 +1,248 @@
+package frillbook.grains;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.Briefs;
+import frillbook.brief.Brief;
+import frillbook.brief.Grain;
+import frillbook.cutting.Cloth;
+import frillbook.cutting.GrainPlan;
+import frillbook.cutting.Join;
+import frillbook.cutting.OddPiece;
+import frillbook.cutting.OddRow;
+import frillbook.cutting.Pieces;
+import frillbook.cutting.StripsCut;
+import frillbook.cutting.Tally;
+import frillbook.straight.LaneRow;
+import frillbook.straight.Sheet;
+import frillbook.straight.StraightPlan;
+import frillbook.straight.StraightTrial;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * A cloth 50 in wide, sold by 4 in, for a run of 500 from strips 2 wide with seams of 1, none
+ * shorter than 12, and three discs of 10; laid by hand.
+ *
+ * <p>Across, two discs in the first line and one in the second leave 28 − 20 in for four full
+ * strips, which add 4 × 49. Lanes of 35 and 45 less half chords of 4, √24, 5, √24, 4 add 147.202
+ * and 197.202: 540.404 for the 499 needed. All three in a line make nine full strips and one set of
+ * lanes of 25, 538.202. On 24 in either way adds less than 443.
+ *
+ * <p>Along, 28 in hold two discs in a line at most: fifteen full strips that add 27 and lanes of 23
+ * in beside the last line, 492.202. One in a line takes 30 of the 50 in and leaves ten full strips
+ * and three sets of lanes of 23: 531.606. On 24 in neither adds 432.
+ */
+class HandLaidClothTest {
+  private static final double ROOT24 = Math.sqrt(24);
+
+  private static final Cloth CLOTH = new Cloth(50, 1, 4);
+
+  private static final double BOUND = (1000 + 75 * Math.PI) / 50;
+
+  private static FrillCutting cutting(Cloth cloth) {
+    Brief brief = Briefs.inch().with("bias_stretch", .25).brief();
+    return FrillCutting.of(brief, 1, cloth, new Pieces(2, 500, 0, 12, 3, 10, .125));
+  }
+
+  private static GrainPlans layouts(Grain chosen) {
+    FrillCutting cutting = cutting(CLOTH);
+    return GrainPlans.of(cutting, cutting.starts(), chosen);
+  }
+
+  /** (500 × 2 + 3 × 25π) ÷ 50 = 24.712. */
+  @Test
+  void noClothShorterThanItsPiecesWillDo() {
+    assertEquals(BOUND, cutting(CLOTH).leastLength(), 1e-9);
+    assertEquals(BOUND, layouts(Grain.ACROSS).leastLength(), 1e-9);
+  }
+
+  /** On the bias 400 in stretch to 500: (400 × 2 + 3 × 25π) ÷ 50. */
+  @Test
+  void stretchingStripsUseLessCloth() {
+    assertEquals(BOUND, cutting(CLOTH).usedLength(Grain.ALONG), 1e-9);
+    assertEquals((800 + 75 * Math.PI) / 50, cutting(CLOTH).usedLength(Grain.BIAS), 1e-9);
+  }
+
+  /**
+   * 10 × 24.712 + 2 × 50 + 2 × 12 = 371.124 is 92.8 steps of 4, so seven rows, which reach 127;
+   * 65.1 steps of 5.7, seven also, and of 6 after washing to 0.95; but 63.9 steps of 5.81 are six.
+   */
+  @ParameterizedTest
+  @CsvSource({"1,4,7", "1,5.7,7", ".95,6,7", "1,5.81,6", "1,1000,1", "1,.00001,20"})
+  void theSearchReachesTenTimesTheLeastLengthAndMore(double share, double step, int rows) {
+    FrillCutting cutting = cutting(new Cloth(50, share, step));
+    assertEquals(rows, cutting.searchRows(cutting.starts()));
+  }
+
+  @Test
+  void acrossTheClothTwoDiscsInALineAreBest() {
+    GrainPlans layouts = layouts(Grain.ACROSS);
+    assertTrue(layouts.acrossFits());
+    StraightPlan plan = layouts.across().orElseThrow();
+    assertEquals(7, plan.steps());
+    assertEquals(28, plan.buyLength());
+    assertEquals(28, plan.lowerBound());
+    assertEquals(1, plan.ratio());
+    assertEquals(28, plan.usableLength());
+    assertEquals(50, plan.stripLength());
+    assertTrue(plan.isStacked());
+    assertEquals(2, plan.perLine());
+    assertEquals(2, plan.lines());
+    assertEquals(4, plan.full());
+    assertEquals(10, plan.laneCount());
+    assertEquals(5, plan.whole());
+    assertEquals(35, plan.reachWhole());
+    assertEquals(45, plan.reachLast());
+  }
+
+  /** Of 127 lengths 64, 32, 16 and 8 steps are tried, then 4, 6 and 7: the seventh row. */
+  @Test
+  void theRowOfTheSearchThatFoundItIsTold() {
+    GrainPlans layouts = layouts(Grain.ACROSS);
+    assertEquals(7, layouts.searchRows());
+    assertEquals(
+        List.of(64, 32, 16, 8, 4, 6, 7),
+        layouts.acrossTrials().stream().map(StraightTrial::tried).toList());
+    assertEquals(7, layouts.across().orElseThrow().row());
+  }
+
+  /**
+   * 499 − 4 × 49 = 303. Nine odd strips add it: 41, 41, twice 45 − √24, 40, 31, 31 and twice 35 −
+   * √24 less a seam each are 315.404; the last but one leaves 286.303.
+   */
+  @Test
+  void acrossTheClothNineOddStripsAreCut() {
+    GrainPlans layouts = layouts(Grain.ACROSS);
+    StripsCut cut = layouts.across().orElseThrow().cut();
+    assertEquals(new Tally(499, 4, 303, 9, 13), cut.all());
+    assertEquals(cut.all(), cut.run());
+    assertEquals(12, cut.joinCount());
+    double middling = 45 - ROOT24;
+    double shorter = 35 - ROOT24;
+    double[] cutLengths = {41, 41, middling, middling, 40, 31, 31, shorter, shorter};
+    assertArrayEquals(
+        cutLengths, layouts.oddLengths(layouts.across().orElseThrow()).toArray(), 1e-8);
+  }
+
+  @Test
+  void theLongestStripsAddUpToTheirNet() {
+    GrainPlans layouts = layouts(Grain.ACROSS);
+    StraightPlan plan = layouts.across().orElseThrow();
+    Join join = new Join(false, 1, 1);
+    assertEquals(3 * 49, layouts.netOf(3, plan, join), 1e-9);
+    assertEquals(4 * 49, layouts.netOf(4, plan, join), 1e-9);
+    assertEquals(4 * 49 + 40, layouts.netOf(5, plan, join), 1e-9);
+    assertEquals(4 * 49 + 40 + 40 + 44 - ROOT24, layouts.netOf(7, plan, join), 1e-8);
+  }
+
+  @Test
+  void alongTheClothOneDiscInALineIsBest() {
+    StraightPlan plan = layouts(Grain.ALONG).along().orElseThrow();
+    assertEquals(28, plan.buyLength());
+    assertEquals(28, plan.stripLength());
+    assertTrue(plan.isStacked());
+    assertEquals(1, plan.perLine());
+    assertEquals(3, plan.lines());
+    assertEquals(10, plan.full());
+    assertEquals(15, plan.laneCount());
+    assertEquals(10, plan.whole());
+    assertEquals(23, plan.reachWhole());
+    assertEquals(23, plan.reachLast());
+  }
+
+  /**
+   * 499 − 10 × 27 = 229: six strips of 19 add 18 each, six of 23 − √24 add 17.101, and the first of
+   * 18 leaves 1.394 to be added: two of them.
+   */
+  @Test
+  void alongTheClothFourteenOddStripsAreCut() {
+    StripsCut cut = layouts(Grain.ALONG).along().orElseThrow().cut();
+    assertEquals(new Tally(499, 10, 229, 14, 24), cut.all());
+    assertEquals(23, cut.joinCount());
+  }
+
+  /** Lanes one to five run past the whole line across and past the first along. */
+  @Test
+  void everyLaneTellsItsStripInEitherGrain() {
+    List<LaneRow> lanes = layouts(Grain.ACROSS).lanes();
+    assertEquals(32, lanes.size());
+    assertEquals(31, lanes.get(0).across().piece(), 1e-9);
+    assertEquals(19, lanes.get(0).along().piece(), 1e-9);
+    assertEquals(41, lanes.get(5).across().piece(), 1e-9);
+    assertEquals(0, lanes.get(10).across().piece());
+    assertEquals(18, lanes.get(12).along().piece(), 1e-9);
+    assertEquals(0, lanes.get(15).along().piece());
+    assertEquals(3, lanes.get(5).lane().laneOffset(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Grain.class)
+  void oddStripsAreThoseOfTheChosenGrain(Grain grain) {
+    GrainPlans layouts = layouts(grain);
+    assertEquals(72, layouts.odds().size());
+    OddRow second = layouts.odds().get(1);
+    OddPiece chosen =
+        switch (grain) {
+          case ACROSS -> second.across();
+          case ALONG -> second.along();
+          case BIAS -> second.bias();
+        };
+    assertEquals(2, second.oddNo());
+    assertEquals(chosen.odd(), second.oddPiece());
+    assertEquals(chosen.oddJoined(), second.oddJoined());
+    assertEquals(41, second.across().odd(), 1e-9);
+    assertEquals(80, second.across().oddJoined(), 1e-9);
+    assertEquals(19, second.along().odd(), 1e-9);
+    assertEquals(36, second.along().oddJoined(), 1e-9);
+  }
+
+  @Test
+  void everyGrainHasItsOwnPlan() {
+    GrainPlans layouts = layouts(Grain.ACROSS);
+    assertEquals(layouts.across(), layouts.plan(Grain.ACROSS));
+    assertEquals(layouts.along(), layouts.plan(Grain.ALONG));
+    assertEquals(layouts.bias(), layouts.plan(Grain.BIAS));
+    assertTrue(layouts.biasFits());
+  }
+
+  /** 11 in hold no strip of 12 across, and no bias strip; along the cloth one disc and lanes. */
+  @Test
+  void clothTooNarrowForAGrainIsNotSearchedInIt() {
+    FrillCutting cutting = cutting(new Cloth(11, 1, 4));
+    GrainPlans layouts = GrainPlans.of(cutting, cutting.starts(), Grain.ALONG);
+    assertEquals(List.of(), layouts.acrossTrials());
+    assertEquals(Optional.empty(), layouts.plan(Grain.ACROSS));
+    assertEquals(List.of(), layouts.biasTrials());
+    assertEquals(Optional.empty(), layouts.plan(Grain.BIAS));
+    assertTrue(layouts.plan(Grain.ALONG).isPresent());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Grain.class)
+  void aSearchInOneGrainFindsWhatTheLayoutFinds(Grain grain) {
+    FrillCutting cutting = cutting(CLOTH);
+    GrainSearch search = GrainSearch.of(cutting, cutting.starts(), grain);
+    GrainPlans layouts = layouts(grain);
+    assertEquals(layouts.plan(grain).map(GrainPlan::buyLength), search.buyLength());
+    assertEquals(grain == Grain.BIAS ? 0 : 7, search.straightTrials().size());
+    assertEquals(grain == Grain.BIAS ? layouts.biasTrials() : List.of(), search.biasTrials());
+  }
+
+  /** 64 steps of 4 are 256 in; strips along the cloth see them lengthwise. */
+  @Test
+  void aSearchTellsTheSheetThatTheStripsSee() {
+    FrillCutting cutting = cutting(CLOTH);
+    GrainSearch across = GrainSearch.of(cutting, cutting.starts(), Grain.ACROSS);
+    assertEquals(new Sheet(50, 256), across.straightTrials().get(0).sheet());
+    assertEquals(64, across.straightTrials().get(0).trial().tried());
+    GrainSearch along = GrainSearch.of(cutting, cutting.starts(), Grain.ALONG);
+    assertEquals(new Sheet(256, 50), along.straightTrials().get(0).sheet());
+  }
+}

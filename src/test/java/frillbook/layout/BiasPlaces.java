@@ -1,0 +1,122 @@
+package frillbook.layout;
+
+import frillbook.bias.BesideDisc;
+import frillbook.bias.BiasPlan;
+import frillbook.bias.CornerStrips;
+import frillbook.discs.DiscSizes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Where bias strips and discs lie: strips side by side from the near corner to the far one, a disc
+ * in either corner or none with pieces of strip beside it, other discs in bands across the end of
+ * the cloth.
+ *
+ * @param perBand discs side by side in a band
+ * @param slanting whether the ends of the strips lie along the longer side of the cloth
+ */
+record BiasPlaces(
+    BiasPlan plan, int perBand, double clothWidth, double stripWidth, boolean slanting) {
+  private static final double ROOT2 = Math.sqrt(2);
+
+  /** Full strips, then side by side of the layout: near, far, right and left of either disc. */
+  List<PlacedStrip> strips(List<CornerStrips> corners, List<BesideDisc> beside) {
+    List<PlacedStrip> strips = new ArrayList<>();
+    for (int i = 0; i < plan.full(); i++) {
+      double depth = plan.near() / ROOT2 + (plan.nearShort() + i) * stripWidth;
+      add(strips, near(), depth, near().firstStart(depth), plan.stripLength(), true);
+    }
+    addLanes(strips, near(), plan.near(), corners, CornerStrips::nearLane);
+    addLanes(strips, far(), plan.far(), corners, CornerStrips::farLane);
+    for (BesideDisc row : beside) {
+      addRight(strips, near(), depth(row, plan.nearSlack()), piece(corners, row).nearRight());
+    }
+    for (BesideDisc row : beside) {
+      addLeft(strips, near(), depth(row, plan.nearSlack()), piece(corners, row).nearLeft());
+    }
+    for (BesideDisc row : beside) {
+      addRight(strips, far(), depth(row, plan.farSlack()), piece(corners, row).farRight());
+    }
+    for (BesideDisc row : beside) {
+      addLeft(strips, far(), depth(row, plan.farSlack()), piece(corners, row).farLeft());
+    }
+    return strips;
+  }
+
+  private void addLanes(
+      List<PlacedStrip> strips,
+      BiasCorner corner,
+      double first,
+      List<CornerStrips> rows,
+      ToDoubleFunction<CornerStrips> lane) {
+    for (CornerStrips row : rows) {
+      double depth = first / ROOT2 + (row.cornerNo() - 1) * stripWidth;
+      add(strips, corner, depth, corner.firstStart(depth), lane.applyAsDouble(row), false);
+    }
+  }
+
+  private static void addRight(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    add(strips, corner, depth, depth - length, length, false);
+  }
+
+  private static void addLeft(
+      List<PlacedStrip> strips, BiasCorner corner, double depth, double length) {
+    add(strips, corner, depth, -depth, length, false);
+  }
+
+  private static void add(
+      List<PlacedStrip> strips,
+      BiasCorner corner,
+      double depth,
+      double start,
+      double length,
+      boolean full) {
+    if (length > 0) {
+      strips.add(corner.strip(depth, start, length, full));
+    }
+  }
+
+  private static CornerStrips piece(List<CornerStrips> corners, BesideDisc row) {
+    return corners.get(row.besideNo() - 1);
+  }
+
+  /** How deep the side nearer to the corner lies. */
+  private double depth(BesideDisc row, double slack) {
+    return (row.besideLine() + slack) / ROOT2 - stripWidth;
+  }
+
+  List<PlacedDisc> discs(DiscSizes sizes) {
+    double diameter = sizes.baseCutDiameter();
+    List<PlacedDisc> discs = new ArrayList<>();
+    if (plan.cornerDiscs() >= 1) {
+      discs.add(inCorner(near(), diameter, plan.nearSlack()));
+    }
+    if (plan.cornerDiscs() >= 2) {
+      discs.add(inCorner(far(), diameter, plan.farSlack()));
+    }
+    for (int i = 0; i < sizes.overlayCount() - plan.cornerDiscs(); i++) {
+      discs.add(new PlacedDisc(inBand(i / perBand, i % perBand, diameter), diameter));
+    }
+    return discs;
+  }
+
+  private static PlacedDisc inCorner(BiasCorner corner, double diameter, double slack) {
+    double fromEdges = diameter / 2 + slack / 2;
+    return new PlacedDisc(corner.at(fromEdges, fromEdges), diameter);
+  }
+
+  private Point inBand(int band, int inBand, double diameter) {
+    double bandsStart = plan.usableLength() - plan.bandLength();
+    return new Point(bandsStart + (band + 0.5) * diameter, (inBand + 0.5) * diameter);
+  }
+
+  private BiasCorner near() {
+    return new BiasCorner(plan, false, clothWidth, stripWidth, slanting);
+  }
+
+  private BiasCorner far() {
+    return new BiasCorner(plan, true, clothWidth, stripWidth, slanting);
+  }
+}

@@ -1,0 +1,194 @@
+package frillbook.pressing;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.brief.Brief;
+import frillbook.calculation.WorkbookValues;
+import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
+import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
+import frillbook.press.CellValues;
+import frillbook.press.PackagedPress;
+import frillbook.press.Paper;
+import frillbook.press.Part;
+import frillbook.press.Press;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
+import frillbook.template.WorkbookTemplate;
+import frillbook.workbook.WorkbookCompiler;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The file that the program fills is, part for part and cell for cell, what the spreadsheet library
+ * compiles, calculates and writes.
+ */
+final class PressedWorkbookTest {
+  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+
+  private static final double SAME = 1e-9;
+
+  private static final Map<Trial, XSSFWorkbook> COMPILED = new HashMap<>();
+
+  /** Words that XML writes otherwise, words with spaces at their ends, none, and another paper. */
+  private record Trial(LengthUnit unit, Map<String, Object> changes, Paper paper) {
+    Map<String, Object> inputs() {
+      Map<String, Object> inputs = new LinkedHashMap<>();
+      TEMPLATE.inputs().forEach(input -> inputs.put(input.name(), input.preset(unit)));
+      inputs.putAll(changes);
+      return inputs;
+    }
+
+    WorkbookSetting setting() {
+      return new WorkbookSetting(unit(), inputs(), paper);
+    }
+
+    XSSFWorkbook compiled() {
+      return COMPILED.computeIfAbsent(
+          this,
+          trial -> {
+            XSSFWorkbook workbook = new XSSFWorkbook();
+            new WorkbookCompiler().compileInto(workbook, TEMPLATE, trial.setting());
+            return workbook;
+          });
+    }
+
+    byte[] pressed() {
+      return filled(PackagedPress.of(unit));
+    }
+
+    byte[] filled(Press press) {
+      NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit(), inputs())));
+      CellValues engine = new CellValues(press.form(), unit(), inputs(), plan);
+      return press.fill(press.filling(engine, inputs(), paper));
+    }
+  }
+
+  static Stream<Trial> trials() {
+    return Stream.of(
+        new Trial(LengthUnit.INCH, Map.of(), Paper.A4),
+        new Trial(
+            LengthUnit.INCH,
+            Map.of("grain", "bias", "client_name", "  <Reading & Writing>, “Jura” \uD83E\uDEA1 "),
+            Paper.LETTER),
+        new Trial(
+            LengthUnit.CM, Map.of("diameter", 96.0, "quantity", 12.0, "care_words", ""), Paper.A4),
+        // The gap leaves no room for a ring: no plan.
+        new Trial(LengthUnit.CM, Map.of("diameter", 12.0, "ring_spacing", 7.0), Paper.A4));
+  }
+
+  /** It was written into a file and read from it. */
+  @ParameterizedTest
+  @MethodSource("trials")
+  void whatTheBuildCompiledIsWhatIsCompiledNow(Trial trial) {
+    assertArrayEquals(trial.filled(PressMaker.of(TEMPLATE, trial.unit())), trial.pressed());
+  }
+
+  private static Map<String, byte[]> parts(byte[] file) throws IOException {
+    Map<String, byte[]> parts = new LinkedHashMap<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
+      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
+        parts.put(part.getName(), in.readAllBytes());
+      }
+    }
+    return parts;
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everyPartThatNothingIsFilledIntoIsTheSame(Trial trial) throws IOException {
+    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> written = WorkbookPackage.parts(trial.compiled());
+    assertEquals(List.copyOf(written.keySet()), List.copyOf(pressed.keySet()));
+    int finished = 0;
+    for (Part part : PackagedPress.of(trial.unit()).parts()) {
+      if (part instanceof Part.Finished) {
+        assertArrayEquals(written.get(part.name()), pressed.get(part.name()), part.name());
+        finished++;
+      }
+    }
+    assertTrue(finished > 20, finished + " parts");
+  }
+
+  /** But for what cells hold: attributes, formulas, merged cells, rules, breaks, paper. */
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everySheetIsTheSameButForItsValues(Trial trial) throws IOException {
+    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> written = WorkbookPackage.parts(trial.compiled());
+    int sheets = 0;
+    for (String name : written.keySet()) {
+      if (name.startsWith("xl/worksheets/sheet")) {
+        byte[] shared = FillDown.share(written.get(name));
+        assertEquals(withoutValues(shared), withoutValues(pressed.get(name)), name);
+        sheets++;
+      }
+    }
+    assertEquals(TEMPLATE.sheets().size(), sheets);
+  }
+
+  private static String withoutValues(byte[] sheet) {
+    return new String(sheet, StandardCharsets.UTF_8)
+        .replaceAll("<v>[^<]*</v>", "")
+        .replaceAll("(<c [^>]*?) t=\"(str|s|n)\"", "$1")
+        .replaceAll("/>", "></>")
+        .replaceAll("</[a-zA-Z]*>", "</>");
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everyCellIsTheSame(Trial trial) throws IOException {
+    XSSFWorkbook meant = trial.compiled();
+    WorkbookValues values = new WorkbookValues(meant);
+    values.recalculate();
+    List<String> differences = new ArrayList<>();
+    int compared = 0;
+    try (XSSFWorkbook pressed = new XSSFWorkbook(new ByteArrayInputStream(trial.pressed()))) {
+      for (int sheet = 0; sheet < meant.getNumberOfSheets(); sheet++) {
+        for (Row row : meant.getSheetAt(sheet)) {
+          for (Cell cell : row) {
+            XSSFCell same =
+                pressed.getSheetAt(sheet).getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
+            Object expected = values.value((XSSFCell) cell);
+            if (!same(expected, WorkbookValues.stored(same)) || !sameKind(cell, same)) {
+              differences.add(WorkbookValues.where(same) + " " + expected + " " + same);
+            }
+            compared++;
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), differences);
+    assertTrue(compared > 20_000, compared + " cells");
+  }
+
+  private static boolean sameKind(Cell meant, Cell pressed) {
+    boolean formula = meant.getCellType() == CellType.FORMULA;
+    return formula == (pressed.getCellType() == CellType.FORMULA);
+  }
+
+  private static boolean same(Object one, Object other) {
+    return one instanceof Double a && other instanceof Double b
+        ? Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a))
+        : one.equals(other);
+  }
+}

@@ -1,0 +1,156 @@
+package frillbook.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import frillbook.measure.LengthUnit;
+import frillbook.template.SentenceTemplate;
+import frillbook.template.WorkbookTemplate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Sentences as they are written, what they say, and what is told where they cannot be read. */
+final class WordingTest {
+  private static final LengthUnit UNIT = LengthUnit.CM;
+
+  private static final String VALUES =
+      """
+        - {input: flags, label: Flags, part: p, kind: count, unit: flags, default: 3, from: 1, to: 9, prompt: P.}
+        - {input: way, label: Way, part: p, kind: choice, choices: [up, on the side], default: up, prompt: P.}
+        - {input: note_words, label: Note, part: p, kind: text, default: "", prompt: P.}
+        - {line: tape, label: T, unit: "{unit}", format: length, guard: none, formula: flags/8, note: N.}
+        - {line: is_long, label: L, unit: "-", format: flag, guard: none, formula: 1, note: N.}
+        - {table: rows, rows: 2, guard: none, columns: [
+            {column: row_no, label: R, unit: "-", format: count, formula: "{n}", note: N.}]}
+      """;
+
+  private static String sentence(String text) {
+    return VALUES + "  - sentence: '" + text + "'\n    guard: none\n";
+  }
+
+  private static String said(String text, Map<String, Object> values) {
+    WorkbookTemplate read = Written.read(sentence(text));
+    return read.rows(SentenceTemplate.class).get(0).text().wording().say(values::get, UNIT);
+  }
+
+  private static void told(String text, String... messages) {
+    assertEquals(List.of(messages), Written.mistakes(sentence(text)));
+  }
+
+  @Test
+  void valuesAreSaidWithinWords() {
+    assertEquals(
+        "So 2.38 cm, up.",
+        said("So {tape, number, 0.##} {unit}, {way}.", Map.of("tape", 2.375, "way", "up")));
+  }
+
+  @Test
+  void oneIsSaidOtherwiseThanMany() {
+    String text = "{flags, plural, =0 {none} one {# flag} other {# flags}}";
+    assertEquals("none", said(text, Map.of("flags", 0.0)));
+    assertEquals("1 flag", said(text, Map.of("flags", 1.0)));
+    assertEquals("7 flags", said(text, Map.of("flags", 7.0)));
+  }
+
+  @Test
+  void moneyNeedsItsPlaces() {
+    told(
+        "For {tape, number, currency}.",
+        "a.yaml:12:33: the unknown name money_places; expected the name of an input or a line;"
+            + " correct it or add what it names");
+  }
+
+  @Test
+  void aChoiceIsToldByItsWord() {
+    String text = "{way, select, on_the_side {beside} other {above}}";
+    assertEquals("beside", said(text, Map.of("way", "on the side")));
+    assertEquals("above", said(text, Map.of("way", "up")));
+  }
+
+  @Test
+  void flagsAndBlankWordsDecideToo() {
+    String text = "a{is_long, select, yes { b} other {}}{note_words, select, blank {} other { c}}";
+    assertEquals("a b", said(text, Map.of("is_long", 1.0, "note_words", "")));
+    assertEquals("a c", said(text, Map.of("is_long", 0.0, "note_words", "x")));
+  }
+
+  @Test
+  void choicesMayStandWithinChoices() {
+    String text =
+        "{flags, plural, =0 {} other {# of {tape, number, 0.0}{is_long, select, yes {, } other {}}}}!";
+    assertEquals("2 of 4.0, !", said(text, Map.of("flags", 2.0, "tape", 4.0, "is_long", 1.0)));
+  }
+
+  @Test
+  void anUnknownNameIsTold() {
+    told(
+        "So {tap, number, 0.#}",
+        "a.yaml:12:20: the unknown name tap; expected the name of an input or a line; correct it"
+            + " or add what it names (did you mean tape?)");
+  }
+
+  @Test
+  void aColumnIsNoSingleValue() {
+    told(
+        "So {row_no, number}",
+        "a.yaml:12:20: row_no, which is no single value; expected the name of an input or a line;"
+            + " correct it or add what it names (did you mean row_no?)");
+  }
+
+  @Test
+  void aNumberNeedsAPattern() {
+    told(
+        "So {tape}",
+        "a.yaml:12:20: the number tape without a pattern; expected how a number is said; write"
+            + " {tape, number, 0.##} or the like");
+  }
+
+  @Test
+  void wordsAreNoNumber() {
+    told(
+        "So {way, number}",
+        "a.yaml:12:20: the words way said as a number; expected a number; write {way}");
+  }
+
+  @Test
+  void aWordThatCannotBeChosenIsTold() {
+    told(
+        "{way, select, down {a} other {b}}",
+        "a.yaml:12:17: the case down of way; expected one of up, on the side; correct it");
+  }
+
+  @Test
+  void aChoiceNeedsAnOther() {
+    told(
+        "{way, select, up {a}}",
+        "a.yaml:12:36: a choice by way without other; expected what is said otherwise; add other"
+            + " {…}");
+  }
+
+  @Test
+  void anOddPatternIsTold() {
+    told(
+        "{tape, number, #,##0}",
+        "a.yaml:12:29: the number pattern #,##0; expected 0, 0.##, 0.00, 0.#% or currency; write"
+            + " one like them");
+  }
+
+  @Test
+  void anUnknownKindOfValueIsTold() {
+    told(
+        "{tape, date} then",
+        "a.yaml:12:27: {tape, date}; expected number, plural or select behind the name; write"
+            + " {tape} or one of the three");
+  }
+
+  @Test
+  void bracesMustCloseAndBeOpened() {
+    assertTrue(
+        Written.mistakes(sentence("So {flags, number"))
+            .toString()
+            .contains("a { that is not closed"));
+    assertTrue(
+        Written.mistakes(sentence("So } what")).toString().contains("a } that closes nothing"));
+  }
+}
