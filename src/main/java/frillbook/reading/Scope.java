@@ -9,8 +9,12 @@ import java.util.Map;
 /**
  * What a row is read in: its file, the variables of the {@code each} around it, and where mistakes
  * go.
+ *
+ * @param extent counts what {@code each} repeats in the whole workbook
+ * @param depth how many {@code each} lie around it
  */
-public record Scope(SourceFile file, Map<String, String> variables, Mistakes mistakes) {
+public record Scope(
+    SourceFile file, Map<String, String> variables, Mistakes mistakes, Extent extent, int depth) {
   public Scope {
     variables = Map.copyOf(variables);
   }
@@ -18,7 +22,7 @@ public record Scope(SourceFile file, Map<String, String> variables, Mistakes mis
   Scope with(Map<String, String> more) {
     Map<String, String> all = new HashMap<>(variables);
     all.putAll(more);
-    return new Scope(file, all, mistakes);
+    return new Scope(file, all, mistakes, extent, depth + 1);
   }
 
   void tell(Position at, String found, String expected, String remedy) {
