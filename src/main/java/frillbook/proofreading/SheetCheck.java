@@ -10,7 +10,7 @@ import java.util.List;
 
 /** Whether rows fit their sheet and the checks stand together. */
 public final class SheetCheck {
-  /** Twenty times as many as the built-in templates have. */
+  /** Nearly twenty times as many as the built-in templates have. */
   private static final int MOST_CELLS = 250_000;
 
   private static final int MOST_COLUMNS = 250;

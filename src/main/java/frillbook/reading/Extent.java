@@ -5,7 +5,7 @@ import frillbook.source.Position;
 
 /** How much a template that repeats its rows comes to; a few lines can make it endless. */
 final class Extent {
-  /** Ten times as many repeated rows and columns as the built-in templates have. */
+  /** The built-in templates repeat some five hundred rows and columns. */
   private static final int MOST = 10_000;
 
   private int repeated;

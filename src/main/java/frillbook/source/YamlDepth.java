@@ -12,7 +12,7 @@ import org.snakeyaml.engine.v2.parser.Parser;
  * its stack ends.
  */
 final class YamlDepth implements Parser {
-  /** Five times as deep as the built-in templates. */
+  /** The built-in templates lie eleven deep. */
   static final int DEEPEST = 50;
 
   /** Where it begins to be too deep. */
