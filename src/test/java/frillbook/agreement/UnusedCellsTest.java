@@ -133,7 +133,7 @@ final class UnusedCellsTest {
     Use hem =
         uses().stream().filter(use -> use.input().equals("hem_turns")).findFirst().orElseThrow();
     assertEquals(Map.of(), hem.without().changes());
-    assertEquals(Map.of("edge_finish", "narrow hem"), hem.with().changes());
+    assertEquals(Map.of("edge_finish", "narrow_hem"), hem.with().changes());
   }
 
   @ParameterizedTest(name = "{0}")

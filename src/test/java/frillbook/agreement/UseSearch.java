@@ -4,9 +4,10 @@ import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.wording.CodeFlag;
+import frillbook.wording.CodeWord;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -63,13 +64,14 @@ final class UseSearch {
                 inputs.add(name);
               } else if (LINES.containsKey(name)) {
                 collect(LINES.get(name).formula(), inputs);
+                LINES.get(name).flag().map(CodeFlag::input).ifPresent(inputs::add);
               }
             });
   }
 
   private static Stream<Object> values(InputTemplate input) {
     if (!input.choices().isEmpty()) {
-      return List.<Object>copyOf(input.choices()).stream();
+      return input.choices().stream().map(CodeWord::code);
     }
     return input.isWords()
         ? Stream.of("", "words")

@@ -154,7 +154,7 @@ final class BoundsTest {
             + "x".repeat(179)
             + " … "
             + "x".repeat(60)
-            + "; expected a row beginning with section, note, caution, sentence, input, line, check,"
+            + "; expected a row beginning with section, note, caution, sentence, input, line, flag, check,"
             + " table, chart, each, input_checks, verdict, new_page or glossary;"
             + " put the key that says what the row is first");
   }
