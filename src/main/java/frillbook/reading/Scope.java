@@ -3,14 +3,16 @@ package frillbook.reading;
 import frillbook.source.Mistakes;
 import frillbook.source.Position;
 import frillbook.source.SourceFile;
+import frillbook.source.SourceText;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
- * What a row is read in: its file, the variables of the {@code each} around it, and where mistakes
- * go.
+ * What a row is read in: its file, the variables of the {@code each} around it, what is said in
+ * place of its texts, and where mistakes go.
  */
-public record Scope(SourceFile file, Map<String, String> variables, Mistakes mistakes) {
+public record Scope(
+    SourceFile file, Map<String, String> variables, Catalogue texts, Mistakes mistakes) {
   public Scope {
     variables = Map.copyOf(variables);
   }
@@ -18,7 +20,12 @@ public record Scope(SourceFile file, Map<String, String> variables, Mistakes mis
   Scope with(Map<String, String> more) {
     Map<String, String> all = new HashMap<>(variables);
     all.putAll(more);
-    return new Scope(file, all, mistakes);
+    return new Scope(file, all, texts, mistakes);
+  }
+
+  /** What a person reads in place of {@code text}. */
+  SourceText said(SourceText text) {
+    return texts.twin(text, mistakes);
   }
 
   void tell(Position at, String found, String expected, String remedy) {

@@ -7,6 +7,7 @@ import frillbook.source.SourceFile;
 import frillbook.source.SourceText;
 import frillbook.source.TemplateException;
 import frillbook.source.TemplateSource;
+import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
@@ -14,14 +15,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Reads a template: its first file, then a file for each sheet. */
 public final class TemplateReader {
   private final TemplateSource source;
+  private final Optional<TemplateSource> texts;
+  private final List<Catalogue> catalogues = new ArrayList<>();
   private final Mistakes mistakes = new Mistakes();
 
-  private TemplateReader(TemplateSource source) {
+  private TemplateReader(TemplateSource source, Optional<TemplateSource> texts) {
     this.source = source;
+    this.texts = texts;
   }
 
   /**
@@ -30,7 +35,18 @@ public final class TemplateReader {
    * @throws TemplateException with every mistake, when there is any
    */
   public static WorkbookTemplate read(TemplateSource source) {
-    return new TemplateReader(source).workbook();
+    return new TemplateReader(source, Optional.empty()).workbook();
+  }
+
+  /**
+   * Reads a template in another language.
+   *
+   * @param texts a file for each of the template, of the same name: what is said in place of its
+   *     texts
+   * @throws TemplateException with every mistake, when there is any
+   */
+  public static WorkbookTemplate read(TemplateSource source, TemplateSource texts) {
+    return new TemplateReader(source, Optional.of(texts)).workbook();
   }
 
   private WorkbookTemplate workbook() {
@@ -41,15 +57,28 @@ public final class TemplateReader {
     first.ifPresent(Block::done);
     List<SheetTemplate> sheets = new ArrayList<>();
     files.forEach(file -> block(file, "sheet").map(SheetReader::read).ifPresent(sheets::add));
-    WorkbookTemplate template = new WorkbookTemplate(title, sheets);
+    Phrases phrases = phrases();
+    WorkbookTemplate template = new WorkbookTemplate(title, phrases, sheets);
     if (sheets.size() == files.size()) {
       // Without every sheet, half the names would seem unknown.
       TemplateChecks.check(template, mistakes);
+      catalogues.forEach(texts -> texts.tellUnused(mistakes));
     }
     if (!mistakes.isEmpty()) {
       throw new TemplateException(mistakes.inReadingOrder());
     }
     return template;
+  }
+
+  /** A folder that does not say them leaves them as they are built in. */
+  private Phrases phrases() {
+    mistakes.opening(Phrases.FILE);
+    return source
+        .text(Phrases.FILE)
+        .or(() -> TemplateSource.packaged().text(Phrases.FILE))
+        .flatMap(text -> block(Phrases.FILE, text, "phrases"))
+        .map(PhraseReader::read)
+        .orElse(new Phrases(Map.of()));
   }
 
   /** The keys of the file that {@code name} names. */
@@ -64,8 +93,37 @@ public final class TemplateReader {
           "add the file or correct the name");
       return Optional.empty();
     }
-    SourceFile file = new SourceFile(name.value(), text.get());
+    return block(name.value(), text.get(), subject);
+  }
+
+  private Optional<Block> block(String name, String text, String subject) {
+    SourceFile file = new SourceFile(name, text);
     Optional<Node> root = file.compose(mistakes);
-    return root.map(node -> new Block(node, new Scope(file, Map.of(), mistakes), subject));
+    Catalogue said = texts.map(of -> catalogue(name, of)).orElse(Catalogue.NONE);
+    return root.map(node -> new Block(node, new Scope(file, Map.of(), said, mistakes), subject));
+  }
+
+  /** A file that is not there has no twin for any text. */
+  private Catalogue catalogue(String name, TemplateSource of) {
+    String shown = Catalogue.FOLDER + name;
+    mistakes.opening(shown);
+    SourceFile file = new SourceFile(shown, of.text(name).orElse("[]"));
+    Scope scope = new Scope(file, Map.of(), Catalogue.NONE, mistakes);
+    List<Node> entries = file.compose(mistakes).map(root -> entries(root, scope)).orElse(List.of());
+    Catalogue catalogue = Catalogue.read(shown, entries, scope);
+    catalogues.add(catalogue);
+    return catalogue;
+  }
+
+  private static List<Node> entries(Node root, Scope scope) {
+    if (root instanceof SequenceNode list) {
+      return list.getValue();
+    }
+    scope.tell(
+        scope.file().position(root),
+        "texts without a list",
+        "a list",
+        "write - text: … and says: …");
+    return List.of();
   }
 }
