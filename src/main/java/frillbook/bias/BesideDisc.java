@@ -1,9 +1,9 @@
 package frillbook.bias;
 
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.straight.Lane;
+import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
 

@@ -1,7 +1,7 @@
 package frillbook.bias;
 
-import frillbook.cutting.Join;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 
 /**
  * One way to lay bias strips on a rectangle: cut lines at 45°, one strip width apart, from the near
@@ -90,7 +90,7 @@ public record BiasComb(
   private BiasComb judged(BiasCutting cutting, int discs) {
     boolean holds = holds(cutting, discs);
     double net = holds ? net(cutting, discs) : 0;
-    double need = cutting.join().netNeeded(cutting.pieces(), fullStrip());
+    double need = cutting.pieces().netNeeded(cutting.join(), fullStrip());
     return new BiasComb(
         longer,
         shorter,

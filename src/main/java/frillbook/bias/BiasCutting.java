@@ -2,10 +2,10 @@ package frillbook.bias;
 
 import frillbook.cutting.Cloth;
 import frillbook.cutting.Halving;
-import frillbook.cutting.Join;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
 

@@ -2,6 +2,7 @@ package frillbook.cutting;
 
 import frillbook.brief.ClothSpec;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 
 /**
  * One cloth as it can be cut.

@@ -1,5 +1,6 @@
 package frillbook.cutting;
 
+import frillbook.strip.Join;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

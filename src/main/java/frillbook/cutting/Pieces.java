@@ -1,6 +1,7 @@
 package frillbook.cutting;
 
 import frillbook.measure.Outline;
+import frillbook.strip.Join;
 
 /**
  * What is to be cut from one cloth: strips to be joined into one run, and discs.
@@ -30,6 +31,16 @@ public record Pieces(
   public double area(double gain) {
     double disc = Outline.area(discDiameter);
     return joinedLength / gain * stripWidth + discCount * disc;
+  }
+
+  /** Net length the run's strips must add up to; never so little that no strip would do. */
+  public double netOfRun(Join join) {
+    return Math.max(joinedLength - join.takeup(), markingStep);
+  }
+
+  /** The same with the spares, each as good as a full strip of {@code fullStrip}. */
+  public double netNeeded(Join join, double fullStrip) {
+    return netOfRun(join) + spareStrips * Math.max(0, join.net(fullStrip));
   }
 
   public double discRadius() {

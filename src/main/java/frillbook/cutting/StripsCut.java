@@ -1,6 +1,7 @@
 package frillbook.cutting;
 
 import frillbook.naming.Prefixed;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**
@@ -15,8 +16,8 @@ public record StripsCut(@Prefixed("cut") Tally all, @Prefixed("run") Tally run, 
   public static StripsCut of(
       Pieces pieces, Join join, int full, double fullStrip, List<OddPiece> odds) {
     double each = join.net(fullStrip);
-    Tally all = Tally.of(join.netNeeded(pieces, fullStrip), full, each, odds);
-    Tally run = Tally.of(join.netOfRun(pieces), full, each, odds);
+    Tally all = Tally.of(pieces.netNeeded(join, fullStrip), full, each, odds);
+    Tally run = Tally.of(pieces.netOfRun(join), full, each, odds);
     return new StripsCut(all, run, run.count() - 1);
   }
 }

@@ -6,11 +6,11 @@ import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
 import frillbook.cutting.Halving;
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.straight.Lane;
 import frillbook.straight.StraightCutting;
+import frillbook.strip.Join;
 import java.util.List;
 
 /** One cloth and its pieces, ready to be laid out in each grain. */
@@ -76,7 +76,7 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
 
   /** What the strips of the run must add up to in {@code grain}, spares left out. */
   public double need(Grain grain) {
-    return join(grain).netOfRun(bias.pieces());
+    return bias.pieces().netOfRun(join(grain));
   }
 
   private GrainStart start(Grain grain) {

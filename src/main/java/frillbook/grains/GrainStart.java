@@ -2,9 +2,9 @@ package frillbook.grains;
 
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 
 /**
  * What is known of one grain before any length is tried.

@@ -2,7 +2,6 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.cutting.GrainPlan;
-import frillbook.cutting.Join;
 import frillbook.discs.BaseCloth;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
@@ -10,6 +9,7 @@ import frillbook.materials.Interfacing;
 import frillbook.picture.ClothPicture;
 import frillbook.picture.CutCloth;
 import frillbook.picture.Guide.GuideJoin;
+import frillbook.strip.Join;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -4,11 +4,11 @@ import frillbook.bias.BiasPlan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
-import frillbook.cutting.Join;
 import frillbook.cutting.StripsCut;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import frillbook.straight.StraightPlan;
+import frillbook.strip.Join;
 
 /**
  * What is cut from the frill cloth in the chosen grain, for the whole order.

@@ -15,6 +15,8 @@ import java.util.List;
  * @param startAngle turned from the centre where the rows begin, in radians
  * @param endAngle turned from the centre where they end
  * @param startLength of the spiral inside the centre gap, which is not sewn; 0 for rings
+ * @param endLength of a spiral from the very centre to the outer radius
+ * @param circlesLength of all separate rings, laps included; 0 for a spiral
  * @param stitchedLength what a string laid along the sewn line would measure
  * @param areaRuleLength quick check: area of the ring-covered band over the spacing
  */
@@ -23,6 +25,8 @@ public record Rings(
     double startAngle,
     double endAngle,
     double startLength,
+    double endLength,
+    double circlesLength,
     double stitchedLength,
     double areaRuleLength,
     List<Ring> rings) {
@@ -32,13 +36,17 @@ public record Rings(
     CushionSpec cushion = brief.cushion();
     int count = count(cushion, sizes);
     double start = isSpiral(cushion) ? spiral(cushion).lengthTo(cushion.centreGap()) : 0;
+    double end = spiral(cushion).lengthTo(sizes.outerRadius());
+    double circles = isSpiral(cushion) ? 0 : circles(cushion, sizes, count);
     List<Ring> rings = rings(brief, sizes, count, start);
     return new Rings(
         count,
         spiral(cushion).angleAt(cushion.centreGap()),
         spiral(cushion).angleAt(sizes.outerRadius()),
         start,
-        stitched(cushion, sizes, count, start),
+        end,
+        circles,
+        isSpiral(cushion) ? end - start : circles,
         areaRule(cushion, sizes),
         rings);
   }
@@ -48,10 +56,7 @@ public record Rings(
     return isSpiral(cushion) ? Rounding.up(turns) : Rounding.down(turns) + 1;
   }
 
-  private static double stitched(CushionSpec cushion, RowSizes sizes, int count, double start) {
-    if (isSpiral(cushion)) {
-      return spiral(cushion).lengthTo(sizes.outerRadius()) - start;
-    }
+  private static double circles(CushionSpec cushion, RowSizes sizes, int count) {
     double radii = count * sizes.firstRadius() + cushion.ringSpacing() * count * (count - 1) / 2;
     return Outline.around(2 * radii) + count * cushion.ringLap();
   }

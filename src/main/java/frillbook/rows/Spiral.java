@@ -9,8 +9,6 @@ package frillbook.rows;
  * @param spacing b, above 0
  */
 public record Spiral(double spacing) {
-  private static final int NEWTON_STEPS = 3;
-
   /** Length from the centre out to {@code radius} (at least 0), in the unit of the spacing. */
   public double lengthTo(double radius) {
     return spacing / (4 * Math.PI) * doubleArc(angleAt(radius));
@@ -22,21 +20,12 @@ public record Spiral(double spacing) {
   }
 
   /**
-   * The angle φ reached after {@code length} from the centre: the inverse of {@link #lengthTo}.
+   * One Newton step from {@code angle} towards the one whose double arc is {@code target}: the
+   * inverse of {@link #lengthTo}, where {@code target} is 4πL/b.
    *
-   * <p>Newton's rule from √(4πL/b), three steps: within 1e-11 turns of the truth after the first
-   * turn, within 1e-7 turns inside it.
+   * <p>Three steps from √(4πL/b) come within 1e-11 turns of the truth after the first turn, within
+   * 1e-7 turns inside it.
    */
-  public double angleAfter(double length) {
-    double target = 4 * Math.PI * length / spacing;
-    double angle = Math.sqrt(target);
-    for (int step = 0; step < NEWTON_STEPS; step++) {
-      angle = closer(angle, target);
-    }
-    return angle;
-  }
-
-  /** One Newton step from {@code angle} towards the one whose double arc is {@code target}. */
   public static double closer(double angle, double target) {
     return angle - (doubleArc(angle) - target) / (2 * Math.sqrt(1 + angle * angle));
   }

@@ -1,8 +1,8 @@
 package frillbook.straight;
 
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**
@@ -44,7 +44,7 @@ public record Comb(
     double besideLast = places.net(lanes, whole, places.count(), places.reachOfLast());
     double total = full * join.net(sheet.run()) + besideLines + besideLast;
     boolean fits = fits(sheet, pieces, join, perLine, lines);
-    double over = (fits ? total : 0) - join.netNeeded(pieces, sheet.run());
+    double over = (fits ? total : 0) - pieces.netNeeded(join, sheet.run());
     return new Comb(
         perLine,
         lines,

@@ -1,8 +1,8 @@
 package frillbook.straight;
 
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**

@@ -3,10 +3,10 @@ package frillbook.straight;
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
 import frillbook.cutting.Halving;
-import frillbook.cutting.Join;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 import java.util.List;
 
 /** Straight strips and discs on one cloth, across it or along it. */

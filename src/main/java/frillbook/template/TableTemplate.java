@@ -37,11 +37,6 @@ public record TableTemplate(
     named = List.copyOf(named);
   }
 
-  /** Whether a row may be blank: by its condition, or all rows by the guard. */
-  public boolean mayBeBlank() {
-    return show.isPresent() || guard.isPresent();
-  }
-
   /** Which column, from 0, has that name; -1 for none. */
   public int indexOf(String column) {
     List<String> names = columns.stream().map(ColumnTemplate::name).toList();

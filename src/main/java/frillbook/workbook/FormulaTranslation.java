@@ -35,6 +35,9 @@ public final class FormulaTranslation {
   /** Excel takes 255 characters between two quotation marks; kept well under. */
   private static final int LONGEST_TEXT = 240;
 
+  /** Rows of a table in which a number is shorter than counting. */
+  private static final int FEW = 8;
+
   private static final String CM_PER_INCH = "2.54";
 
   private final WorkbookSetting setting;
@@ -217,10 +220,20 @@ public final class FormulaTranslation {
     return switch (token.kind()) {
       case CELL -> address(token, row.orElseThrow(), 0);
       case CELL_ABOVE -> "SUM(" + address(token, row.orElseThrow(), -1) + ")";
-      case STRING, PLACEHOLDER -> fill(token.text(), row);
+      case PLACEHOLDER -> number(token, row).orElseGet(() -> fill(token.text(), row));
+      case STRING -> fill(token.text(), row);
       case SPACE -> " ";
       default -> token.text();
     };
+  }
+
+  /**
+   * The number of the row, counted from the header above: the same in every row, so that a long
+   * table's formula is stored once, and right when rows are put in above it.
+   */
+  private static Optional<String> number(FormulaToken token, Optional<Row> row) {
+    return row.filter(in -> token.text().equals("{n}") && in.table().rows() > FEW)
+        .map(in -> "(ROW()-ROW($A$" + (in.sheetRow() + 1 - in.number()) + "))");
   }
 
   private static String address(FormulaToken token, Row row, int step) {

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.cutting.Cloth;
-import frillbook.cutting.Join;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
+import frillbook.strip.Join;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,6 +2,7 @@ package frillbook.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;

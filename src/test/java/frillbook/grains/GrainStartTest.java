@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 
 import frillbook.brief.Grain;
 import frillbook.cutting.Cloth;
-import frillbook.cutting.Join;
 import frillbook.cutting.Pieces;
+import frillbook.strip.Join;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -66,7 +66,7 @@ class OnPaperTest {
   void theMarkIsReadAfterHalfTheRings() {
     List<Ring> seven =
         IntStream.rangeClosed(1, 7).mapToObj(n -> new Ring(n, n, n, n, 80 * n, 0)).toList();
-    Rings rings = new Rings(7, 0, 0, 0, 224, 0, seven);
+    Rings rings = new Rings(7, 0, 0, 0, 0, 224, 224, 0, seven);
     assertEquals(new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560)));
   }
 }

@@ -14,7 +14,7 @@ class RingsOnPaperTest {
         IntStream.rangeClosed(1, count)
             .mapToObj(n -> new Ring(n, n + .5, n, 2 * n, 3 * n, 0))
             .toList();
-    return RingsOnPaper.of(new Rings(count, 0, 0, 0, 0, 0, rings));
+    return RingsOnPaper.of(new Rings(count, 0, 0, 0, 0, 0, 0, 0, rings));
   }
 
   private static List<Integer> numbers(int count) {

@@ -1,4 +1,4 @@
-package frillbook.cutting;
+package frillbook.strip;
 
 import frillbook.brief.Grain;
 import frillbook.brief.JoinLine;
@@ -34,15 +34,5 @@ public record Join(boolean diagonal, double takeup, double gain) {
   /** The shortest strip worth cutting: half of it at least must be left after joining. */
   public double shortestUseful(double shortestPiece) {
     return Math.max(shortestPiece, 2 * takeup);
-  }
-
-  /** Net length the run's strips must add up to; never so little that no strip would do. */
-  public double netOfRun(Pieces pieces) {
-    return Math.max(pieces.joinedLength() - takeup, pieces.markingStep());
-  }
-
-  /** The same with the spares, each as good as a full strip of {@code fullStrip}. */
-  public double netNeeded(Pieces pieces, double fullStrip) {
-    return netOfRun(pieces) + pieces.spareStrips() * Math.max(0, net(fullStrip));
   }
 }

@@ -1,4 +1,4 @@
-package frillbook.cutting;
+package frillbook.strip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -43,28 +43,5 @@ class JoinTest {
     Join mitred = join(Grain.ACROSS, JoinLine.DIAGONAL);
     assertEquals(8.035533906, mitred.shortestUseful(6), 1e-9);
     assertEquals(12, mitred.shortestUseful(12));
-  }
-
-  /** 200 − 1.25 for a run without spares; two spares of 53 add 2 × 51.75. */
-  @Test
-  void theRunNeedsOneSeamLessThanItHasStrips() {
-    Join square = join(Grain.ACROSS, JoinLine.SQUARE);
-    assertEquals(198.75, square.netNeeded(pieces(200, 0), 53), 1e-12);
-    assertEquals(302.25, square.netNeeded(pieces(200, 2), 53), 1e-12);
-  }
-
-  @Test
-  void theShortestRunStillNeedsAStrip() {
-    assertEquals(.125, join(Grain.ACROSS, JoinLine.SQUARE).netNeeded(pieces(1, 0), 53));
-  }
-
-  /** A strip of 1 in is lost in its own seam; it must not make three spares lessen the need. */
-  @Test
-  void stripsTooShortToJoinDoNotLessenTheNeed() {
-    assertEquals(28.75, join(Grain.ACROSS, JoinLine.SQUARE).netNeeded(pieces(30, 3), 1), 1e-12);
-  }
-
-  private static Pieces pieces(double run, int spares) {
-    return new Pieces(2.25, run, spares, 12, 0, 13, .125);
   }
 }
