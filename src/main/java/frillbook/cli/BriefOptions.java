@@ -93,7 +93,7 @@ final class BriefOptions {
   private void take(
       Form form, String name, String text, Map<String, Object> values, List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(form, name), text, unit()));
+      values.put(name, InputText.parse(input(form, name), text, unit(), form.phrases()));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
     }

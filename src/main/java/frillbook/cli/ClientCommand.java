@@ -7,6 +7,7 @@ import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import frillbook.pressing.WorkbookPackage;
+import frillbook.template.Form;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -57,15 +58,16 @@ final class ClientCommand implements Runnable {
     if (!anew.says().isWorkable()) {
       throw new Refusal(Refusal.CANNOT, anew.says().problems());
     }
-    PlanWorkbook.put(page(anew, press.form().clientSheet().orElseThrow()), output, force);
+    PlanWorkbook.put(page(anew, press.form()), output, force);
     anew.says().problems().forEach(spec.commandLine().getErr()::println);
     spec.commandLine().getOut().println("page for the client  " + output);
   }
 
   /** Of the plan made anew: what else a person has put into the file stays there. */
-  private static byte[] page(MadeWorkbook anew, String sheet) {
+  private static byte[] page(MadeWorkbook anew, Form form) {
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(anew.bytes()))) {
-      return WorkbookPackage.asItIs(ClientPage.of(workbook, sheet));
+      return WorkbookPackage.asItIs(
+          ClientPage.of(workbook, form.clientSheet().orElseThrow(), form.phrases()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

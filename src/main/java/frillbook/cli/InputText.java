@@ -5,6 +5,7 @@ import frillbook.measure.LengthUnit;
 import frillbook.source.Nearest;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrases;
 import frillbook.wording.CodeWord;
 import java.util.List;
 import java.util.Locale;
@@ -20,10 +21,10 @@ final class InputText {
    *
    * @throws Refusal saying what was found, what is allowed and how it is written
    */
-  static Object parse(InputTemplate input, String typed, LengthUnit unit) {
+  static Object parse(InputTemplate input, String typed, LengthUnit unit, Phrases phrases) {
     return value(input, typed.strip(), unit)
         .filter(value -> input.accepts(value, unit))
-        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, unit)));
+        .orElseThrow(() -> new Refusal(Refusal.USAGE, refusal(input, typed, unit, phrases)));
   }
 
   private static Optional<Object> value(InputTemplate input, String typed, LengthUnit unit) {
@@ -58,13 +59,14 @@ final class InputText {
     return input.choices().stream().map(CodeWord::code);
   }
 
-  private static String refusal(InputTemplate input, String typed, LengthUnit unit) {
+  private static String refusal(
+      InputTemplate input, String typed, LengthUnit unit, Phrases phrases) {
     String found = String.format(Locale.ROOT, "%s: found \"%s\"", input.name(), typed);
     return found
         + ". "
         + (input.kind() == InputKind.CHOICE
             ? oneOf(input, typed)
-            : unit.say(input.refusal(unit)) + form(input.kind()));
+            : unit.say(input.refusal(phrases, unit)) + form(input.kind()));
   }
 
   private static String oneOf(InputTemplate input, String typed) {

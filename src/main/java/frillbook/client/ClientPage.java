@@ -6,6 +6,8 @@ import frillbook.chart.ChartCaches;
 import frillbook.chart.ChartPlace;
 import frillbook.look.NumberFormats;
 import frillbook.look.TextMeasure;
+import frillbook.template.Phrase;
+import frillbook.template.Phrases;
 import frillbook.wording.Wording;
 import frillbook.workbook.Styles;
 import java.util.HashMap;
@@ -45,23 +47,25 @@ public final class ClientPage {
   private final int moneyPlaces;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
 
-  private ClientPage(XSSFSheet from, XSSFSheet to, int moneyPlaces) {
+  private ClientPage(XSSFSheet from, XSSFSheet to, int moneyPlaces, String pointsHead) {
     this.moneyPlaces = moneyPlaces;
     this.from = from;
     this.to = to;
-    this.points = new ClientPoints(from.getWorkbook(), to);
+    this.points = new ClientPoints(from.getWorkbook(), to, pointsHead);
   }
 
   /**
    * The page of {@code plan}, a workbook whose formulas have their values.
    *
    * @param sheet name of the sheet a client is given
+   * @param phrases what it says of itself
    */
-  public static XSSFWorkbook of(XSSFWorkbook plan, String sheet) {
+  public static XSSFWorkbook of(XSSFWorkbook plan, String sheet, Phrases phrases) {
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
     int places = moneyPlaces(new WorkbookValues(plan));
-    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet), places).copy();
+    String points = phrases.say(Phrase.PICTURE_POINTS);
+    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet), places, points).copy();
     ChartCaches.store(page);
     return page;
   }

@@ -26,6 +26,7 @@ public final class ClientPoints {
 
   private final XSSFWorkbook plan;
   private final XSSFSheet sheet;
+  private final String head;
 
   /** Where the points of a range of the maker's workbook stand now. */
   private final Map<String, String> moved = new HashMap<>();
@@ -33,16 +34,18 @@ public final class ClientPoints {
   /**
    * @param plan the maker's workbook, its formulas with their values
    * @param sheet the client's
+   * @param head what stands over the points
    */
-  ClientPoints(XSSFWorkbook plan, XSSFSheet sheet) {
+  ClientPoints(XSSFWorkbook plan, XSSFSheet sheet, String head) {
     this.plan = plan;
     this.sheet = sheet;
+    this.head = head;
   }
 
   /** A copy of the maker's chart {@code space} that reads its points on the client's sheet. */
   CTChartSpace of(CTChartSpace space) {
     if (moved.isEmpty()) {
-      cell(0, FIRST_COLUMN).setCellValue("Points of the picture");
+      cell(0, FIRST_COLUMN).setCellValue(head);
     }
     CTChartSpace copy = (CTChartSpace) space.copy();
     ChartReferences.each(

@@ -7,6 +7,7 @@ import frillbook.naming.NamedValues;
 import frillbook.press.Paper;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrases;
 import frillbook.workbook.FormulaTranslation;
 import java.io.IOException;
 import java.io.InputStream;
@@ -70,7 +71,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     Map<String, Object> inputs = new LinkedHashMap<>();
     Map<InputTemplate, String> refused = new LinkedHashMap<>();
     for (InputTemplate input : form.inputs()) {
-      inputs.put(input.name(), value(values, input, unit, mistakes, refused));
+      inputs.put(input.name(), value(values, input, unit, form.phrases(), mistakes, refused));
     }
     Set<InputTemplate> unused = unused(values, form, refused.keySet());
     unused.forEach(input -> inputs.put(input.name(), standIn(input, unit)));
@@ -114,6 +115,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
       WorkbookValues values,
       InputTemplate input,
       LengthUnit unit,
+      Phrases phrases,
       List<String> mistakes,
       Map<InputTemplate, String> refused) {
     if (!values.names().contains(input.name())) {
@@ -127,7 +129,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     Object found = known(input, saved.value());
     saved
         .problem()
-        .or(() -> refusal(input, found, unit))
+        .or(() -> refusal(input, found, unit, phrases))
         .ifPresent(problem -> refused.put(input, values.where(input.name()) + ": " + problem));
     return found;
   }
@@ -152,10 +154,12 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     return mayBeLeftOut ? NamedValues.NOTHING : input.preset(unit);
   }
 
-  private static Optional<String> refusal(InputTemplate input, Object found, LengthUnit unit) {
+  private static Optional<String> refusal(
+      InputTemplate input, Object found, LengthUnit unit, Phrases phrases) {
     return input.accepts(found, unit)
         ? Optional.empty()
-        : Optional.of("found " + SavedInput.shown(found) + ". " + unit.say(input.refusal(unit)));
+        : Optional.of(
+            "found " + SavedInput.shown(found) + ". " + unit.say(input.refusal(phrases, unit)));
   }
 
   private static Paper paper(XSSFWorkbook workbook) {

@@ -4,6 +4,7 @@ import frillbook.source.Position;
 import frillbook.source.SourceText;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,6 +35,21 @@ public final class FormulaText {
   /** The formula with every piece replaced by what {@code translation} makes of it. */
   public String render(Function<FormulaToken, String> translation) {
     return tokens.stream().map(translation).collect(Collectors.joining());
+  }
+
+  /** The same with other words between its quotation marks. */
+  public FormulaText withTexts(UnaryOperator<SourceText> change) {
+    return new FormulaText(source, tokens.stream().map(token -> withText(token, change)).toList());
+  }
+
+  private FormulaToken withText(FormulaToken token, UnaryOperator<SourceText> change) {
+    if (token.kind() != FormulaToken.Kind.STRING) {
+      return token;
+    }
+    String text = token.text().substring(1, token.text().length() - 1).replace("\"\"", "\"");
+    String changed = change.apply(SourceText.at(position(token), text)).value();
+    return new FormulaToken(
+        token.kind(), '"' + changed.replace("\"", "\"\"") + '"', token.offset());
   }
 
   /** Where the formula begins. */

@@ -2,14 +2,13 @@ package frillbook.look;
 
 import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
+import frillbook.template.Phrase;
+import frillbook.template.Phrases;
 import frillbook.template.ValueFormat;
 
 /** The number format codes of a workbook's cells. */
 public final class NumberFormats {
   public static final String GENERAL = "General";
-
-  /** A dash for 0, a word for a failed check. */
-  public static final String FAULT = "[=0]\"–\";[=1]\"stop\";\"mind\"";
 
   /** Text that stays text, whatever it begins with. */
   public static final String AS_TYPED = "@";
@@ -26,7 +25,13 @@ public final class NumberFormats {
 
   private NumberFormats() {}
 
-  public static String of(ValueFormat format, LengthUnit unit) {
+  /** A dash for 0, a word for a failed check. */
+  public static String fault(Phrases phrases) {
+    String stop = phrases.say(Phrase.STOP);
+    return "[=0]\"–\";[=1]\"" + stop + "\";\"" + phrases.say(Phrase.MIND) + "\"";
+  }
+
+  public static String of(ValueFormat format, LengthUnit unit, Phrases phrases) {
     boolean inch = unit == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> "0";
@@ -38,7 +43,8 @@ public final class NumberFormats {
       // A place that is always shown keeps a whole number from ending in a bare point.
       case NUMBER -> "0.0##";
       case TEXT, CODE -> GENERAL;
-      case FLAG -> "[=1]\"yes\";\"no\"";
+      case FLAG ->
+          "[=1]\"" + phrases.say(Phrase.YES_WORD) + "\";\"" + phrases.say(Phrase.NO_WORD) + "\"";
     };
   }
 

@@ -5,6 +5,7 @@ import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrase;
 import frillbook.wording.PlanWords;
 import java.util.List;
 import java.util.Map;
@@ -12,15 +13,6 @@ import java.util.Optional;
 
 /** What the engine says for every calculated cell of a workbook. */
 public final class CellValues {
-  /** Said of what has been checked and is well. */
-  public static final String FINE = "fine";
-
-  /** Said of what cannot be judged yet. */
-  public static final String NOT_CHECKED = "not checked yet";
-
-  /** Said where nothing is wrong anywhere. */
-  public static final String ALL_WELL = "Every check passes.";
-
   private final Form form;
   private final LengthUnit unit;
   private final Map<String, Object> inputs;
@@ -55,7 +47,7 @@ public final class CellValues {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
     } else if (source instanceof CellSource.Remark remark) {
       InputTemplate input = remark.input();
-      String said = isUsable(input) ? remark.good() : input.refusal(unit);
+      String said = isUsable(input) ? remark.good() : input.refusal(form.phrases(), unit);
       return Optional.of(unit.say(said));
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
@@ -85,11 +77,13 @@ public final class CellValues {
     if (fault(check) != 0) {
       return unit.say(check.message());
     }
-    return words.holds(check.guard()) ? FINE : NOT_CHECKED;
+    return form.phrases().say(words.holds(check.guard()) ? Phrase.FINE : Phrase.NOT_CHECKED);
   }
 
   private String verdict() {
-    return firstOf(CheckLevel.STOP).or(() -> firstOf(CheckLevel.MIND)).orElse(ALL_WELL);
+    return firstOf(CheckLevel.STOP)
+        .or(() -> firstOf(CheckLevel.MIND))
+        .orElseGet(() -> form.phrases().say(Phrase.ALL_WELL));
   }
 
   private Optional<String> firstOf(CheckLevel level) {

@@ -7,6 +7,8 @@ import frillbook.template.Form;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.InputUse;
+import frillbook.template.Phrase;
+import frillbook.template.Phrases;
 import frillbook.template.PresetWords;
 import frillbook.template.Range;
 import frillbook.template.ValueFormat;
@@ -21,6 +23,7 @@ import frillbook.wording.Wording;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,12 +77,17 @@ final class PressReader {
       checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), text(), textIfAny()));
     }
     Vocabulary vocabulary = vocabulary();
+    Map<Phrase, String> phrases = new EnumMap<>(Phrase.class);
+    for (Phrase phrase : Phrase.values()) {
+      phrases.put(phrase, text());
+    }
     List<Form.Headline> headlines = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
       headlines.add(
           new Form.Headline(text(), text(), text(), ValueFormat.valueOf(text()), truth()));
     }
-    return new Form(inputs, checked, checks, vocabulary, headlines, textIfAny());
+    return new Form(
+        inputs, checked, checks, vocabulary, new Phrases(phrases), headlines, textIfAny());
   }
 
   private Vocabulary vocabulary() {

@@ -4,6 +4,7 @@ import frillbook.formula.FormulaText;
 import frillbook.source.Position;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrase;
 import frillbook.template.Range;
 import frillbook.wording.CodeWord;
 import frillbook.wording.NumberStyle;
@@ -57,6 +58,9 @@ final class PressWriter {
       text(check.guard());
     }
     vocabulary(form.vocabulary());
+    for (Phrase phrase : Phrase.values()) {
+      text(form.phrases().texts().get(phrase));
+    }
     count(form.headlines());
     for (Form.Headline line : form.headlines()) {
       text(line.name());

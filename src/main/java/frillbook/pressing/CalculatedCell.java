@@ -3,7 +3,6 @@ package frillbook.pressing;
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
 import frillbook.press.CellSource;
-import frillbook.press.CellValues;
 import frillbook.source.Position;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
@@ -12,6 +11,7 @@ import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.NamedRow;
+import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
@@ -129,7 +129,7 @@ public record CalculatedCell(
       CellSource sentence = new CellSource.FaultSentence(said);
       place.add(row, SheetPlaces.SENTENCE, sentence, Set.of(check.name()));
     } else if (entry instanceof RowTemplate.InputChecks) {
-      addInputChecks(cells, sheet, row, template.checkedInputs());
+      addInputChecks(cells, sheet, row, template);
     } else if (entry instanceof SentenceTemplate sentence) {
       place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
     } else if (entry instanceof ChartTemplate chart) {
@@ -163,12 +163,13 @@ public record CalculatedCell(
   }
 
   private static void addInputChecks(
-      List<CalculatedCell> cells, String sheet, int firstRow, List<InputTemplate> inputs) {
+      List<CalculatedCell> cells, String sheet, int firstRow, WorkbookTemplate template) {
     int row = firstRow;
-    for (InputTemplate input : inputs) {
+    String fine = template.phrases().say(Phrase.FINE);
+    for (InputTemplate input : template.checkedInputs()) {
       Place place = new Place(cells, sheet, input.position());
       place.add(row, SheetPlaces.FAULT, new CellSource.InputFault(input), Set.of());
-      CellSource remark = new CellSource.Remark(input, CellValues.FINE);
+      CellSource remark = new CellSource.Remark(input, fine);
       place.add(row, SheetPlaces.SENTENCE, remark, Set.of());
       row++;
     }

@@ -142,6 +142,11 @@ public final class Block {
     return shown(requiredRawText(key), TEXT_PLACEHOLDERS);
   }
 
+  /** The same with placeholders of its own. */
+  String requiredText(String key, Set<String> placeholders) {
+    return shown(requiredRawText(key), placeholders);
+  }
+
   /** A unit that may be absent. */
   Optional<String> unit() {
     return rawText("unit").map(text -> shown(text, UNIT_PLACEHOLDERS));
@@ -163,10 +168,13 @@ public final class Block {
             "correct or remove it");
       }
     }
-    return text.value();
+    return scope.said(text).value();
   }
 
   private static String expected(Set<String> placeholders) {
+    if (!placeholders.containsAll(TEXT_PLACEHOLDERS)) {
+      return placeholders.isEmpty() ? "none" : "{" + String.join("}, {", placeholders) + "}";
+    }
     String currency =
         placeholders.contains(UnitText.CURRENCY) ? ", {" + UnitText.CURRENCY + "}" : "";
     return "{unit}, {long_unit}" + currency + " or a variable of each";

@@ -40,7 +40,7 @@ public final class CodeWordReader {
   }
 
   private CodeWord ofRow(Block row, String column) {
-    SourceText word = row.requiredRawText(column);
+    SourceText word = row.scope().said(row.requiredRawText(column));
     CodeWord read = new CodeWord(row.requiredRawText("row").value(), word.value());
     tellUnusable(read, word.position());
     return read;
@@ -56,8 +56,11 @@ public final class CodeWordReader {
     Optional<Block> more =
         codes.node(code).filter(MappingNode.class::isInstance).flatMap(node -> codes.block(code));
     SourceText word =
-        more.map(block -> block.requiredRawText("word"))
-            .orElseGet(() -> codes.requiredRawText(code));
+        codes
+            .scope()
+            .said(
+                more.map(block -> block.requiredRawText("word"))
+                    .orElseGet(() -> codes.requiredRawText(code)));
     List<String> was =
         more.filter(block -> block.has("was")).map(block -> block.texts("was")).stream()
             .flatMap(List::stream)

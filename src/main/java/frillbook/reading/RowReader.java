@@ -118,9 +118,9 @@ public final class RowReader {
             label,
             unit,
             format,
-            block.has("text") ? FormulaText.NONE : formula(block, "formula"),
+            block.has("text") ? FormulaText.NONE : formula(block, "formula", format),
             words(block, format),
-            block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
+            block.rawText("text").map(text -> WordingReader.read(text, block.scope())),
             Optional.empty(),
             block.requiredText("note"),
             guard(block, "plan_ok"),
@@ -206,12 +206,18 @@ public final class RowReader {
                     "choose another name"));
   }
 
+  /** A formula whose texts are shown where it gives words. */
+  static FormulaText formula(Block block, String key, ValueFormat format) {
+    FormulaText formula = formula(block, key);
+    return format == ValueFormat.TEXT ? formula.withTexts(block.scope()::said) : formula;
+  }
+
   static FormulaText formula(Block block, String key) {
     return FormulaLexer.lex(block.requiredRawText(key), block.scope().mistakes());
   }
 
   static WordingText wording(Block block, String key) {
-    return WordingReader.read(block.requiredRawText(key), block.scope().mistakes());
+    return WordingReader.read(block.requiredRawText(key), block.scope());
   }
 
   static Optional<String> guard(Block block, String preset) {

@@ -13,7 +13,7 @@ public final class SheetReader {
   private SheetReader() {}
 
   static SheetTemplate read(Block block) {
-    SourceText name = block.requiredRawText("sheet");
+    SourceText name = block.scope().said(block.requiredRawText("sheet"));
     tellObjection(name, block.scope());
     String title = block.requiredText("title");
     List<RowTemplate> rows = rows(block);

@@ -118,8 +118,8 @@ public final class TableReader {
             label,
             unit,
             format,
-            namesRows ? List.of() : formulas(block, name, byRow ? named : List.of()),
-            block.rawText("text").map(text -> WordingReader.read(text, block.scope().mistakes())),
+            namesRows ? List.of() : formulas(block, name, format, byRow ? named : List.of()),
+            block.rawText("text").map(text -> WordingReader.read(text, block.scope())),
             namesRows ? CodeWordReader.ofRows(named, name) : RowReader.words(block, format),
             block.requiredText("note"),
             RowReader.guard(block, "none"),
@@ -128,13 +128,14 @@ public final class TableReader {
     return column;
   }
 
-  private static List<FormulaText> formulas(Block column, String name, List<Block> named) {
+  private static List<FormulaText> formulas(
+      Block column, String name, ValueFormat format, List<Block> named) {
     if (column.has("text")) {
       return List.of(FormulaText.NONE);
     }
     return named.isEmpty()
-        ? List.of(RowReader.formula(column, "formula"))
-        : named.stream().map(row -> RowReader.formula(row, name)).toList();
+        ? List.of(RowReader.formula(column, "formula", format))
+        : named.stream().map(row -> RowReader.formula(row, name, format)).toList();
   }
 
   /** Blocks are written as the first and the last of their columns. */

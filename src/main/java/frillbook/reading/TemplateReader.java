@@ -8,12 +8,15 @@ import frillbook.source.SourceText;
 import frillbook.source.TemplateException;
 import frillbook.source.TemplateFileException;
 import frillbook.source.TemplateSource;
+import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Reads a template: its first file, then a file for each sheet. */
 public final class TemplateReader {
@@ -21,11 +24,14 @@ public final class TemplateReader {
   private static final int MOST_SHEETS = 250;
 
   private final TemplateSource source;
+  private final Optional<TemplateSource> texts;
+  private final List<Catalogue> catalogues = new ArrayList<>();
   private final Mistakes mistakes = new Mistakes();
   private final Extent extent = new Extent();
 
-  private TemplateReader(TemplateSource source) {
+  private TemplateReader(TemplateSource source, Optional<TemplateSource> texts) {
     this.source = source;
+    this.texts = texts;
   }
 
   /**
@@ -34,7 +40,18 @@ public final class TemplateReader {
    * @throws TemplateException with every mistake, when there is any
    */
   public static WorkbookTemplate read(TemplateSource source) {
-    return new TemplateReader(source).workbook();
+    return new TemplateReader(source, Optional.empty()).workbook();
+  }
+
+  /**
+   * Reads a template in another language.
+   *
+   * @param texts a file for each of the template, of the same name: what is said in place of its
+   *     texts
+   * @throws TemplateException with every mistake, when there is any
+   */
+  public static WorkbookTemplate read(TemplateSource source, TemplateSource texts) {
+    return new TemplateReader(source, Optional.of(texts)).workbook();
   }
 
   private WorkbookTemplate workbook() {
@@ -46,10 +63,12 @@ public final class TemplateReader {
     List<SourceText> files = few(named);
     List<SheetTemplate> sheets = new ArrayList<>();
     files.forEach(file -> block(file, "sheet").map(SheetReader::read).ifPresent(sheets::add));
-    WorkbookTemplate template = new WorkbookTemplate(title, sheets);
+    Phrases phrases = phrases();
+    WorkbookTemplate template = new WorkbookTemplate(title, phrases, sheets);
     if (sheets.size() == files.size()) {
       // Without every sheet, half the names would seem unknown.
       TemplateChecks.check(template, mistakes);
+      catalogues.forEach(texts -> texts.tellUnused(mistakes));
     }
     mistakes.refuse();
     return template;
@@ -67,16 +86,28 @@ public final class TemplateReader {
     return files.subList(0, MOST_SHEETS);
   }
 
+  /** A folder that does not say them leaves them as they are built in. */
+  private Phrases phrases() {
+    mistakes.opening(Phrases.FILE);
+    return phrasesText()
+        .flatMap(text -> block(Phrases.FILE, text, "phrases"))
+        .map(PhraseReader::read)
+        .orElse(new Phrases(Map.of()));
+  }
+
+  private Optional<String> phrasesText() {
+    try {
+      return source.text(Phrases.FILE).or(() -> TemplateSource.packaged().text(Phrases.FILE));
+    } catch (TemplateFileException e) {
+      e.tell(new Position(Phrases.FILE, 1, 1), mistakes);
+      return Optional.empty();
+    }
+  }
+
   /** The keys of the file that {@code name} names. */
   private Optional<Block> block(SourceText name, String subject) {
     mistakes.opening(name.value());
-    return text(name)
-        .flatMap(
-            text -> {
-              SourceFile file = new SourceFile(name.value(), text);
-              Scope scope = new Scope(file, Map.of(), mistakes, extent, 0);
-              return file.compose(mistakes).map(node -> new Block(node, scope, subject));
-            });
+    return text(name).flatMap(text -> block(name.value(), text, subject));
   }
 
   private Optional<String> text(SourceText name) {
@@ -94,5 +125,40 @@ public final class TemplateReader {
       e.tell(name.position(), mistakes);
       return Optional.empty();
     }
+  }
+
+  private Optional<Block> block(String name, String text, String subject) {
+    SourceFile file = new SourceFile(name, text);
+    Catalogue said = texts.map(of -> catalogue(name, of)).orElse(Catalogue.NONE);
+    Scope scope = scope(file, said);
+    return file.compose(mistakes).map(node -> new Block(node, scope, subject));
+  }
+
+  private Scope scope(SourceFile file, Catalogue said) {
+    return new Scope(file, Map.of(), said, mistakes, extent, 0);
+  }
+
+  /** A file that is not there has no twin for any text. */
+  private Catalogue catalogue(String name, TemplateSource of) {
+    String shown = Catalogue.FOLDER + name;
+    mistakes.opening(shown);
+    SourceFile file = new SourceFile(shown, of.text(name).orElse("[]"));
+    Scope scope = scope(file, Catalogue.NONE);
+    List<Node> entries = file.compose(mistakes).map(root -> entries(root, scope)).orElse(List.of());
+    Catalogue catalogue = Catalogue.read(shown, entries, scope);
+    catalogues.add(catalogue);
+    return catalogue;
+  }
+
+  private static List<Node> entries(Node root, Scope scope) {
+    if (root instanceof SequenceNode list) {
+      return list.getValue();
+    }
+    scope.tell(
+        scope.file().position(root),
+        "texts without a list",
+        "a list",
+        "write - text: … and says: …");
+    return List.of();
   }
 }

@@ -7,6 +7,7 @@ import frillbook.template.WordingText;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,8 +44,41 @@ public final class WordingReader {
     this.mistakes = mistakes;
   }
 
+  /** What a person reads in place of {@code source}; what cannot be read is told and left out. */
+  static WordingText read(SourceText source, Scope scope) {
+    WordingText text = read(source, scope.mistakes());
+    if (scope.texts().isNone() || !hasWords(text.wording())) {
+      return text;
+    }
+    Optional<SourceText> twin = scope.texts().find(source, scope.mistakes());
+    WordingText said = twin.map(found -> read(found, scope.mistakes())).orElse(text);
+    twin.ifPresent(
+        found ->
+            Catalogue.tellOthers(names(source, text), names(found, said), found, scope.mistakes()));
+    return said;
+  }
+
+  /** The values it speaks of, and the units. */
+  private static Set<String> names(SourceText source, WordingText text) {
+    Set<String> names = new HashSet<>(text.names().keySet());
+    UNITS.stream().filter(Catalogue.names(source.value())::contains).forEach(names::add);
+    return names;
+  }
+
+  private static boolean hasWords(Wording wording) {
+    return wording.parts().stream().anyMatch(WordingReader::hasWords);
+  }
+
+  private static boolean hasWords(Wording.Part part) {
+    if (part instanceof Wording.Choice choice) {
+      return hasWords(choice.other())
+          || choice.cases().stream().anyMatch(each -> hasWords(each.wording()));
+    }
+    return part instanceof Wording.Words words && Catalogue.hasWords(words.text());
+  }
+
   /** What {@code source} says; what cannot be read is told and left out. */
-  static WordingText read(SourceText source, Mistakes mistakes) {
+  private static WordingText read(SourceText source, Mistakes mistakes) {
     WordingReader reader = new WordingReader(source, mistakes);
     List<Wording.Part> parts = new ArrayList<>(reader.parts(Optional.empty()));
     if (reader.at < source.value().length()) {

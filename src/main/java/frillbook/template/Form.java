@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param checkedInputs the same in the order in which they are checked
  * @param checks in reading order, those of single inputs left out
  * @param vocabulary what it says beside numbers
+ * @param phrases what it says of itself
  * @param headlines lines told when the workbook has been written, in reading order
  * @param clientSheet name of the sheet a client is given; empty where there is none
  */
@@ -27,6 +28,7 @@ public record Form(
     List<InputTemplate> checkedInputs,
     List<Check> checks,
     Vocabulary vocabulary,
+    Phrases phrases,
     List<Headline> headlines,
     Optional<String> clientSheet) {
 
@@ -69,6 +71,7 @@ public record Form(
         template.checkedInputs(),
         template.checks().stream().map(Check::of).toList(),
         vocabulary(template),
+        template.phrases(),
         template.lines().stream().filter(LineTemplate::headline).map(Headline::of).toList(),
         template.sheets().stream()
             .filter(SheetTemplate::client)

@@ -94,29 +94,27 @@ public record InputTemplate(
   }
 
   /** What may be typed, as a sentence: "Finished diameter must be a number from 4 to 60 in." */
-  public String refusal(LengthUnit unit) {
-    return label + " must be " + allowed(unit) + ".";
-  }
-
-  private String allowed(LengthUnit lengthUnit) {
-    Range range = range(lengthUnit);
+  public String refusal(Phrases phrases, LengthUnit lengthUnit) {
+    String from = plain(range(lengthUnit).from());
+    String to = plain(range(lengthUnit).to());
     return switch (kind) {
-      case LENGTH -> "a number" + span(range) + " " + lengthUnit.symbol();
-      // Of money without the currency, which is not known where this is said.
+      case LENGTH -> phrases.say(Phrase.A_NUMBER, label, from, to, lengthUnit.symbol());
       case NUMBER ->
-          "a number" + span(range) + (unit.equals("-") || UnitText.isMoney(unit) ? "" : " " + unit);
-      case PERCENT -> "a number from " + percent(range.from()) + " to " + percent(range.to());
-      case COUNT -> "a whole number" + span(range);
-      case TEXT -> "at most " + LONGEST_TEXT + " characters";
-      case CURRENCY ->
-          "the ISO 4217 code of money in use, in capital letters, such as " + Currencies.EXAMPLES;
+          // Of money without the currency, which is not known where this is said.
+          unit.equals("-") || UnitText.isMoney(unit)
+              ? phrases.say(Phrase.A_BARE_NUMBER, label, from, to)
+              : phrases.say(Phrase.A_NUMBER, label, from, to, unit);
+      case PERCENT ->
+          phrases.say(Phrase.A_BARE_NUMBER, label, percent(inch.from()), percent(inch.to()));
+      case COUNT -> phrases.say(Phrase.A_COUNT, label, from, to);
+      case TEXT -> phrases.say(Phrase.A_TEXT, label, String.valueOf(LONGEST_TEXT));
+      case CURRENCY -> phrases.say(Phrase.A_CURRENCY, label);
       case CHOICE ->
-          "one of: " + choices.stream().map(CodeWord::word).collect(Collectors.joining(", "));
+          phrases.say(
+              Phrase.A_CHOICE,
+              label,
+              choices.stream().map(CodeWord::word).collect(Collectors.joining(", ")));
     };
-  }
-
-  private static String span(Range range) {
-    return " from " + plain(range.from()) + " to " + plain(range.to());
   }
 
   private static String percent(double fraction) {

@@ -10,9 +10,10 @@ import java.util.stream.Stream;
  * A whole workbook, free of mistakes.
  *
  * @param title of the document
+ * @param phrases what it says of itself
  * @param sheets from left to right
  */
-public record WorkbookTemplate(String title, List<SheetTemplate> sheets) {
+public record WorkbookTemplate(String title, Phrases phrases, List<SheetTemplate> sheets) {
   public WorkbookTemplate {
     sheets = List.copyOf(sheets);
   }

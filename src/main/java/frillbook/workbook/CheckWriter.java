@@ -3,9 +3,9 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.look.Span;
-import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrase;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 
@@ -35,20 +35,24 @@ final class CheckWriter {
     for (InputTemplate input : inputs) {
       String fault = formulas.fault(input, input.name());
       Span place = places.fault(input).orElseThrow();
-      String sentence = formulas.remark(input, place, CellValues.FINE);
+      String sentence = formulas.remark(input, place, page.phrases().say(Phrase.FINE));
       row(
           next++,
           input.label(),
           fault,
           sentence,
-          page.setting().say(input.refusal(page.setting().unit())));
+          page.setting().say(input.refusal(page.phrases(), page.setting().unit())));
     }
     alarm(row, next - 1);
   }
 
   private void row(int row, String label, String fault, String sentence, String longest) {
     page.text(row, SheetPlaces.LABEL, page.setting().say(label), page.styles().of(Look.LABEL));
-    page.formula(row, SheetPlaces.FAULT, fault, page.styles().of(Look.VALUE, NumberFormats.FAULT));
+    page.formula(
+        row,
+        SheetPlaces.FAULT,
+        fault,
+        page.styles().of(Look.VALUE, NumberFormats.fault(page.phrases())));
     page.formula(row, SheetPlaces.SENTENCE, sentence, page.styles().of(Look.SENTENCE));
     page.mergeToEnd(row, SheetPlaces.SENTENCE, Look.SENTENCE);
     page.heighten(row, CHECK_HEIGHT);

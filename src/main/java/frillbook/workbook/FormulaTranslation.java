@@ -6,11 +6,13 @@ import frillbook.look.Span;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.Currencies;
 import frillbook.measure.LengthUnit;
-import frillbook.press.CellValues;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.Phrase;
+import frillbook.template.Phrases;
 import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
@@ -40,10 +42,12 @@ public final class FormulaTranslation {
 
   private final WorkbookSetting setting;
   private final CodeWords words;
+  private final Phrases phrases;
 
-  FormulaTranslation(WorkbookSetting setting, CodeWords words) {
+  FormulaTranslation(WorkbookSetting setting, Form form) {
     this.setting = setting;
-    this.words = words;
+    this.words = form.vocabulary().words();
+    this.phrases = form.phrases();
   }
 
   String line(LineTemplate line) {
@@ -79,10 +83,10 @@ public final class FormulaTranslation {
   }
 
   /** The first sentence of a check that stops, else of one to mind. */
-  static String verdict() {
+  String verdict() {
     return "IF(COUNTIF(check_fault,1)>0,INDEX(check_sentence,MATCH(1,check_fault,0)),"
         + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"
-        + text(CellValues.ALL_WELL)
+        + text(phrases.say(Phrase.ALL_WELL))
         + "))";
   }
 
@@ -101,7 +105,9 @@ public final class FormulaTranslation {
 
   String sentence(CheckTemplate check) {
     String message = text(setting.say(check.message()));
-    String fine = guarded(check.guard(), text(CellValues.FINE), text(CellValues.NOT_CHECKED));
+    String fine =
+        guarded(
+            check.guard(), text(phrases.say(Phrase.FINE)), text(phrases.say(Phrase.NOT_CHECKED)));
     return "IF(" + check.name() + "=0," + fine + "," + message + ")";
   }
 
@@ -146,7 +152,7 @@ public final class FormulaTranslation {
 
   /** {@code good} while the input's fault cell is 0, else what is allowed. */
   String remark(InputTemplate input, Span fault, String good) {
-    String refusal = text(setting.say(input.refusal(setting.unit())));
+    String refusal = text(setting.say(input.refusal(phrases, setting.unit())));
     return "IF(" + fault.reference() + "=0," + text(good) + "," + refusal + ")";
   }
 

@@ -2,12 +2,19 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.look.WorkbookSetting;
+import frillbook.template.Phrase;
 import frillbook.template.UnitText;
 import java.util.List;
 
 /** Writes the list of all names. */
 final class GlossaryWriter {
-  private static final List<String> HEAD = List.of("Label", "Name", "Unit", "Meaning", "Sheet");
+  private static final List<Phrase> HEAD =
+      List.of(
+          Phrase.LABEL_HEAD,
+          Phrase.NAME_HEAD,
+          Phrase.UNIT_HEAD,
+          Phrase.MEANING_HEAD,
+          Phrase.SHEET_HEAD);
 
   private final Page page;
 
@@ -17,7 +24,8 @@ final class GlossaryWriter {
 
   void glossary(int row, List<Glossary.Entry> entries) {
     for (int column = 0; column < HEAD.size(); column++) {
-      page.text(row, column, HEAD.get(column), page.styles().of(Look.WORD_HEADER));
+      String head = page.phrases().say(HEAD.get(column));
+      page.text(row, column, head, page.styles().of(Look.WORD_HEADER));
     }
     int next = row + 1;
     for (Glossary.Entry entry : entries) {

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.measure.LengthUnit;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.template.Phrase;
 import frillbook.template.Range;
 import frillbook.wording.CodeWord;
 import org.apache.poi.ss.usermodel.DataValidation;
@@ -36,7 +37,8 @@ final class InputRules {
     rule.setShowPromptBox(true);
     rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
     rule.createErrorBox(
-        "Not accepted", cut(page.setting().say(input.refusal(unit)), LONGEST_REFUSAL));
+        page.phrases().say(Phrase.NOT_ACCEPTED),
+        cut(page.setting().say(input.refusal(page.phrases(), unit)), LONGEST_REFUSAL));
     rule.setShowErrorBox(true);
     rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT);
     // POI's name for it is the wrong way round: true shows the arrow.

@@ -57,7 +57,7 @@ final class LineWriter {
       page.text(row, SheetPlaces.NOTE, prompt, style);
     }
     endNote(row, prompt);
-    String refusal = page.setting().say(input.refusal(page.setting().unit()));
+    String refusal = page.setting().say(input.refusal(page.phrases(), page.setting().unit()));
     page.fit(row, refusal, SheetPlaces.NOTE, page.lastColumn(), Look.REFUSAL);
   }
 
@@ -83,7 +83,7 @@ final class LineWriter {
 
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
-    String format = NumberFormats.of(line.format(), page.setting().unit());
+    String format = NumberFormats.of(line.format(), page.setting().unit(), page.phrases());
     return line.format().isWords()
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.TextMeasure;
 import frillbook.look.WorkbookSetting;
+import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
 import frillbook.wording.CodeWords;
@@ -28,12 +29,19 @@ final class Page {
   private final SheetTemplate template;
   private final Styles styles;
   private final WorkbookSetting setting;
+  private final Phrases phrases;
 
-  Page(XSSFSheet sheet, SheetTemplate template, Styles styles, WorkbookSetting setting) {
+  Page(
+      XSSFSheet sheet,
+      SheetTemplate template,
+      Styles styles,
+      WorkbookSetting setting,
+      Phrases phrases) {
     this.sheet = sheet;
     this.template = template;
     this.styles = styles;
     this.setting = setting;
+    this.phrases = phrases;
   }
 
   XSSFSheet sheet() {
@@ -50,6 +58,11 @@ final class Page {
 
   WorkbookSetting setting() {
     return setting;
+  }
+
+  /** What the workbook says of itself. */
+  Phrases phrases() {
+    return phrases;
   }
 
   int lastColumn() {

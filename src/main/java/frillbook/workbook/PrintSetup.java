@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.Orientation;
+import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
 import frillbook.template.TableTemplate;
 import java.util.List;
@@ -31,7 +32,7 @@ final class PrintSetup {
     XSSFSheet sheet = page.sheet();
     sheet.setDisplayGridlines(false);
     paper(page);
-    sheet.getFooter().setCenter("&A — page &P of &N");
+    sheet.getFooter().setCenter(page.phrases().say(Phrase.FOOTER, "&A", "&P", "&N"));
     if (page.template().printed()) {
       repeatHead(page, places);
     } else {

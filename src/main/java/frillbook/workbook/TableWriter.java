@@ -59,7 +59,9 @@ final class TableWriter {
   private XSSFCellStyle style(Look look, ColumnTemplate column) {
     boolean data = look == Look.DATA;
     String format =
-        data ? NumberFormats.of(column.format(), page.setting().unit()) : NumberFormats.GENERAL;
+        data
+            ? NumberFormats.of(column.format(), page.setting().unit(), page.phrases())
+            : NumberFormats.GENERAL;
     HorizontalAlignment across =
         column.format().isWords() ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
     return page.styles().of(look, format, across);

@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.look.Look;
+import frillbook.template.Phrase;
 
 /** Writes what is only read: titles, headings, notes and cautions. */
 final class TextWriter {
@@ -31,7 +32,7 @@ final class TextWriter {
 
   void caution(int row, String text) {
     int framed = row + 1;
-    paragraph(framed, "Caution: " + text, Look.CAUTION);
+    paragraph(framed, page.phrases().say(Phrase.CAUTION, text), Look.CAUTION);
     air(framed);
     free(row);
     free(framed + 1);

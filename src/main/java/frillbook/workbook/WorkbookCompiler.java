@@ -39,7 +39,8 @@ public final class WorkbookCompiler {
     template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
     writeNames(target, places);
     for (SheetTemplate sheet : template.sheets()) {
-      Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting);
+      Page page =
+          new Page(target.getSheet(sheet.name()), sheet, styles, setting, template.phrases());
       new SheetWriter(template, places, page).write();
     }
     target.setCellFormulaValidation(validates);

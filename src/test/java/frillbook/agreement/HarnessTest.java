@@ -169,7 +169,7 @@ final class HarnessTest {
 
   @Test
   void nothingToCompareIsNoAgreement() {
-    WorkbookTemplate empty = new WorkbookTemplate("Nothing", List.of());
+    WorkbookTemplate empty = new WorkbookTemplate("Nothing", Trials.TEMPLATE.phrases(), List.of());
     XSSFWorkbook compiled = TrialWorkbook.compiled(empty, Trials.INCH);
     SheetValues sheet = SheetValues.stored(compiled);
     Findings findings = Comparison.of(empty, brief, sheet);

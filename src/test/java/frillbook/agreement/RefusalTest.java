@@ -109,7 +109,7 @@ final class RefusalTest {
     List<InputTemplate> inputs = Trials.TEMPLATE.checkedInputs();
     int row = inputs.stream().map(InputTemplate::name).toList().indexOf(name);
     InputTemplate input = inputs.get(row);
-    String sentence = brief.unit().say(input.refusal(brief.unit()));
+    String sentence = brief.unit().say(input.refusal(Trials.TEMPLATE.phrases(), brief.unit()));
     List<XSSFCell> sentences = sheet.cells("check_sentence").subList(0, inputs.size());
     for (int i = 0; i < inputs.size(); i++) {
       expect(sheet, sentences.get(i), i == row ? sentence : "fine");

@@ -1,6 +1,8 @@
 package frillbook.chart;
 
 import frillbook.client.ClientPage;
+import frillbook.measure.LengthUnit;
+import frillbook.press.PackagedPress;
 import frillbook.pressing.WorkbookPackage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -14,7 +16,8 @@ final class Pages {
   /** That of a plan's file. */
   static byte[] of(byte[] plan, String sheet) {
     try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(plan))) {
-      return WorkbookPackage.asItIs(ClientPage.of(workbook, sheet));
+      return WorkbookPackage.asItIs(
+          ClientPage.of(workbook, sheet, PackagedPress.of(LengthUnit.CM).form().phrases()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,14 +11,20 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class InputTemplateTest {
+  private static WorkbookTemplate read(String keys) {
+    return Written.read(
+        "  - {input: size_of_it, label: Finished diameter, part: size, prompt: P., "
+            + keys
+            + "}\n");
+  }
+
   private static InputTemplate input(String keys) {
-    String row =
-        "  - {input: size_of_it, label: Finished diameter, part: size, prompt: P., " + keys + "}\n";
-    return Written.read(row).inputs().get(0);
+    return read(keys).inputs().get(0);
   }
 
   private static String refusal(String keys, LengthUnit unit) {
-    return input(keys).refusal(unit);
+    WorkbookTemplate read = read(keys);
+    return read.inputs().get(0).refusal(read.phrases(), unit);
   }
 
   @Test

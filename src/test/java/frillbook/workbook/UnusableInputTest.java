@@ -28,7 +28,7 @@ final class UnusableInputTest {
   }
 
   private void refused(InputTemplate input) {
-    String sentence = input.refusal(LengthUnit.INCH);
+    String sentence = input.refusal(Bunting.TEMPLATE.phrases(), LengthUnit.INCH);
     assertTrue(values.column("check_sentence").contains(sentence), sentence);
     assertEquals(sentence, note(input), values.where(input.name()));
     assertEquals(0.0, values.value("plan_ok"), values.where("plan_ok"));
