@@ -3,47 +3,24 @@ package frillbook;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.measure.LengthUnit;
+import frillbook.reading.TemplateReader;
+import frillbook.source.TemplateSource;
+import frillbook.template.InputKind;
+import frillbook.template.InputTemplate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * A sensible brief with a few inputs changed, for tests: {@code Briefs.inch().with("diameter",
- * 12).brief()}.
+ * 12).brief()}. An input that is not written here is as the templates have it.
  *
  * @param inputs every input by name; numbers or the word a person picks
  */
 public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
-  private static final Set<String> LENGTHS =
-      Set.of(
-          "diameter",
-          "ring_spacing",
-          "centre_gap",
-          "edge_clearance",
-          "ring_lap",
-          "frill_height",
-          "stitch_inset",
-          "hem_turns",
-          "edge_trim",
-          "end_allowance",
-          "fabric_width",
-          "selvage",
-          "shortest_piece",
-          "buy_step",
-          "marking_step",
-          "join_allowance",
-          "join_second_allowance",
-          "seam_allowance",
-          "base_fabric_width",
-          "zip_seam",
-          "back_overlap",
-          "back_hem",
-          "interfacing_width",
-          "pad_extra",
-          "pad_step",
-          "choice_two_spacing",
-          "choice_three_spacing");
+  /** What tests leave as the templates have it, and which inputs are lengths. */
+  private static final List<InputTemplate> TEMPLATES =
+      TemplateReader.read(TemplateSource.packaged()).inputs();
 
   /** An 18 in cushion in 54 in cloth, rows 3/4 in apart, a 2 in frill two and a half times full. */
   public static Briefs inch() {
@@ -68,7 +45,10 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   /** The same brief in centimetres, every length as near as a rule with millimetres allows. */
   public Briefs inMillimetres() {
     Map<String, Object> measured = new LinkedHashMap<>(inputs);
-    LENGTHS.forEach(name -> measured.computeIfPresent(name, (n, inches) -> millimetres(inches)));
+    TEMPLATES.stream()
+        .filter(input -> input.kind() == InputKind.LENGTH)
+        .forEach(
+            input -> measured.computeIfPresent(input.name(), (n, inches) -> millimetres(inches)));
     return new Briefs(LengthUnit.CM, measured);
   }
 
@@ -88,6 +68,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
 
   private static Map<String, Object> inchInputs() {
     Map<String, Object> inputs = new LinkedHashMap<>();
+    TEMPLATES.forEach(input -> inputs.put(input.name(), input.preset(LengthUnit.INCH)));
     cushion(inputs);
     frill(inputs);
     cloth(inputs);

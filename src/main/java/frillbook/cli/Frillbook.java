@@ -5,9 +5,10 @@ import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
+import frillbook.source.Nearest;
 import frillbook.source.TemplateException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -27,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       PlanCommand.class,
       ClientCommand.class,
       InputsCommand.class,
+      TemplatesCommand.class,
       DemoCommand.class
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -78,9 +80,24 @@ public final class Frillbook {
     CommandLine line = problem.getCommandLine();
     PrintWriter err = line.getErr();
     err.println(problem.getMessage() + ".");
-    UnmatchedArgumentException.printSuggestions(problem, err);
+    if (!saysNearestCommand(problem)) {
+      UnmatchedArgumentException.printSuggestions(problem, err);
+    }
     err.println("'" + line.getCommandSpec().qualifiedName() + " --help' says what can be given.");
     return Refusal.USAGE;
+  }
+
+  /** The library would name every command that shares a few letters with the one typed. */
+  private static boolean saysNearestCommand(ParameterException problem) {
+    CommandLine line = problem.getCommandLine();
+    if (!(problem instanceof UnmatchedArgumentException unmatched) || unmatched.isUnknownOption()) {
+      return false;
+    }
+    Optional<String> near =
+        Nearest.to(unmatched.getUnmatched().get(0), line.getSubcommands().keySet());
+    String program = line.getCommandSpec().qualifiedName();
+    near.ifPresent(name -> line.getErr().println("Did you mean: " + program + " " + name + "?"));
+    return near.isPresent();
   }
 
   private int refuse(Exception problem, CommandLine line) {
@@ -93,10 +110,6 @@ public final class Frillbook {
         || problem instanceof WorkbookFileException
         || problem instanceof PlanFileException) {
       err.println(problem.getMessage());
-      return Refusal.CANNOT;
-    }
-    if (problem instanceof UncheckedIOException unreadable) {
-      err.println(unreadable.getMessage() + ". It must be UTF-8 text that you may read.");
       return Refusal.CANNOT;
     }
     return fault(problem, err);

@@ -1,14 +1,8 @@
 package frillbook.cli;
 
-import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Press;
-import frillbook.pressing.CalculatedWorkbook;
-import frillbook.pressing.Disagreement;
-import frillbook.template.Form;
-import frillbook.template.LineTemplate;
-import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
 import java.util.Map;
@@ -36,40 +30,7 @@ record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
    */
   static MadeWorkbook calculated(
       WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, Paper paper) {
-    PlanReport engine = PlanReport.of(Form.of(template), unit, inputs);
-    CalculatedWorkbook workbook =
-        CalculatedWorkbook.of(template, new WorkbookSetting(unit, inputs, paper));
-    List<String> errors = workbook.errors();
-    if (!errors.isEmpty()) {
-      throw new Refusal(Refusal.CANNOT, errors);
-    }
-    return new MadeWorkbook(
-        workbook.file(),
-        new PlanReport(engine.form(), unit, inputs, workbook.values()),
-        workbook.against(engine.cells()).stream()
-            .map(found -> sentence(found, template, engine))
-            .toList());
-  }
-
-  private static String sentence(Disagreement found, WorkbookTemplate template, PlanReport engine) {
-    ValueFormat format =
-        template.lines().stream()
-            .filter(line -> line.name().equals(found.name()))
-            .map(LineTemplate::format)
-            .findFirst()
-            .orElse(ValueFormat.NUMBER);
-    String row = found.row() == 0 ? "" : ", row " + found.row();
-    return found.name()
-        + row
-        + ": yours "
-        + shown(found.yours(), format, engine)
-        + ", frillbook's "
-        + shown(found.ours(), format, engine);
-  }
-
-  private static String shown(Object value, ValueFormat format, PlanReport engine) {
-    return value instanceof Double
-        ? Shown.value(value, format, engine.unit(), engine.moneyPlaces())
-        : "\"" + value + "\"";
+    OwnPlan own = OwnPlan.of(template, unit, inputs, paper);
+    return new MadeWorkbook(own.workbook().file(), own.says(), own.disagreements());
   }
 }

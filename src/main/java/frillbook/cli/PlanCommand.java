@@ -1,7 +1,9 @@
 package frillbook.cli;
 
+import frillbook.press.Paper;
 import frillbook.template.Form;
 import frillbook.template.WorkbookTemplate;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,13 +22,24 @@ final class PlanCommand implements Runnable {
   @Override
   public void run() {
     WorkbookTemplate template = options.template();
-    Form form = Form.of(template);
-    PlanReport report = PlanReport.of(form, options.unit(), options.inputs(form));
+    Map<String, Object> inputs = options.inputs(Form.of(template));
+    PlanReport report =
+        options.hasOwnTemplates() ? own(template, inputs) : engine(template, inputs);
     if (!report.isWorkable()) {
       throw new Refusal(Refusal.CANNOT, report.problems());
     }
     report.problems().forEach(spec.commandLine().getErr()::println);
     PlanSheets sheets = new PlanSheets(template, report);
     spec.commandLine().getOut().print(json ? PlanJson.of(sheets) : sheets.text());
+  }
+
+  private PlanReport engine(WorkbookTemplate template, Map<String, Object> inputs) {
+    return PlanReport.of(Form.of(template), options.unit(), inputs);
+  }
+
+  private PlanReport own(WorkbookTemplate template, Map<String, Object> inputs) {
+    OwnPlan own = OwnPlan.of(template, options.unit(), inputs, Paper.A4);
+    own.disagreements().forEach(spec.commandLine().getErr()::println);
+    return own.says();
   }
 }

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 /** A whole plan, sheet by sheet, in the words of its templates. */
 record PlanSheets(WorkbookTemplate template, PlanReport report) {
 
-  /** A line's value; nothing for a line that only these templates have. */
+  /** A line's value; nothing where there is none. */
   Object value(LineTemplate line) {
     return report.values().lines().getOrDefault(line.name(), NamedValues.NOTHING);
   }
@@ -26,7 +26,7 @@ record PlanSheets(WorkbookTemplate template, PlanReport report) {
     return table.columns().stream().mapToInt(column -> cells(column).size()).max().orElse(0);
   }
 
-  /** A cell's value; nothing in a column that only these templates have. */
+  /** A cell's value; nothing where there is none. */
   Object value(ColumnTemplate column, int row) {
     List<Object> cells = cells(column);
     return row < cells.size() ? cells.get(row) : NamedValues.NOTHING;

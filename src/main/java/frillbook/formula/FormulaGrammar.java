@@ -32,22 +32,25 @@ public final class FormulaGrammar {
     this.isSeveralCells = isSeveralCells;
   }
 
-  public void check(FormulaText formula, Mistakes mistakes) {
+  /** Whether {@code formula} parses; tells where it does not. */
+  public boolean check(FormulaText formula, Mistakes mistakes) {
     Optional<FormulaToken> neighbour = operandBesideOperand(formula);
     if (neighbour.isPresent()) {
       tell(formula, neighbour.get(), "no operator before " + neighbour.get().text(), mistakes);
-    } else {
-      parse(formula, mistakes);
+      return false;
     }
+    return parse(formula, mistakes);
   }
 
-  private void parse(FormulaText formula, Mistakes mistakes) {
+  private boolean parse(FormulaText formula, Mistakes mistakes) {
     try {
       FormulaParser.parse(formula.render(this::standIn), null, FormulaType.CELL, -1);
+      return true;
     } catch (FormulaParseException e) {
       String message = String.valueOf(e.getMessage());
       FormulaToken token = guilty(formula, message);
       tell(formula, token, found(token, message), mistakes);
+      return false;
     }
   }
 

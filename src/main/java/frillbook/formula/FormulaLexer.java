@@ -12,7 +12,8 @@ public final class FormulaLexer {
   /** One named group for each kind of piece, tried in this order. */
   private static final Pattern PIECE =
       Pattern.compile(
-          "(?<string>\"(?:[^\"]|\"\")*\")"
+          "(?<string>\"(?:[^\"]|\"\")*+\")"
+              + "|(?<quoted>“[^“”\"]*”|”[^“”\"]*”|„[^“”\"]*[“”]|«[^«»\"]*»|‘[^‘’\"]*’|'[^'\"]*')"
               + "|(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)"
               + "|(?<function>[A-Za-z_][A-Za-z0-9_.]*(?=\\())"
               + "|(?<logical>(?:TRUE|FALSE)\\b)"
@@ -32,12 +33,15 @@ public final class FormulaLexer {
     int at = 0;
     while (at < source.value().length()) {
       piece.region(at, source.value().length());
-      if (piece.lookingAt()) {
-        tokens.add(new FormulaToken(kind(piece), piece.group(), at));
+      if (!piece.lookingAt()) {
+        Lookalikes.stray(source, at, tokens, mistakes);
+        at += Character.charCount(source.value().codePointAt(at));
+      } else if (piece.group("quoted") != null) {
+        tokens.add(Lookalikes.quoted(source, at, piece.group(), mistakes));
         at = piece.end();
       } else {
-        tellStray(source, at, mistakes);
-        at++;
+        tokens.add(new FormulaToken(kind(piece), piece.group(), at));
+        at = piece.end();
       }
     }
     tellEqualsSign(source, tokens, mistakes);
@@ -63,16 +67,6 @@ public final class FormulaLexer {
       return FormulaToken.Kind.PLACEHOLDER;
     }
     return piece.group("symbol") != null ? FormulaToken.Kind.SYMBOL : FormulaToken.Kind.SPACE;
-  }
-
-  private static void tellStray(SourceText source, int at, Mistakes mistakes) {
-    char stray = source.value().charAt(at);
-    boolean quote = stray == '"';
-    mistakes.add(
-        source.at(at),
-        quote ? "a text without its closing quotation mark" : "the character " + stray,
-        "names, [columns], numbers, \"texts\", functions and operators",
-        quote ? "add the closing quotation mark" : "take it out of the formula");
   }
 
   private static void tellEqualsSign(

@@ -50,6 +50,8 @@ public final class NameRules {
       return Optional.of("is blank");
     } else if (name.length() > LONGEST_SHEET) {
       return Optional.of("is longer than " + LONGEST_SHEET + " characters");
+    } else if (name.chars().anyMatch(Character::isISOControl)) {
+      return Optional.of("holds a control character");
     } else if (SHEET_REFUSED.matcher(name).find()) {
       return Optional.of("holds one of \\ / * ? : [ ]");
     } else if (name.startsWith("'") || name.endsWith("'")) {

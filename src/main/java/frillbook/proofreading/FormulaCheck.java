@@ -1,8 +1,10 @@
 package frillbook.proofreading;
 
+import frillbook.formula.FormulaDepth;
 import frillbook.formula.FormulaGrammar;
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
+import frillbook.formula.FormulaTree;
 import frillbook.formula.PortableFunctions;
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
@@ -20,25 +22,61 @@ public final class FormulaCheck {
 
   private static final Set<String> WORDS = Set.of("unit", "long_unit");
 
+  /** Excel takes 8192 in a formula, and [a] may become $XFD10000. */
+  private static final int LONGEST = 3_000;
+
   /** Excel's limit for a text in a formula. */
   private static final int LONGEST_TEXT = 255;
 
   private final Declarations declarations;
   private final Mistakes mistakes;
   private final FormulaGrammar grammar;
+  private final NameMeanings meanings;
 
-  FormulaCheck(Declarations declarations, Mistakes mistakes) {
+  FormulaCheck(Declarations declarations, NameMeanings meanings, Mistakes mistakes) {
     this.declarations = declarations;
+    this.meanings = meanings;
     this.mistakes = mistakes;
     this.grammar = new FormulaGrammar(declarations::isSeveralCells);
   }
 
   /** Checks a formula; {@code table} is the table it stands in, if it does. */
-  void check(FormulaText formula, Optional<TableTemplate> table) {
+  void check(FormulaText formula, Wanted wanted, Optional<TableTemplate> table) {
     formula.tokens().forEach(token -> token(formula, token, table));
-    if (!formula.tokens().isEmpty()) {
-      grammar.check(formula, mistakes);
+    Optional<FormulaToken> tooDeep = FormulaDepth.tooDeep(formula);
+    if (tooDeep.isPresent()) {
+      FormulaDepth.tell(formula.position(tooDeep.get()), mistakes);
+    } else if (formula.toString().length() > LONGEST) {
+      tellLength(formula);
+    } else if (!formula.tokens().isEmpty() && grammar.check(formula, mistakes)) {
+      parts(formula, wanted);
     }
+  }
+
+  private void tellLength(FormulaText formula) {
+    mistakes.add(
+        formula.position(),
+        "a formula of " + formula.toString().length() + " characters",
+        "at most " + LONGEST,
+        "give a part of it a line of its own and use its name");
+  }
+
+  private void parts(FormulaText formula, Wanted wanted) {
+    FormulaTree.Parts parts = FormulaTree.of(formula);
+    if (parts.leftOver().isPresent()) {
+      leftOver(formula, parts.leftOver().get());
+    } else {
+      FormulaSorts.check(formula, parts.root(), wanted, meanings, mistakes);
+    }
+  }
+
+  private void leftOver(FormulaText formula, FormulaToken token) {
+    boolean comma = token.text().equals(",");
+    mistakes.add(
+        formula.position(token),
+        (comma ? "a comma" : "the " + token.text()) + " outside the brackets of a function",
+        comma ? "commas only between the arguments of a function" : "one cell or one whole column",
+        comma ? "write a decimal point: 2.5 and not 2,5" : "name the column or block");
   }
 
   private void token(FormulaText formula, FormulaToken token, Optional<TableTemplate> table) {
@@ -60,8 +98,13 @@ public final class FormulaCheck {
           formula.position(token),
           "the unknown name " + token.text(),
           "the name of an input, line, check, column or block",
-          "correct it or add what it names" + Nearest.hint(token.text(), declarations.names()));
+          "correct it or add what it names" + near(token));
     }
+  }
+
+  /** Looking through all names takes long where thousands are unknown. */
+  private String near(FormulaToken token) {
+    return mistakes.isFull() ? "" : Nearest.hint(token.text(), declarations.names());
   }
 
   private void function(FormulaText formula, FormulaToken token) {

@@ -2,8 +2,6 @@ package frillbook.proofreading;
 
 import frillbook.source.Mistakes;
 import frillbook.template.CheckTemplate;
-import frillbook.template.InputTemplate;
-import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -12,11 +10,10 @@ import java.util.List;
 
 /** Whether rows fit their sheet and the checks stand together. */
 public final class SheetCheck {
-  /** Label, value, unit, other unit, note. */
-  private static final int LINE_COLUMNS = 5;
+  /** Nearly twenty times as many as the built-in templates have. */
+  private static final int MOST_CELLS = 250_000;
 
-  /** Label, fault, sentence. */
-  private static final int CHECK_COLUMNS = 3;
+  private static final int MOST_COLUMNS = 250;
 
   private final Mistakes mistakes;
 
@@ -27,6 +24,7 @@ public final class SheetCheck {
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     SheetCheck check = new SheetCheck(mistakes);
     template.sheets().forEach(check::widths);
+    check.sizes(template);
     check.checksTogether(template);
     check.inputChecksOnce(template);
   }
@@ -41,29 +39,28 @@ public final class SheetCheck {
                     "a column width of " + width,
                     "widths above 0 and up to 255",
                     "correct widths"));
-    for (RowTemplate row : sheet.rows()) {
-      int needed = columns(row);
-      if (needed > sheet.widths().size()) {
-        mistakes.add(
-            row.position(),
-            "a row of " + needed + " columns on a sheet of " + sheet.widths().size(),
-            "a width for every column",
-            "add to widths of sheet " + sheet.name());
+  }
+
+  /** Tells of the table that makes the workbook larger than a person's machine can calculate. */
+  private void sizes(WorkbookTemplate template) {
+    long before = 0;
+    for (TableTemplate table : template.tables()) {
+      long after = before + (long) table.rows() * table.columns().size();
+      if (table.columns().size() > MOST_COLUMNS) {
+        tellSize(table, table.columns().size() + " columns", MOST_COLUMNS);
+      } else if (before <= MOST_CELLS && after > MOST_CELLS) {
+        tellSize(table, after + " cells in tables so far", MOST_CELLS);
       }
+      before = after;
     }
   }
 
-  private static int columns(RowTemplate row) {
-    if (row instanceof TableTemplate table) {
-      return table.columns().size();
-    } else if (isCheck(row)) {
-      return CHECK_COLUMNS;
-    } else if (row instanceof InputTemplate
-        || row instanceof LineTemplate
-        || row instanceof RowTemplate.Glossary) {
-      return LINE_COLUMNS;
-    }
-    return 1;
+  private void tellSize(TableTemplate table, String found, int most) {
+    mistakes.add(
+        table.position(),
+        "table " + table.name() + ": " + found,
+        "at most " + most,
+        "give tables fewer rows or columns");
   }
 
   private static boolean isCheck(RowTemplate row) {

@@ -1,10 +1,12 @@
 package frillbook.proofreading;
 
+import frillbook.formula.Sort;
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
 import frillbook.source.Position;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.SentenceTemplate;
@@ -15,13 +17,15 @@ import java.util.Optional;
 /** The checks that need the whole template: names, formulas, circles and the layout. */
 public final class TemplateChecks {
   private final Declarations declarations;
+  private final NameMeanings meanings;
   private final FormulaCheck formulas;
   private final WordingCheck wordings;
   private final Mistakes mistakes;
 
   private TemplateChecks(WorkbookTemplate template, Mistakes mistakes) {
     this.declarations = new Declarations(template, mistakes);
-    this.formulas = new FormulaCheck(declarations, mistakes);
+    this.meanings = new NameMeanings(template);
+    this.formulas = new FormulaCheck(declarations, meanings, mistakes);
     this.wordings = new WordingCheck(template, declarations, mistakes);
     this.mistakes = mistakes;
   }
@@ -45,17 +49,19 @@ public final class TemplateChecks {
   }
 
   private void input(InputTemplate input) {
-    input.use().when().ifPresent(used -> formulas.check(used, Optional.empty()));
+    Wanted wanted = Wanted.truth("used of input " + input.name());
+    input.use().when().ifPresent(used -> formulas.check(used, wanted, Optional.empty()));
   }
 
   private void line(LineTemplate line) {
-    formulas.check(line.formula(), Optional.empty());
+    Wanted wanted = Wanted.of("line " + line.name(), line.format());
+    formulas.check(line.formula(), wanted, Optional.empty());
     line.text().ifPresent(wordings::check);
     guard(line.guard(), line.position());
   }
 
   private void check(CheckTemplate check) {
-    formulas.check(check.formula(), Optional.empty());
+    formulas.check(check.formula(), Wanted.truth("check " + check.name()), Optional.empty());
     guard(check.guard(), check.position());
   }
 
@@ -65,13 +71,17 @@ public final class TemplateChecks {
   }
 
   private void table(TableTemplate table) {
-    table.show().ifPresent(show -> formulas.check(show, Optional.of(table)));
-    table.columns().stream()
-        .flatMap(column -> column.formulas().stream())
-        .forEach(formula -> formulas.check(formula, Optional.of(table)));
-    table.columns().forEach(column -> column.text().ifPresent(text -> wordings.check(text, table)));
+    Wanted shown = Wanted.truth("show of table " + table.name());
+    table.show().ifPresent(show -> formulas.check(show, shown, Optional.of(table)));
+    table.columns().forEach(column -> column(table, column));
     guard(table.guard(), table.position());
     table.columns().forEach(column -> guard(column.guard(), column.position()));
+  }
+
+  private void column(TableTemplate table, ColumnTemplate column) {
+    Wanted wanted = Wanted.of("column " + column.name(), column.format());
+    column.formulas().forEach(formula -> formulas.check(formula, wanted, Optional.of(table)));
+    column.text().ifPresent(text -> wordings.check(text, table));
   }
 
   private void guard(Optional<String> guard, Position at) {
@@ -85,5 +95,15 @@ public final class TemplateChecks {
                     "the name of a line that is 1 or 0, or none",
                     "write guard: none or add the line"
                         + Nearest.hint(name, declarations.names())));
+    guard
+        .filter(name -> declarations.is(name, Declarations.Kind.LINE))
+        .filter(name -> meanings.named(name).mayBe(Sort.TEXT))
+        .ifPresent(
+            name ->
+                mistakes.add(
+                    at,
+                    "the guard " + name + ", which is a text",
+                    "the name of a line that is 1 or 0, or none",
+                    "add a line of format flag that compares the text"));
   }
 }

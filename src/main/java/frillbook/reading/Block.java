@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -29,6 +30,9 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  */
 public final class Block {
   private static final Set<String> TEXT_PLACEHOLDERS = Set.of("unit", "long_unit");
+
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?");
 
   private static final Set<String> UNIT_PLACEHOLDERS =
       Set.of("unit", "long_unit", UnitText.CURRENCY);
@@ -55,11 +59,21 @@ public final class Block {
   private void take(NodeTuple entry) {
     Position at = scope.file().position(entry.getKeyNode());
     String key = entry.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "?";
-    if (values.putIfAbsent(key, entry.getValueNode()) != null) {
+    if (isDecimalPart(key, entry.getValueNode())) {
+      scope.tell(at, "a comma before " + key, "a number", "write a decimal point: 2.5 and not 2,5");
+    } else if (values.putIfAbsent(key, entry.getValueNode()) != null) {
       scope.tell(at, "the key " + key + " twice", "each key once", "take one of the two out");
     } else {
       keys.put(key, at);
     }
+  }
+
+  /** In {@code {from: 2,5}} the 5 is a key of its own, without a value. */
+  private static boolean isDecimalPart(String key, Node value) {
+    boolean blank = value instanceof ScalarNode scalar && scalar.getValue().isEmpty();
+    return blank
+        && !key.isEmpty()
+        && key.chars().allMatch(letter -> letter >= '0' && letter <= '9');
   }
 
   Position position() {
@@ -108,10 +122,14 @@ public final class Block {
   /** A text that must be there, as written. */
   SourceText requiredRawText(String key) {
     Optional<SourceText> text = rawText(key).filter(written -> !written.value().isBlank());
-    if (text.isEmpty()) {
+    if (text.isEmpty() && !isSeveralValues(key)) {
       tellMissing(key);
     }
     return text.orElseGet(() -> SourceText.at(position, ""));
+  }
+
+  private boolean isSeveralValues(String key) {
+    return has(key) && !(values.get(key) instanceof ScalarNode);
   }
 
   /** A text to show that may be absent. */
@@ -169,12 +187,14 @@ public final class Block {
   }
 
   private double number(SourceText text) {
-    try {
-      return Double.parseDouble(text.value());
-    } catch (NumberFormatException e) {
-      scope.tell(text.position(), text.value(), "a number", "write digits with a decimal point");
-      return 0;
+    if (NUMBER.matcher(text.value()).matches()) {
+      double number = Double.parseDouble(text.value());
+      if (Double.isFinite(number)) {
+        return number;
+      }
     }
+    scope.tell(text.position(), text.value(), "a number", "write digits with a decimal point");
+    return 0;
   }
 
   List<Double> numbers(String key) {
@@ -244,7 +264,8 @@ public final class Block {
 
   private Optional<SourceText> scalar(String key, Node node) {
     if (node instanceof ScalarNode scalar) {
-      return Optional.of(scope.file().text(scalar, scope.variables()));
+      SourceText text = scope.file().text(scalar, scope.variables());
+      return Optional.of(TextRules.usable(key, text, scope));
     }
     tellWrongKind(node, key + " with several values", "one value", "write it on one line");
     return Optional.empty();

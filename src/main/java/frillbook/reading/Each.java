@@ -23,6 +23,8 @@ public final class Each {
 
   private static final Pattern RANGE = Pattern.compile("(\\d{1,3})\\.\\.(\\d{1,3})");
 
+  private static final int DEEPEST = 10;
+
   private Each() {}
 
   /**
@@ -34,9 +36,30 @@ public final class Each {
     Optional<Block> lists = block.block("each");
     List<Node> nodes = block.items(key);
     block.done();
-    for (Map<String, String> item : lists.map(Each::items).orElse(List.of())) {
-      nodes.forEach(node -> reader.accept(node, block.scope().with(item)));
+    if (block.scope().depth() >= DEEPEST) {
+      tellDepth(block);
+      return;
     }
+    for (Map<String, String> item : lists.map(Each::items).orElse(List.of())) {
+      Scope scope = block.scope().with(item);
+      for (Node node : nodes) {
+        if (scope.extent().isExceeded()) {
+          Extent.tell(block.position(), scope.mistakes());
+          return;
+        }
+        reader.accept(node, scope);
+      }
+    }
+  }
+
+  private static void tellDepth(Block block) {
+    block
+        .scope()
+        .tell(
+            block.position(),
+            "each within each, more than " + DEEPEST + " deep",
+            "rows that do not repeat themselves",
+            "take out the inner one");
   }
 
   /** The variables of the first item, of the second, and so on. */

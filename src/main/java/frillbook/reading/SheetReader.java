@@ -16,14 +16,15 @@ public final class SheetReader {
     SourceText name = block.scope().said(block.requiredRawText("sheet"));
     tellObjection(name, block.scope());
     String title = block.requiredText("title");
+    List<RowTemplate> rows = rows(block);
     SheetTemplate sheet =
         new SheetTemplate(
             name.value(),
             title,
             block.text("lead"),
             orientation(block),
-            block.numbers("widths"),
-            rows(block),
+            SheetColumns.widths(block.numbers("widths"), rows),
+            rows,
             block.flag("plan"),
             block.flag("one_page"),
             !block.flag("background"),

@@ -15,6 +15,7 @@ public final class Nearest {
   public static Optional<String> to(String word, Collection<String> candidates) {
     int most = Math.max(1, word.length() / 3);
     return candidates.stream()
+        .filter(candidate -> Math.abs(candidate.length() - word.length()) <= most)
         .filter(candidate -> distance(word, candidate) <= most)
         .min(Comparator.comparingInt(candidate -> distance(word, candidate)));
   }

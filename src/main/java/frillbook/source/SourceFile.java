@@ -3,13 +3,15 @@ package frillbook.source;
 import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** One template file: its YAML nodes and where in the text each of them stands. */
 public final class SourceFile {
@@ -28,12 +30,16 @@ public final class SourceFile {
   /** The file's root node; empty after a syntax mistake or for an empty file. */
   public Optional<Node> compose(Mistakes mistakes) {
     String text = new String(characters, 0, characters.length);
+    LoadSettings settings = LoadSettings.builder().build();
     try {
-      Optional<Node> root = new Compose(LoadSettings.builder().build()).composeString(text);
+      ParserImpl parser = new ParserImpl(settings, new StreamReader(settings, text));
+      Optional<Node> root = new Composer(settings, new YamlDepth(parser)).getSingleNode();
       if (root.isEmpty()) {
         mistakes.add(top(), "an empty file", "keys and values in YAML", "write the template here");
       }
       return root;
+    } catch (YamlDepth.TooDeep e) {
+      tellDepth(e.mark().map(this::position).orElse(top()), mistakes);
     } catch (MarkedYamlEngineException e) {
       Position at = e.getProblemMark().map(this::position).orElse(top());
       tellSyntax(mistakes, at, e.getProblem());
@@ -41,6 +47,14 @@ public final class SourceFile {
       tellSyntax(mistakes, top(), e.getMessage());
     }
     return Optional.empty();
+  }
+
+  private static void tellDepth(Position at, Mistakes mistakes) {
+    mistakes.add(
+        at,
+        "lists and keys more than " + YamlDepth.DEEPEST + " deep",
+        "keys, values and lists of a template",
+        "check brackets and indents from here upwards");
   }
 
   private static void tellSyntax(Mistakes mistakes, Position at, String problem) {

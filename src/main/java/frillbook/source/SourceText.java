@@ -16,6 +16,9 @@ public final class SourceText {
   /** A word in braces, such as {@code {unit}}. */
   public static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z_]*)}");
 
+  /** Excel takes 8192 characters in a formula. */
+  public static final int LONGEST = 8_000;
+
   private final String value;
   private final Position start;
   private final int[] columns;
@@ -64,34 +67,60 @@ public final class SourceText {
     if (values.isEmpty()) {
       return this;
     }
-    StringBuilder text = new StringBuilder();
-    int[] places = new int[0];
-    int done = 0;
     Matcher placeholder = PLACEHOLDER.matcher(value);
-    while (placeholder.find()) {
-      String replacement = values.get(placeholder.group(1));
-      if (replacement != null) {
-        text.append(value, done, placeholder.start()).append(replacement);
-        places = join(places, Arrays.copyOfRange(columns, done, placeholder.start()));
-        places = join(places, repeated(columns[placeholder.start()], replacement.length()));
-        done = placeholder.end();
+    Replacement replacement = new Replacement(this);
+    while (placeholder.find() && replacement.length() <= LONGEST) {
+      String put = values.get(placeholder.group(1));
+      if (put != null) {
+        replacement.put(put, placeholder.start(), placeholder.end());
       }
     }
-    text.append(value, done, value.length());
-    places = join(places, Arrays.copyOfRange(columns, done, columns.length));
-    return new SourceText(text.toString(), start, places);
+    return replacement.done();
   }
 
-  private static int[] repeated(int column, int times) {
-    int[] columns = new int[times];
-    Arrays.fill(columns, column);
-    return columns;
-  }
+  /** A text in the making, in which the places keep step with the characters. */
+  private static final class Replacement {
+    private final SourceText from;
+    private final StringBuilder text = new StringBuilder();
+    private int[] places;
+    private int done;
 
-  private static int[] join(int[] left, int[] right) {
-    int[] both = Arrays.copyOf(left, left.length + right.length);
-    System.arraycopy(right, 0, both, left.length, right.length);
-    return both;
+    Replacement(SourceText from) {
+      this.from = from;
+      this.places = new int[from.columns.length];
+    }
+
+    int length() {
+      return text.length();
+    }
+
+    /** Puts {@code words} in place of what stands from…to. */
+    void put(String words, int start, int end) {
+      copy(start);
+      int begun = text.length();
+      text.append(words);
+      makeRoom();
+      Arrays.fill(places, begun, text.length(), from.columns[start]);
+      done = end;
+    }
+
+    private void copy(int end) {
+      int begun = text.length();
+      text.append(from.value, done, end);
+      makeRoom();
+      System.arraycopy(from.columns, done, places, begun, end - done);
+    }
+
+    private void makeRoom() {
+      if (places.length < text.length()) {
+        places = Arrays.copyOf(places, 2 * text.length());
+      }
+    }
+
+    SourceText done() {
+      copy(from.value.length());
+      return new SourceText(text.toString(), from.start, Arrays.copyOf(places, text.length()));
+    }
   }
 
   @Override

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -17,7 +16,7 @@ public interface TemplateSource {
   /**
    * The text of one file, or empty where there is no such file.
    *
-   * @throws UncheckedIOException when the file is there and cannot be read as UTF-8
+   * @throws TemplateFileException when the file is there and must not or cannot be read
    */
   Optional<String> text(String file);
 
@@ -28,7 +27,7 @@ public interface TemplateSource {
 
   /** Templates that a person keeps in a folder of their own. */
   static TemplateSource directory(Path folder) {
-    return file -> folderText(folder.resolve(file));
+    return new TemplateFolder(folder);
   }
 
   private static Optional<String> packagedText(String file) {
@@ -39,14 +38,6 @@ public interface TemplateSource {
           : Optional.of(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Optional<String> folderText(Path path) {
-    try {
-      return Files.isRegularFile(path) ? Optional.of(Files.readString(path)) : Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + path, e);
     }
   }
 }

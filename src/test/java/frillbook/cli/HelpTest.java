@@ -52,12 +52,14 @@ class HelpTest {
           -h, --help      Show this help message and exit.
           -V, --version   Print version information and exit.
         Commands:
-          make    Writes a workbook that calculates the plan of a cushion.
-          plan    Prints the plan of a cushion without writing a workbook.
-          client  Writes a one-page workbook for the client from a plan, values only.
-          inputs  Lists every input: name, unit, default, range, meaning.
-          demo    Writes an example: three cushions for the bench of a harbour reading
-                    room.
+          make       Writes a workbook that calculates the plan of a cushion.
+          plan       Prints the plan of a cushion without writing a workbook.
+          client     Writes a one-page workbook for the client from a plan, values only.
+          inputs     Lists every input: name, unit, default, range, meaning.
+          templates  Writes the built-in templates into a folder, to change and give to
+                       --templates.
+          demo       Writes an example: three cushions for the bench of a harbour
+                       reading room.
         """,
         "--help");
   }
@@ -145,6 +147,21 @@ class HelpTest {
           -V, --version         Print version information and exit.
         """,
         "inputs",
+        "--help");
+  }
+
+  @Test
+  void templatesTellsItsOptions() {
+    assertHelp(
+        """
+        Usage: frillbook templates [-hV] [--debug] DIR
+        Writes the built-in templates into a folder, to change and give to --templates.
+              DIR         The folder to write. It must not be there yet, or be empty.
+              --debug     Say of a fault of the program itself where it lies.
+          -h, --help      Show this help message and exit.
+          -V, --version   Print version information and exit.
+        """,
+        "templates",
         "--help");
   }
 

@@ -2,8 +2,7 @@ package frillbook.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import frillbook.brief.ClothSpec;
-import frillbook.brief.Grain;
+import frillbook.Briefs;
 import frillbook.strip.Join;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +16,8 @@ class ClothTest {
   /** By hand: 54 less two selvages of 1/2 is 53, of which washing leaves 0.96: 50.88. */
   @Test
   void selvagesAreLostBeforeTheClothIsWashed() {
-    Cloth cloth = Cloth.of(new ClothSpec(54, Grain.ACROSS, .5, .2, .04, 0, 12, 0, 4.5), 54);
+    Briefs washed = Briefs.inch().with("wash_shrink_length", .2).with("wash_shrink_width", .04);
+    Cloth cloth = Cloth.of(washed.brief().cloth(), 54);
     assertEquals(50.88, cloth.usableWidth(), 1e-12);
     assertEquals(.8, cloth.usableShare(), 1e-12);
     assertEquals(4.5, cloth.buyStep());

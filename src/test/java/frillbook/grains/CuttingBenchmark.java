@@ -1,21 +1,10 @@
 package frillbook.grains;
 
 import frillbook.Briefs;
-import frillbook.brief.BackStyle;
-import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
-import frillbook.brief.ClothSpec;
-import frillbook.brief.CushionSpec;
-import frillbook.brief.EdgeFinish;
-import frillbook.brief.FrillSpec;
 import frillbook.brief.Grain;
-import frillbook.brief.JoinFinish;
 import frillbook.brief.JoinLine;
-import frillbook.brief.JoinSpec;
-import frillbook.brief.RowStyle;
-import frillbook.measure.LengthUnit;
 import frillbook.plan.Plan;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +19,15 @@ import java.util.stream.Stream;
  * joined along the grain, straight ones squarely; a last line shows bias strips joined squarely.
  */
 public final class CuttingBenchmark {
-  private static final Brief USUAL = Briefs.inch().with("interfaced", "none").brief();
+  private static final Briefs USUAL =
+      Briefs.inch()
+          .with("interfaced", "none")
+          .with("centre_gap", 0)
+          .with("edge_clearance", 0)
+          .with("ring_lap", 0)
+          .with("end_allowance", 0)
+          .with("selvage", 0)
+          .with("base_fabric_width", 60);
 
   private CuttingBenchmark() {}
 
@@ -64,44 +61,19 @@ public final class CuttingBenchmark {
 
   /** The 3024 briefs. */
   static List<Brief> grid(Grain grain, JoinLine line) {
-    List<Brief> briefs = new ArrayList<>();
-    for (double diameter : new double[] {10, 12, 14, 16, 18, 20, 24}) {
-      for (double spacing : new double[] {.5, .75, 1}) {
-        for (double fullness : new double[] {2, 2.5, 3}) {
-          CushionSpec cushion = new CushionSpec(diameter, spacing, RowStyle.SPIRAL, 0, 0, 0, 1);
-          cloths(grain).forEach(cloth -> frills(briefs, cushion, fullness, cloth, line));
-        }
-      }
-    }
-    return briefs;
+    Briefs usual = USUAL.with(grain).with("join_line", line.code());
+    return Stream.of(usual)
+        .flatMap(brief -> each(brief, "diameter", 10, 12, 14, 16, 18, 20, 24))
+        .flatMap(brief -> each(brief, "ring_spacing", .5, .75, 1))
+        .flatMap(brief -> each(brief, "fullness", 2, 2.5, 3))
+        .flatMap(brief -> each(brief, "fabric_width", 44, 54, 58, 60))
+        .flatMap(brief -> each(brief, "frill_height", 1.5, 2, 2.5, 3))
+        .flatMap(brief -> each(brief, "base_overlays", 0, 1, 2))
+        .map(Briefs::brief)
+        .toList();
   }
 
-  private static Stream<ClothSpec> cloths(Grain grain) {
-    return Stream.of(44, 54, 58, 60)
-        .map(width -> new ClothSpec(width, grain, 0, 0, 0, 0, 12, 0, 4.5));
-  }
-
-  private static void frills(
-      List<Brief> briefs, CushionSpec cushion, double fullness, ClothSpec cloth, JoinLine line) {
-    for (double height : new double[] {1.5, 2, 2.5, 3}) {
-      for (int overlays = 0; overlays <= 2; overlays++) {
-        briefs.add(
-            new Brief(
-                LengthUnit.INCH,
-                cushion,
-                new FrillSpec(fullness, height, .25, EdgeFinish.RAW, 0, 0, 0),
-                cloth,
-                new JoinSpec(JoinFinish.FRENCH, .25, .375, line),
-                new BaseSpec(.5, .04, overlays, 0, 60, BackStyle.ONE_DISC, 0, 0, 0),
-                .125,
-                USUAL.materials(),
-                USUAL.fill(),
-                USUAL.thread(),
-                USUAL.times(),
-                USUAL.money(),
-                USUAL.choices(),
-                USUAL.words()));
-      }
-    }
+  private static Stream<Briefs> each(Briefs brief, String input, double... values) {
+    return Arrays.stream(values).mapToObj(value -> brief.with(input, value));
   }
 }

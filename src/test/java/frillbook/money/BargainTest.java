@@ -2,6 +2,7 @@ package frillbook.money;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,17 @@ class BargainTest {
   private static final Money CENTS = new Money(2);
 
   private static Bargain bargain(double offer, double hours) {
-    var spec = new MoneySpec("EUR", 10, .25, ProfitBasis.MARKUP, .2, .2, 0, 0, offer);
+    MoneySpec spec =
+        Briefs.inch()
+            .with("hourly_rate", 10)
+            .with("overhead_rate", .25)
+            .with("profit_basis", ProfitBasis.MARKUP.code())
+            .with("profit_rate", .2)
+            .with("tax_rate", .2)
+            .with("tidy_step", 0)
+            .with("offer_each", offer)
+            .brief()
+            .money();
     Costs costs = Costs.of(CENTS, spec, 20, hours);
     return Bargain.of(CENTS, spec, costs, 20, hours, 2);
   }

@@ -2,6 +2,7 @@ package frillbook.money;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
 import org.junit.jupiter.api.Test;
@@ -10,7 +11,16 @@ class PriceTest {
   private static final Money CENTS = new Money(2);
 
   private static MoneySpec spec(ProfitBasis basis, double profit, double tax, double offer) {
-    return new MoneySpec("EUR", 5.25, 4 / 20.5, basis, profit, tax, 0, .5, offer);
+    return Briefs.inch()
+        .with("hourly_rate", 5.25)
+        .with("overhead_rate", 4 / 20.5)
+        .with("profit_basis", basis.code())
+        .with("profit_rate", profit)
+        .with("tax_rate", tax)
+        .with("tidy_step", 0)
+        .with("offer_each", offer)
+        .brief()
+        .money();
   }
 
   private static Price price(MoneySpec spec, double cost, int quantity) {

@@ -2,12 +2,14 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Filled;
 import frillbook.plan.JoinsOnPaper.Shown;
 import frillbook.plan.ShortStrips.Strip;
 import frillbook.rows.Ring;
 import frillbook.rows.Rings;
 import frillbook.strip.StripLength;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -15,9 +17,14 @@ import org.junit.jupiter.api.Test;
 /** What stands side by side on a printed page, and what is looked at while sewing. */
 class OnPaperTest {
   private static List<JoinPlace> joins(int count) {
-    return IntStream.rangeClosed(1, count)
-        .mapToObj(n -> new JoinPlace(n, 10 * n, 1, 5 * n, 2, 90))
-        .toList();
+    return IntStream.rangeClosed(1, count).mapToObj(OnPaperTest::join).toList();
+  }
+
+  private static JoinPlace join(int n) {
+    return Filled.of(
+        JoinPlace.class,
+        Map.of(
+            "joinNo", n, "joinCushion", 1, "joinMark", 5.0 * n, "joinRing", 2, "joinAngle", 90.0));
   }
 
   private static List<Double> lengths(int count) {
@@ -65,8 +72,11 @@ class OnPaperTest {
   @Test
   void theMarkIsReadAfterHalfTheRings() {
     List<Ring> seven =
-        IntStream.rangeClosed(1, 7).mapToObj(n -> new Ring(n, n, n, n, 80 * n, 0)).toList();
-    Rings rings = new Rings(7, 0, 0, 0, 0, 224, 224, 0, seven);
+        IntStream.rangeClosed(1, 7)
+            .mapToObj(n -> Filled.of(Ring.class, Map.of("runningFlat", 80.0 * n)))
+            .toList();
+    Rings rings =
+        Filled.of(Rings.class, Map.of("ringCount", 7, "stitchedLength", 224.0, "rings", seven));
     assertEquals(new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560)));
   }
 }

@@ -1,122 +1,18 @@
 package frillbook.reading;
 
+import static frillbook.reading.Written.line;
+import static frillbook.reading.Written.told;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import frillbook.source.TemplateException;
+import frillbook.template.SheetTemplate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Every message word for word, with the line and column a person finds the mistake at. */
 final class TemplateMistakesTest {
-  private static final String CHECKED = "  - input_checks: [words]\n";
-
-  private static void told(String rows, String... messages) {
-    assertEquals(List.of(messages), Written.mistakes(rows));
-  }
-
-  /** A line with everything it needs; its formula begins in column 14 of its sixth line. */
-  private static String line(String name, String formula) {
-    return """
-      - line: %s
-        label: L
-        unit: in
-        format: number
-        guard: none
-        formula: %s
-        note: N.
-    """
-        .formatted(name, formula);
-  }
-
-  @Test
-  void anUnknownNameIsToldAtItsPlaceInTheFormula() {
-    told(
-        line("ring_count", "1") + line("ring_half", "2+ring_cont/2"),
-        "a.yaml:17:16: the unknown name ring_cont;"
-            + " expected the name of an input, line, check, column or block;"
-            + " correct it or add what it names (did you mean ring_count?)");
-  }
-
-  @Test
-  void theColumnIsRightWithinQuotationMarks() {
-    told(
-        line("ring_half", "\"IF(\\\"a\\\"=\\\"b\\\",1,nowhere)\""),
-        "a.yaml:10:32: the unknown name nowhere;"
-            + " expected the name of an input, line, check, column or block;"
-            + " correct it or add what it names");
-  }
-
-  @Test
-  void aFunctionThatNoSpreadsheetHasIsTold() {
-    told(
-        line("ring_half", "1+GATHER(1,2)"),
-        "a.yaml:10:16: the function GATHER;"
-            + " expected a function of the portable list, in capital letters;"
-            + " use one that every spreadsheet has");
-  }
-
-  @Test
-  void aFunctionOutsideTheListIsTold() {
-    told(
-        line("ring_half", "1+OFFSET(1,2)"),
-        "a.yaml:10:16: the function OFFSET;"
-            + " expected a function of the portable list, in capital letters;"
-            + " use one that every spreadsheet has",
-        "a.yaml:10:16: too few arguments to function OFFSET;"
-            + " expected a formula that a spreadsheet can read;"
-            + " check brackets, commas, operators and the function's arguments here");
-  }
-
-  @Test
-  void aMissingBracketIsTold() {
-    told(
-        line("ring_half", "2*(1+3"),
-        "a.yaml:10:19: a formula that does not parse near 3;"
-            + " expected a formula that a spreadsheet can read;"
-            + " check brackets, commas, operators and the function's arguments here");
-  }
-
-  @Test
-  void tooFewArgumentsAreTold() {
-    told(
-        line("ring_half", "1+ROUND(3)"),
-        "a.yaml:10:16: too few arguments to function ROUND;"
-            + " expected a formula that a spreadsheet can read;"
-            + " check brackets, commas, operators and the function's arguments here");
-  }
-
-  @Test
-  void twoValuesWithoutAnOperatorAreTold() {
-    told(
-        line("ring_count", "1") + line("ring_half", "ring_count ring_count"),
-        "a.yaml:17:25: no operator before ring_count;"
-            + " expected a formula that a spreadsheet can read;"
-            + " check brackets, commas, operators and the function's arguments here");
-  }
-
-  @Test
-  void aStrayCharacterIsTold() {
-    told(
-        line("ring_half", "3;4"),
-        "a.yaml:10:15: the character ;;"
-            + " expected names, [columns], numbers, \"texts\", functions and operators;"
-            + " take it out of the formula",
-        "a.yaml:10:16: no operator before 4;"
-            + " expected a formula that a spreadsheet can read;"
-            + " check brackets, commas, operators and the function's arguments here");
-  }
-
-  @Test
-  void anEqualsSignInFrontIsTold() {
-    String first = Written.mistakes(line("ring_half", "=3")).get(0);
-    assertEquals(
-        "a.yaml:10:14: a formula beginning with =; expected the formula alone;"
-            + " leave out the = sign",
-        first);
-  }
-
   @Test
   void aMissingUnitIsTold() {
     told(
@@ -180,67 +76,6 @@ final class TemplateMistakesTest {
             + " or 0, or none; write guard: none or add the line");
   }
 
-  private static String input(String name, String keys) {
-    return "  - {input: " + name + ", label: L, kind: text, prompt: P., " + keys + "}\n";
-  }
-
-  @Test
-  void anInputWithoutAPartIsTold() {
-    told(
-        input("maker_name", "unit: \"-\""),
-        "a.yaml:5:5: input maker_name without part; expected the key part; add part: …");
-  }
-
-  @Test
-  void aPartThatIsNotCheckedIsTold() {
-    told(
-        input("maker_name", "part: word") + input("care_words", "part: words") + CHECKED,
-        "a.yaml:5:5: the part word of input maker_name; expected one of words;"
-            + " correct it or add it to input_checks (did you mean words?)");
-  }
-
-  @Test
-  void aPartWithoutInputsIsTold() {
-    told(
-        input("maker_name", "part: words") + "  - input_checks: [words, money]\n",
-        "a.yaml:6:5: the part money, which no input belongs to;"
-            + " expected each part of the inputs once; take it out of input_checks");
-  }
-
-  @Test
-  void aPartThatIsListedTwiceIsTold() {
-    told(
-        input("maker_name", "part: words") + "  - input_checks: [words, words]\n",
-        "a.yaml:6:5: the part words a second time;"
-            + " expected each part of the inputs once; take it out of input_checks");
-  }
-
-  @Test
-  void anInputWhoseUseHangsOnItsOwnFaultIsACircle() {
-    told(
-        input("maker_name", "part: words, used: sound=1")
-            + line("sound", "SUM(words_fault)+1")
-            + CHECKED,
-        "a.yaml:5:78: a circle: words_fault needs sound needs words_fault;"
-            + " expected values that do not need themselves; break the circle");
-  }
-
-  @Test
-  void aDefaultOutsideItsRangeIsTold() {
-    told(
-        "  - {input: size_of_it, label: L, part: p, kind: length, prompt: P.,\n"
-            + "     inch: {default: 70, from: 4, to: 60}, cm: {default: 45, from: 10, to: 150}}\n",
-        "a.yaml:6:12: the default 70.0; expected a value from 4.0 to 60.0;"
-            + " correct default, from or to");
-  }
-
-  @Test
-  void aDefaultThatIsNoChoiceIsTold() {
-    told(
-        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: {a: one, b: two}, default: c}\n",
-        "a.yaml:5:101: the default c; expected one of a, b; correct the input's choices");
-  }
-
   @Test
   void aSheetNameThatExcelWouldRefuseIsTold() {
     assertEquals(
@@ -283,33 +118,6 @@ final class TemplateMistakesTest {
     told(
         "  - note: measured in {unti}\n",
         "a.yaml:5:23: the unknown placeholder {unti};"
-            + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
-  }
-
-  private static final String CURRENCY =
-      """
-        - input: currency_code
-          label: L
-          part: shape
-          kind: currency
-          inch: USD
-          cm: %s
-          prompt: P.
-      """;
-
-  @Test
-  void aCurrencyThatIsNoneIsTold() {
-    told(
-        CURRENCY.formatted("XAU"),
-        "a.yaml:10:9: the currency XAU; expected an ISO 4217 code such as EUR, GBP, JPY or USD;"
-            + " correct it");
-  }
-
-  @Test
-  void theCurrencyIsNotFilledInWhenTheWorkbookIsMade() {
-    told(
-        CURRENCY.formatted("EUR") + "  - note: in {currency_code}\n",
-        "a.yaml:12:14: the unknown placeholder {currency_code};"
             + " expected {unit}, {long_unit} or a variable of each; correct or remove it");
   }
 
@@ -374,14 +182,14 @@ final class TemplateMistakesTest {
   }
 
   @Test
-  void aRowWiderThanItsSheetIsTold() {
-    assertEquals(
-        List.of(
-            "a.yaml:5:5: a row of 5 columns on a sheet of 2; expected a width for every column;"
-                + " add to widths of sheet A"),
-        Written.mistakes(
-            Written.sheet(
-                "sheet: A\ntitle: T\nwidths: [20, 10]\nrows:\n" + line("ring_half", "3"))));
+  void aColumnWithoutAWidthIsReadWithTheUsualOne() {
+    SheetTemplate sheet =
+        TemplateReader.read(
+                Written.sheet(
+                    "sheet: A\ntitle: T\nwidths: [20, 10]\nrows:\n" + line("ring_half", "3")))
+            .sheets()
+            .get(0);
+    assertEquals(List.of(20.0, 10.0, 12.0, 12.0, 12.0), sheet.widths());
   }
 
   @Test

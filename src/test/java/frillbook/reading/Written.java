@@ -1,5 +1,6 @@
 package frillbook.reading;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import frillbook.source.Mistake;
@@ -48,5 +49,28 @@ public final class Written {
     TemplateException told =
         assertThrows(TemplateException.class, () -> TemplateReader.read(source));
     return told.mistakes().stream().map(Mistake::toString).toList();
+  }
+
+  /** That {@code rows} have these mistakes and no others. */
+  static void told(String rows, String... messages) {
+    assertEquals(List.of(messages), mistakes(rows));
+  }
+
+  /** A line with everything it needs; its formula begins in column 14 of its sixth line. */
+  static String line(String name, String formula) {
+    return line(name, "number", formula);
+  }
+
+  static String line(String name, String format, String formula) {
+    return """
+      - line: %s
+        label: L
+        unit: in
+        format: %s
+        guard: none
+        formula: %s
+        note: N.
+    """
+        .formatted(name, format, formula);
   }
 }

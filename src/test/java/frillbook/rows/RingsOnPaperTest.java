@@ -2,19 +2,29 @@ package frillbook.rows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Filled;
 import frillbook.rows.RingsOnPaper.RingOnPaper;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** A page has room for thirty-six rings. */
 class RingsOnPaperTest {
   private static RingsOnPaper of(int count) {
-    List<Ring> rings =
-        IntStream.rangeClosed(1, count)
-            .mapToObj(n -> new Ring(n, n + .5, n, 2 * n, 3 * n, 0))
-            .toList();
-    return RingsOnPaper.of(new Rings(count, 0, 0, 0, 0, 0, 0, 0, rings));
+    List<Ring> rings = IntStream.rangeClosed(1, count).mapToObj(RingsOnPaperTest::ring).toList();
+    return RingsOnPaper.of(Filled.of(Rings.class, Map.of("ringCount", count, "rings", rings)));
+  }
+
+  private static Ring ring(int n) {
+    return Filled.of(
+        Ring.class,
+        Map.of(
+            "ringNo", n,
+            "ringRadius", n + .5,
+            "ringLength", 1.0 * n,
+            "runningStitched", 2.0 * n,
+            "runningFlat", 3.0 * n));
   }
 
   private static List<Integer> numbers(int count) {
@@ -23,7 +33,12 @@ class RingsOnPaperTest {
 
   @Test
   void aRingOnPaperHasTheFiguresOfTheRing() {
-    assertEquals(new RingOnPaper(2, 2.5, 2, 4, 6), of(3).ringsOnPaper().get(1));
+    RingOnPaper second = of(3).ringsOnPaper().get(1);
+    assertEquals(2, second.paperRing());
+    assertEquals(2.5, second.paperRadius());
+    assertEquals(2, second.paperLength());
+    assertEquals(4, second.paperStitched());
+    assertEquals(6, second.paperMark());
   }
 
   @Test

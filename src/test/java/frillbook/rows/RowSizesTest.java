@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Briefs;
 import frillbook.brief.CushionSpec;
 import frillbook.brief.RowStyle;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,14 @@ import org.junit.jupiter.api.Test;
 class RowSizesTest {
   private static CushionSpec cushion(
       double diameter, double spacing, RowStyle style, double gap, double clearance) {
-    return new CushionSpec(diameter, spacing, style, gap, clearance, .5, 1);
+    return Briefs.inch()
+        .with("diameter", diameter)
+        .with("ring_spacing", spacing)
+        .with("row_style", style.code())
+        .with("centre_gap", gap)
+        .with("edge_clearance", clearance)
+        .brief()
+        .cushion();
   }
 
   private static RowSizes sizes(RowStyle style, double gap) {
