@@ -1,6 +1,7 @@
 package frillbook.reading;
 
 import frillbook.source.TemplateSource;
+import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,6 +18,7 @@ public final class PackagedTemplates {
       String file = sheet.position().file();
       files.put(file, source.text(file).orElseThrow());
     }
+    files.put(Phrases.FILE, source.text(Phrases.FILE).orElseThrow());
     String first = TemplateSource.FIRST_FILE;
     files.put(first, source.text(first).orElseThrow());
     return files;

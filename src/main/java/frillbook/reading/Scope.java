@@ -8,9 +8,10 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * What a row is read in: its file, the variables of the {@code each} around it, what is said in
- * place of its texts, and where mistakes go.
+ * What a row is read in: its file, the variables of the {@code each} around it, and where mistakes
+ * go.
  *
+ * @param texts what is said in place of those of the file
  * @param extent counts what {@code each} repeats in the whole workbook
  * @param depth how many {@code each} lie around it
  */

@@ -89,19 +89,11 @@ public final class TemplateReader {
   /** A folder that does not say them leaves them as they are built in. */
   private Phrases phrases() {
     mistakes.opening(Phrases.FILE);
-    return phrasesText()
+    return found(source, Phrases.FILE, Phrases.FILE)
+        .or(() -> TemplateSource.packaged().text(Phrases.FILE))
         .flatMap(text -> block(Phrases.FILE, text, "phrases"))
         .map(PhraseReader::read)
         .orElse(new Phrases(Map.of()));
-  }
-
-  private Optional<String> phrasesText() {
-    try {
-      return source.text(Phrases.FILE).or(() -> TemplateSource.packaged().text(Phrases.FILE));
-    } catch (TemplateFileException e) {
-      e.tell(new Position(Phrases.FILE, 1, 1), mistakes);
-      return Optional.empty();
-    }
   }
 
   /** The keys of the file that {@code name} names. */
@@ -110,6 +102,14 @@ public final class TemplateReader {
     return text(name).flatMap(text -> block(name.value(), text, subject));
   }
 
+  private Optional<Block> block(String name, String text, String subject) {
+    SourceFile file = new SourceFile(name, text);
+    Catalogue said = texts.map(of -> catalogue(name, of)).orElse(Catalogue.NONE);
+    Scope scope = new Scope(file, Map.of(), said, mistakes, extent, 0);
+    return file.compose(mistakes).map(node -> new Block(node, scope, subject));
+  }
+
+  /** The text of a file that must be there. */
   private Optional<String> text(SourceText name) {
     try {
       Optional<String> text = source.text(name.value());
@@ -127,23 +127,22 @@ public final class TemplateReader {
     }
   }
 
-  private Optional<Block> block(String name, String text, String subject) {
-    SourceFile file = new SourceFile(name, text);
-    Catalogue said = texts.map(of -> catalogue(name, of)).orElse(Catalogue.NONE);
-    Scope scope = scope(file, said);
-    return file.compose(mistakes).map(node -> new Block(node, scope, subject));
-  }
-
-  private Scope scope(SourceFile file, Catalogue said) {
-    return new Scope(file, Map.of(), said, mistakes, extent, 0);
+  /** The text of a file that may be missing. */
+  private Optional<String> found(TemplateSource of, String name, String shown) {
+    try {
+      return of.text(name);
+    } catch (TemplateFileException e) {
+      e.tell(new Position(shown, 1, 1), mistakes);
+      return Optional.empty();
+    }
   }
 
   /** A file that is not there has no twin for any text. */
   private Catalogue catalogue(String name, TemplateSource of) {
     String shown = Catalogue.FOLDER + name;
     mistakes.opening(shown);
-    SourceFile file = new SourceFile(shown, of.text(name).orElse("[]"));
-    Scope scope = scope(file, Catalogue.NONE);
+    SourceFile file = new SourceFile(shown, found(of, name, shown).orElse("[]"));
+    Scope scope = new Scope(file, Map.of(), Catalogue.NONE, mistakes, extent, 0);
     List<Node> entries = file.compose(mistakes).map(root -> entries(root, scope)).orElse(List.of());
     Catalogue catalogue = Catalogue.read(shown, entries, scope);
     catalogues.add(catalogue);

@@ -1,17 +1,24 @@
 package frillbook.agreement;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import frillbook.reading.TemplateReader;
 import frillbook.source.Mistake;
 import frillbook.source.TemplateException;
 import frillbook.source.TemplateSource;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
 
 /**
  * A language for tests: English in wide letters (U+FF21 and on), so that whatever is not taken from
@@ -20,6 +27,7 @@ import java.util.stream.Collectors;
 final class MarkedTexts {
   private static final String BEFORE = "the text ";
   private static final String AFTER = " without its twin";
+  private static final String CUT = " … ";
   private static final String FILE = "an entry for it in texts/";
 
   private static final int WIDE = 'Ａ' - 'A';
@@ -45,20 +53,39 @@ final class MarkedTexts {
         assertThrows(
             TemplateException.class,
             () -> TemplateReader.read(templates, file -> Optional.empty()));
-    return told.mistakes().stream()
-        .collect(
-            Collectors.groupingBy(
-                each -> each.expected().substring(FILE.length()),
-                LinkedHashMap::new,
-                Collectors.mapping(MarkedTexts::missing, Collectors.toCollection(TreeSet::new))));
+    Map<String, Set<String>> texts = new LinkedHashMap<>();
+    for (Mistake mistake : told.mistakes()) {
+      String file = mistake.expected().substring(FILE.length());
+      texts.computeIfAbsent(file, of -> new TreeSet<>()).add(missing(mistake, file, templates));
+    }
+    return texts;
   }
 
-  private static String missing(Mistake told) {
+  private static String missing(Mistake told, String file, TemplateSource templates) {
     String found = told.found();
     if (!found.startsWith(BEFORE) || !found.endsWith(AFTER)) {
       throw new AssertionError("not about a text: " + told);
     }
-    return found.substring(BEFORE.length(), found.length() - AFTER.length());
+    String text = found.substring(BEFORE.length(), found.length() - AFTER.length());
+    int gap = text.indexOf(CUT);
+    return gap < 0
+        ? text
+        : whole(text.substring(0, gap), text.substring(gap + CUT.length()), file, templates);
+  }
+
+  /** A message tells no more than the beginning and the end of a long text. */
+  private static String whole(String from, String to, String file, TemplateSource templates) {
+    List<String> found = new ArrayList<>();
+    Parse parse = new Parse(LoadSettings.builder().build());
+    for (Event event : parse.parseString(templates.text(file).orElseThrow())) {
+      if (event instanceof ScalarEvent scalar
+          && scalar.getValue().startsWith(from)
+          && scalar.getValue().endsWith(to)) {
+        found.add(scalar.getValue());
+      }
+    }
+    assertEquals(1, found.size(), from);
+    return found.get(0);
   }
 
   private static String yaml(Set<String> texts) {

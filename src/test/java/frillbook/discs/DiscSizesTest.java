@@ -23,7 +23,7 @@ class DiscSizesTest {
 
   /** By hand: 13 whole; 13/2 + 5/8 = 7 1/8 with a zip; 13/2 + 4/2 + 1 = 9 1/2 overlapping. */
   @ParameterizedTest
-  @CsvSource({"one disc,3,13", "zipped halves,6,7.125", "overlapping,6,9.5"})
+  @CsvSource({"one_disc,3,13", "zipped_halves,6,7.125", "overlapping,6,9.5"})
   void theBackStyleSaysHowManyPiecesAndHowHigh(String style, int pieces, double height) {
     DiscSizes sizes = sizes(TWELVE.with("back_style", style).with("quantity", 3));
     assertEquals(pieces, sizes.backPieceCount());

@@ -16,7 +16,7 @@ class InterfacingTest {
     "base,36,1,1,1,19.875",
     "base,36,3,3,1,59.625",
     "base,39.75,3,3,2,39.75",
-    "base and back,60,3,6,3,39.75"
+    "base_and_back,60,3,6,3,39.75"
   })
   void discsLieInStraightRows(
       String interfaced, double width, int quantity, int count, int perRow, double length) {

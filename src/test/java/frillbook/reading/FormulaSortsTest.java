@@ -52,7 +52,7 @@ final class FormulaSortsTest {
   @Test
   void anInputOfTextInArithmeticIsTold() {
     told(
-        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: {a: one}, default: a}\n"
+        "  - {input: grain, label: L, part: p, kind: choice, prompt: P., choices: {a: a}, default: a}\n"
             + line("ring_half", "-grain"),
         "a.yaml:11:15: the text grain where - needs a number; expected a number on either side;"
             + USE_A_NUMBER);

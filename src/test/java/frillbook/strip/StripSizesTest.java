@@ -17,7 +17,7 @@ class StripSizesTest {
   @CsvSource({
     "raw,0,2.25",
     "pinked,0,2.25",
-    "narrow hem,0.5,2.75",
+    "narrow_hem,0.5,2.75",
     "overlocked,0.125,2.375",
     "rolled,0.125,2.375",
     "folded,0,4.5"

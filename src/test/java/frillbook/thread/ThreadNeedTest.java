@@ -56,14 +56,14 @@ class ThreadNeedTest {
 
   /** By hand: 20 joins of 2 1/4 in are 45 in; a French join is sewn twice (common practice). */
   @ParameterizedTest
-  @CsvSource({"French,90", "plain,45", "overlocked,45"})
+  @CsvSource({"french,90", "plain,45", "overlocked,45"})
   void frenchJoinsAreSewnTwice(String finish, double inches) {
     Seam joins = seam(SeamName.JOINS, Briefs.inch().with("join_finish", finish));
     assertEquals(inches * METRES_PER_INCH, joins.seamLength(), 1e-9);
   }
 
   @ParameterizedTest
-  @CsvSource({"raw,0", "pinked,0", "folded,0", "narrow hem,1500", "overlocked,1500", "rolled,1500"})
+  @CsvSource({"raw,0", "pinked,0", "folded,0", "narrow_hem,1500", "overlocked,1500", "rolled,1500"})
   void onlyAFinishedEdgeTakesThread(String finish, double inches) {
     Seam edge = seam(SeamName.FREE_EDGE, Briefs.inch().with("edge_finish", finish));
     assertEquals(inches * METRES_PER_INCH, edge.seamLength(), 1e-9);
@@ -71,7 +71,7 @@ class ThreadNeedTest {
 
   /** By hand: two lines of 19 in across a back in two. */
   @ParameterizedTest
-  @CsvSource({"one disc,0", "zipped halves,38", "overlapping,38"})
+  @CsvSource({"one_disc,0", "zipped_halves,38", "overlapping,38"})
   void aBackInTwoIsSewnAcrossTwice(String style, double inches) {
     Seam back = seam(SeamName.BACK, Briefs.inch().with("back_style", style));
     assertEquals(inches * METRES_PER_INCH, back.seamLength(), 1e-9);
