@@ -22,7 +22,9 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   private static final List<InputTemplate> TEMPLATES =
       TemplateReader.read(TemplateSource.packaged()).inputs();
 
-  /** An 18 in cushion in 54 in cloth, rows 3/4 in apart, a 2 in frill two and a half times full. */
+  /**
+   * An 18 in cushion in 54 in fabric, rows 3/4 in apart, a 2 in frill two and a half times full.
+   */
   public static Briefs inch() {
     return new Briefs(LengthUnit.INCH, inchInputs());
   }
@@ -71,7 +73,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     TEMPLATES.forEach(input -> inputs.put(input.name(), input.preset(LengthUnit.INCH)));
     cushion(inputs);
     frill(inputs);
-    cloth(inputs);
+    fabric(inputs);
     joins(inputs);
     base(inputs);
     materials(inputs);
@@ -99,13 +101,13 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("stitch_inset", .25);
     inputs.put("edge_finish", "raw");
     inputs.put("hem_turns", .5);
-    inputs.put("edge_trim", .125);
+    inputs.put("overlock_trim", .125);
     inputs.put("end_allowance", 1);
   }
 
-  private static void cloth(Map<String, Object> inputs) {
+  private static void fabric(Map<String, Object> inputs) {
     inputs.put("fabric_width", 54);
-    inputs.put("grain", "across");
+    inputs.put("grain", "crosswise");
     inputs.put("selvage", .5);
     inputs.put("wash_shrink_length", 0);
     inputs.put("wash_shrink_width", 0);
@@ -125,9 +127,9 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
 
   private static void base(Map<String, Object> inputs) {
     inputs.put("seam_allowance", .5);
-    inputs.put("sewing_takeup", .04);
-    inputs.put("base_overlays", 1);
-    inputs.put("back_overlays", 0);
+    inputs.put("draw_in", .04);
+    inputs.put("matching_discs", 1);
+    inputs.put("back_matching_discs", 0);
     inputs.put("base_fabric_width", 44);
     inputs.put("back_style", "one_disc");
     inputs.put("zip_seam", .625);
@@ -136,8 +138,8 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   }
 
   private static void materials(Map<String, Object> inputs) {
-    inputs.put("price_frill_cloth", 12);
-    inputs.put("price_base_cloth", 6);
+    inputs.put("price_frill_fabric", 12);
+    inputs.put("price_base_fabric", 6);
     inputs.put("price_interfacing", 4);
     inputs.put("price_zip", 3);
     inputs.put("price_fill", 5);
@@ -150,15 +152,15 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("interfaced", "base");
     inputs.put("interfacing_width", 36);
     inputs.put("charge_as", "bought");
-    inputs.put("frill_cloth_mass", 80);
-    inputs.put("base_cloth_mass", 150);
-    inputs.put("interfacing_mass", 60);
+    inputs.put("frill_fabric_weight", 80);
+    inputs.put("base_fabric_weight", 150);
+    inputs.put("interfacing_weight", 60);
   }
 
   private static void fill(Map<String, Object> inputs) {
     inputs.put("fill_fraction", .6);
     inputs.put("fill_density", 18);
-    inputs.put("fill_bag_mass", 500);
+    inputs.put("fill_bag_weight", 500);
     inputs.put("pad_extra", 2);
     inputs.put("pad_step", 2);
   }
@@ -170,7 +172,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("thread_ratio", 2.5);
     inputs.put("hand_thread_ratio", 1.2);
     inputs.put("thread_waste", .15);
-    inputs.put("spool_length", 100);
+    inputs.put("reel_length", 100);
   }
 
   private static void times(Map<String, Object> inputs) {

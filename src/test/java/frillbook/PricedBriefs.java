@@ -33,7 +33,7 @@ final class PricedBriefs {
   private Briefs prices(Briefs briefs) {
     Briefs priced = briefs.with("quantity", pick(1, 1, 2, 7, 50));
     for (String what :
-        List.of("frill_cloth", "base_cloth", "interfacing", "zip", "fill", "thread")) {
+        List.of("frill_fabric", "base_fabric", "interfacing", "zip", "fill", "thread")) {
       priced = priced.with("price_" + what, pick(0, cents(20), cents(2000)));
     }
     for (String extra : List.of("extra_one", "extra_two", "extra_three")) {
@@ -55,7 +55,7 @@ final class PricedBriefs {
         .with("fill_density", pick(12, 18, 40))
         .with("gathering_rows", pick(1, 2, 3))
         .with("thread_waste", pick(0, .15, .2))
-        .with("spool_length", pick(100, 500));
+        .with("reel_length", pick(100, 500));
   }
 
   private Briefs times(Briefs briefs) {

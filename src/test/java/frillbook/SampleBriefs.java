@@ -52,10 +52,10 @@ public final class SampleBriefs {
             .with("centre_gap", pick(0, .5, 1))
             .with("row_style", pick("spiral", "spiral", "rings"))
             .with("interfaced", "none");
-    return base(joins(cloth(cushion)));
+    return base(joins(fabric(cushion)));
   }
 
-  private Briefs cloth(Briefs briefs) {
+  private Briefs fabric(Briefs briefs) {
     return briefs
         .with("frill_height", pick(1.5, 2, 2.5, between(.5, 6)))
         .with("fabric_width", pick(44, 54, 60, 36, 108, between(20, 130)))
@@ -77,8 +77,8 @@ public final class SampleBriefs {
 
   private Briefs base(Briefs briefs) {
     return briefs
-        .with("base_overlays", pick(0, 1, 1, 2, 3))
-        .with("back_overlays", pick(0, 0, 1, 2))
+        .with("matching_discs", pick(0, 1, 1, 2, 3))
+        .with("back_matching_discs", pick(0, 0, 1, 2))
         .with("base_fabric_width", pick(44, 60, between(24, 130)))
         .with("back_style", pick("one_disc", "zipped_halves", "overlapping"))
         .with("marking_step", pick(.125, .125, .0625, .5));

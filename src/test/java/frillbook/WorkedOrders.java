@@ -15,8 +15,8 @@ public final class WorkedOrders {
   private WorkedOrders() {}
 
   /**
-   * Three cushions of 40 cm, on the bias of a cloth that is washed first and sold by the metre, an
-   * overlay on front and back, a hemmed frill, French joins, zipped backs. By hand, in cm:
+   * Three cushions of 40 cm, on the bias of a fabric that is washed first and sold by the metre, an
+   * matching disc on front and back, a hemmed frill, French joins, zipped backs. By hand, in cm:
    *
    * <p>Rows 2 apart from the centre to the edge are 10 turns, 629.167406 long (computed from the
    * exact spiral). Doubled, and 2 for the ends: 1260.334812; three of them 3781.004436.
@@ -24,18 +24,18 @@ public final class WorkedOrders {
    * <p>The strip is 3.4 + 0.5 + 0.9 = 4.8 wide, marked as 5. Base (40 + 2 × 1) ÷ 0.96 = 43.75,
    * marked as 44; back 42; half of a back 21 + 1.5 = 22.5 high.
    *
-   * <p>The cloth is 152 − 2 = 150 wide, washed 0.96 × 150 = 144; of its length 0.9 is left. A
+   * <p>The fabric is 152 − 2 = 150 wide, washed 0.96 × 150 = 144; of its length 0.9 is left. A
    * diagonal French join takes √2 × 2 × (0.5 + 1) = 4.242641. A strip from edge to edge, 144 × √2 =
    * 203.646753, stretches by 5 % and adds 213.829091 − 4.242641 = 209.586450 to the run.
    *
-   * <p>Two metres are too little: strips 3781.004436 × 5 ÷ 1.05 = 18 004.783 cm² and overlays 6 ×
-   * π/4 × 44² = 9123.185 cm², over 144 that is 188.388667, and washed two metres are 180. Three are
-   * 270: two bands of three overlays take 88, the strips come from 182 × 144. (Two overlays in the
-   * corners would leave four, which take two bands as well.) The first cut line runs 20 ÷ √2 from
-   * the near corner, since shorter strips are not cut, the next ones 5√2 apart: 42 strips, since
-   * (182 + 144 − 2 × 20 ÷ √2) ÷ 5√2 = 42.103362. From the near corner they are 20, 30 … 200 long;
-   * from the far one, where .103362 × 10 is left over, 21.033621, 31.033621 … 201.033621; the other
-   * 42 − 19 − 19 = 4 run from edge to edge.
+   * <p>Two metres are too little: strips 3781.004436 × 5 ÷ 1.05 = 18 004.783 cm² and matching discs
+   * 6 × π/4 × 44² = 9123.185 cm², over 144 that is 188.388667, and washed two metres are 180. Three
+   * are 270: two bands of three matching discs take 88, the strips come from 182 × 144. (Two
+   * matching discs in the corners would leave four, which take two bands as well.) The first cut
+   * line runs 20 ÷ √2 from the near corner, since shorter strips are not cut, the next ones 5√2
+   * apart: 42 strips, since (182 + 144 − 2 × 20 ÷ √2) ÷ 5√2 = 42.103362. From the near corner they
+   * are 20, 30 … 200 long; from the far one, where .103362 × 10 is left over, 21.033621, 31.033621
+   * … 201.033621; the other 42 − 19 − 19 = 4 run from edge to edge.
    *
    * <p>The run asks 3781.004436 − 4.242641 = 3776.761796. The four add 838.345800 and leave
    * 2938.415996. The longest of the others, 201.033621 and 200, add 1.05 × 401.033621 − 2 ×
@@ -49,9 +49,10 @@ public final class WorkedOrders {
   }
 
   /**
-   * The same in euros as used, at 12 and 6 a metre of cloth, 4 of interfacing, 3.20 a zip, 5 a bag,
-   * 2.50 a spool; 2.3 of something at 1.10 in halves, 7 at 0.20 in sixes, 0.4 at 7. The hour costs
-   * 15, and 15 % on top; 30 % markup, 20 % tax, by half euros, a quarter beforehand; 120 offered.
+   * The same in euros as used, at 12 and 6 a metre of fabric, 4 of interfacing, 3.20 a zip, 5 a
+   * bag, 2.50 a reel; 2.3 of something at 1.10 in halves, 7 at 0.20 in sixes, 0.4 at 7. The hour
+   * costs 15, and 15 % on top; 30 % markup, 20 % tax, by half euros, a quarter beforehand; 120
+   * offered.
    */
   public static Briefs pricedBias() {
     return times(washedBias())
@@ -92,7 +93,7 @@ public final class WorkedOrders {
   }
 
   private static Briefs cushions() {
-    return cloth(Briefs.inch())
+    return fabric(Briefs.inch())
         .with("quantity", 3)
         .with("diameter", 40)
         .with("ring_spacing", 2)
@@ -104,8 +105,8 @@ public final class WorkedOrders {
         .with("stitch_inset", .5)
         .with("edge_finish", "narrow_hem")
         .with("hem_turns", .9)
-        .with("base_overlays", 1)
-        .with("back_overlays", 1)
+        .with("matching_discs", 1)
+        .with("back_matching_discs", 1)
         .with("seam_allowance", 1)
         .with("back_style", "zipped_halves")
         .with("zip_seam", 1.5)
@@ -113,11 +114,11 @@ public final class WorkedOrders {
         .with("interfacing_width", 90)
         .with("fill_fraction", .5)
         .with("fill_density", 20)
-        .with("fill_bag_mass", 200)
-        .with("spool_length", 200);
+        .with("fill_bag_weight", 200)
+        .with("reel_length", 200);
   }
 
-  private static Briefs cloth(Briefs briefs) {
+  private static Briefs fabric(Briefs briefs) {
     return briefs
         .with("grain", "bias")
         .with("fabric_width", 152)
@@ -135,15 +136,15 @@ public final class WorkedOrders {
   }
 
   /**
-   * Two cushions of 12 in with separate rings, across a cloth that is not washed, plain joins, a
-   * raw edge, overlapping backs, no overlay. By hand, in inches:
+   * Two cushions of 12 in with separate rings, across a fabric that is not washed, plain joins, a
+   * raw edge, overlapping backs, no matching disc. By hand, in inches:
    *
    * <p>Circles of 1, 2, 3, 4 and 5 in with a lap of 1/2 in each: 2π × 15 + 2.5 = 96.747780. Two and
    * a half times and 1 for the ends: 242.869449; two of them 485.738898. The strip is 2 + 1/4 wide.
    * Base 13 ÷ 0.96 = 13.54, marked as 13 5/8; back 13; a piece of it 6.5 + 2 + 1 = 9.5 high.
    *
    * <p>Strips of 45 − 1 = 44 in, of which a join takes 1/2: (485.738898 − 0.5) ÷ 43.5 = 11.2, so 12
-   * strips and 11 joins, 27 in of cloth, which is six eighths of a yard.
+   * strips and 11 joins, 27 in of fabric, which is six eighths of a yard.
    */
   public static Briefs ringsAcross() {
     return Briefs.inch()
@@ -152,7 +153,7 @@ public final class WorkedOrders {
         .with("row_style", "rings")
         .with("ring_spacing", 1)
         .with("centre_gap", 1)
-        .with("base_overlays", 0)
+        .with("matching_discs", 0)
         .with("fabric_width", 45)
         .with("join_finish", "plain")
         .with("back_style", "overlapping")

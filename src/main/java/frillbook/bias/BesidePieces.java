@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
 public record BesidePieces(double gain, double right, double left, double beside) {
 
   /**
-   * @param shorter side of the cloth, which the cut lines must meet
+   * @param shorter side of the fabric, which the cut lines must meet
    * @param slack how far the disc is pushed out, along the sum of both edges
    */
   static BesidePieces of(BiasCutting cutting, double shorter, double slack, boolean disc) {

@@ -22,9 +22,9 @@ import frillbook.strip.Join;
  * @param farSlack the same for the far disc
  * @param nearShort strips in the near corner that are shorter than full
  * @param farShort the same in the far corner
- * @param nearEdge lengths of these near strips, measured along the cloth's edge
+ * @param nearEdge lengths of these near strips, measured along the fabric's edge
  * @param farEdge the same of the far ones
- * @param edge lengths of all strips between the corners, measured along the cloth's edge
+ * @param edge lengths of all strips between the corners, measured along the fabric's edge
  * @param fullNet what a full strip adds to the run
  * @param fits whether the discs and a strip worth joining lie on the rectangle
  * @param over net length beyond the need; below 0 the rectangle is too small
@@ -48,9 +48,9 @@ public record BiasComb(
     double over) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  /** Lays strips on {@code length} × the cloth's usable width, {@code discs} in the corners. */
+  /** Lays strips on {@code length} × the fabric's usable width, {@code discs} in the corners. */
   static BiasComb of(BiasCutting cutting, double length, int discs) {
-    double width = cutting.cloth().usableWidth();
+    double width = cutting.fabric().usableWidth();
     double longer = Math.max(length, width);
     double shorter = Math.min(length, width);
     double waist = shorter - cutting.setting().squareEnds();
@@ -112,7 +112,7 @@ public record BiasComb(
 
   private double net(BiasCutting cutting, int discs) {
     Join join = cutting.join();
-    double strips = ROOT2 * edge * join.gain() - laneCount * join.takeup();
+    double strips = ROOT2 * edge * join.gain() - laneCount * join.loss();
     return strips + nearPieces(cutting, discs).beside() + farPieces(cutting, discs).beside();
   }
 
@@ -131,7 +131,7 @@ public record BiasComb(
         && (discs < 2 || fits(farSlack, shorter, cutting));
   }
 
-  /** Whether a disc pushed {@code slack} out of its corner still lies on the cloth. */
+  /** Whether a disc pushed {@code slack} out of its corner still lies on the fabric. */
   private static boolean fits(double slack, double shorter, BiasCutting cutting) {
     return slack / 2 <= shorter - cutting.pieces().discDiameter() + Rounding.TINY;
   }

@@ -1,6 +1,6 @@
 package frillbook.bias;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
@@ -9,8 +9,8 @@ import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Bias strips and discs on one cloth. */
-public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc> beside) {
+/** Bias strips and discs on one fabric. */
+public record BiasCutting(Fabric fabric, Pieces pieces, Join join, List<BesideDisc> beside) {
   /** Shortened strips considered in each corner; the tip beyond them is left as offcut. */
   public static final int MOST = 24;
 
@@ -41,7 +41,7 @@ public record BiasCutting(Cloth cloth, Pieces pieces, Join join, List<BesideDisc
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public BiasTrial attempt(int steps, int tooSmall) {
-    double usable = steps * cloth.buyStep() * cloth.usableShare();
+    double usable = steps * fabric.buyStep() * fabric.usableShare();
     BiasComb ends = BiasComb.of(this, usable - setting().endsBand(), 0);
     BiasComb corners = BiasComb.of(this, usable - setting().cornersBand(), setting().cornerCount());
     BesidePieces near = corners.nearPieces(this, setting().cornerCount());

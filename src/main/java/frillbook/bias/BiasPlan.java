@@ -1,13 +1,13 @@
 package frillbook.bias;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.StripsCut;
 import java.util.List;
 
 /**
- * The shortest cloth for bias strips and how it is laid out.
+ * The shortest fabric for bias strips and how it is laid out.
  *
  * @param steps buy steps bought
  * @param buyLength the length bought
@@ -19,7 +19,7 @@ import java.util.List;
  * @param usesCorners whether discs stand in the right-angled corners
  * @param cornerDiscs discs in the right-angled corners
  * @param bandLength of the straight bands at the end that hold the other discs
- * @param longer longer side of the cloth the strips are cut from
+ * @param longer longer side of the fabric the strips are cut from
  * @param shorter shorter side
  * @param waist the shorter side, less what square ends take
  * @param near inner cut line of the first strip, from the near corner
@@ -58,11 +58,11 @@ public record BiasPlan(
 
   static BiasPlan of(BiasCutting cutting, List<BiasTrial> trials, BiasTrial found) {
     BiasComb comb = found.better();
-    Cloth cloth = cutting.cloth();
+    Fabric fabric = cutting.fabric();
     boolean corners = found.usesCorners();
     BiasSetting setting = cutting.setting();
-    double buy = found.tried() * cloth.buyStep();
-    double bound = cloth.lowerBound(cutting.pieces(), cutting.join());
+    double buy = found.tried() * fabric.buyStep();
+    double bound = fabric.lowerBound(cutting.pieces(), cutting.join());
     int full = Math.max(0, comb.laneCount() - comb.nearShort() - comb.farShort());
     List<OddPiece> odd = cutting.odd(cutting.cornerStrips(found));
     return new BiasPlan(

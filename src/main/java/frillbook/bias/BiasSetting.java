@@ -4,7 +4,7 @@ import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 
 /**
- * What is the same for every length of cloth tried for bias strips.
+ * What is the same for every length of fabric tried for bias strips.
  *
  * @param cornerCount discs in the right-angled corners, where they are used: one in each at most
  * @param tip where the first cut line meets both edges in a corner without a disc: there the first
@@ -13,7 +13,7 @@ import frillbook.measure.Rounding;
  * @param nearReach the one or the other, for the near corner
  * @param farReach the same for the far corner
  * @param squareEnds what square ends take off the waist; 0 for slanting ends
- * @param perBand discs side by side in a straight band across the end of the cloth
+ * @param perBand discs side by side in a straight band across the end of the fabric
  * @param endsBand length of the bands when all discs are in them
  * @param cornersBand length of the bands when the corners are used too
  */
@@ -34,7 +34,8 @@ public record BiasSetting(
     int corners = Math.min(2, pieces.discCount());
     double tip = cutting.least() / ROOT2;
     double disc = reachOfDisc(pieces);
-    int perBand = Math.max(1, Rounding.down(cutting.cloth().usableWidth() / pieces.discDiameter()));
+    int perBand =
+        Math.max(1, Rounding.down(cutting.fabric().usableWidth() / pieces.discDiameter()));
     return new BiasSetting(
         corners,
         tip,

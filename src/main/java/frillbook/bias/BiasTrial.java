@@ -5,11 +5,11 @@ import frillbook.measure.Rounding;
 import frillbook.naming.Prefixed;
 
 /**
- * One length of cloth tried for bias strips.
+ * One length of fabric tried for bias strips.
  *
  * @param tried in buy steps
  * @param usable the length left of it after washing
- * @param ends all discs in straight bands at the end of the cloth
+ * @param ends all discs in straight bands at the end of the fabric
  * @param corners one disc in each right-angled corner, the rest in bands
  * @param near beside the disc in the near corner, where corners are used
  * @param far the same in the far corner

@@ -7,7 +7,7 @@ package frillbook.brief;
  * @param frillHeight finished, from the sewn line to the free edge
  * @param stitchInset from the raw gathered edge to the sewn line
  * @param hemTurns both turns of a narrow hem together
- * @param edgeTrim what an overlock or rolled edge trims off
+ * @param overlockTrim what an overlock or rolled edge trims off
  * @param endAllowance for tucking in both ends of the strip, together
  */
 public record FrillSpec(
@@ -16,11 +16,11 @@ public record FrillSpec(
     double stitchInset,
     EdgeFinish edgeFinish,
     double hemTurns,
-    double edgeTrim,
+    double overlockTrim,
     double endAllowance) {
 
   FrillSpec withFullness(double times) {
     return new FrillSpec(
-        times, frillHeight, stitchInset, edgeFinish, hemTurns, edgeTrim, endAllowance);
+        times, frillHeight, stitchInset, edgeFinish, hemTurns, overlockTrim, endAllowance);
   }
 }

@@ -2,12 +2,12 @@ package frillbook.brief;
 
 import frillbook.naming.Coded;
 
-/** How strips lie on the cloth. */
+/** How strips lie on the fabric. */
 public enum Grain implements Coded {
   /** From selvage to selvage. */
-  ACROSS,
+  CROSSWISE,
   /** Parallel to the selvage. */
-  ALONG,
+  LENGTHWISE,
   /** At 45° to the selvage. */
   BIAS
 }

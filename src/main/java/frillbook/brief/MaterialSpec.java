@@ -17,4 +17,4 @@ public record MaterialSpec(
     Interfaced interfaced,
     double interfacingWidth,
     ChargeAs chargeAs,
-    MassSpec masses) {}
+    WeightSpec weights) {}

@@ -3,15 +3,15 @@ package frillbook.brief;
 /**
  * What the maker pays, tax included, in the currency of the brief; 0 for what costs nothing.
  *
- * @param frillCloth for a yard or metre; likewise base cloth and interfacing
+ * @param frillFabric for a yard or metre; likewise base fabric and interfacing
  * @param zip for one
  * @param fill for a bag
- * @param thread for a spool
+ * @param thread for a reel
  * @param extraOne for one of whatever the first free line counts; likewise the others
  */
 public record PriceSpec(
-    double frillCloth,
-    double baseCloth,
+    double frillFabric,
+    double baseFabric,
     double interfacing,
     double zip,
     double fill,

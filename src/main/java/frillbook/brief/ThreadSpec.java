@@ -11,7 +11,7 @@ package frillbook.brief;
  *     enter what unravelling a measured seam gives
  * @param handThreadRatio the same for basting
  * @param threadWaste share added for ends and trials; 0.15 to 0.2 (A&amp;E technical bulletin)
- * @param spoolLength in metres
+ * @param reelLength in metres
  */
 public record ThreadSpec(
     double stitchLength,
@@ -20,4 +20,4 @@ public record ThreadSpec(
     double threadRatio,
     double handThreadRatio,
     double threadWaste,
-    double spoolLength) {}
+    double reelLength) {}

@@ -21,7 +21,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STTickMark;
 /** Writes the axes of a chart: hidden and fixed for a drawing, with numbers where they are read. */
 public final class ChartAxes {
   /** What the series call the axes by. */
-  static final long ACROSS = 1;
+  static final long CROSSWISE = 1;
 
   static final long UPWARDS = 2;
 
@@ -42,11 +42,11 @@ public final class ChartAxes {
       CTValAx lengths = plot.addNewValAx();
       begin(lengths, UPWARDS, STAxPos.B);
       lengths.getScaling().addNewMin().setVal(0);
-      end(lengths, ACROSS, STCrosses.MAX);
+      end(lengths, CROSSWISE, STCrosses.MAX);
       lengths.getCrossBetween().setVal(STCrossBetween.BETWEEN);
     } else {
-      numbers(plot.addNewValAx(), ACROSS, UPWARDS, STAxPos.B, chart.x());
-      numbers(plot.addNewValAx(), UPWARDS, ACROSS, STAxPos.L, chart.y());
+      numbers(plot.addNewValAx(), CROSSWISE, UPWARDS, STAxPos.B, chart.x());
+      numbers(plot.addNewValAx(), UPWARDS, CROSSWISE, STAxPos.L, chart.y());
     }
   }
 
@@ -98,7 +98,7 @@ public final class ChartAxes {
 
   /** The bars' words, from the top in the order of the table. */
   private static void words(CTCatAx axis) {
-    axis.addNewAxId().setVal(ACROSS);
+    axis.addNewAxId().setVal(CROSSWISE);
     axis.addNewScaling().addNewOrientation().setVal(STOrientation.MAX_MIN);
     axis.addNewDelete().setVal(false);
     axis.addNewAxPos().setVal(STAxPos.L);

@@ -55,7 +55,7 @@ public final class ChartSeries {
     for (SeriesTemplate series : chart.series()) {
       line(lines.addNewSer(), lines.sizeOfSerArray() - 1L, series);
     }
-    lines.addNewAxId().setVal(ChartAxes.ACROSS);
+    lines.addNewAxId().setVal(ChartAxes.CROSSWISE);
     lines.addNewAxId().setVal(ChartAxes.UPWARDS);
   }
 
@@ -99,7 +99,7 @@ public final class ChartSeries {
       bar(bars.addNewSer(), bars.sizeOfSerArray() - 1L, series);
     }
     bars.addNewGapWidth().setVal(BAR_GAP);
-    bars.addNewAxId().setVal(ChartAxes.ACROSS);
+    bars.addNewAxId().setVal(ChartAxes.CROSSWISE);
     bars.addNewAxId().setVal(ChartAxes.UPWARDS);
   }
 

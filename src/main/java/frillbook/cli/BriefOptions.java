@@ -30,7 +30,7 @@ final class BriefOptions {
   @Option(
       names = "--fabric-width",
       paramLabel = "LENGTH",
-      description = "Frill cloth, selvage to selvage.")
+      description = "Frill fabric, selvage to selvage.")
   private String fabricWidth;
 
   @Option(

@@ -30,9 +30,9 @@ final class DemoCommand implements Runnable {
           Map.entry("frill_height", 5.5),
           Map.entry("fabric_width", 150.0),
           Map.entry("grain", "bias"),
-          Map.entry("base_overlays", 1.0),
+          Map.entry("matching_discs", 1.0),
           Map.entry("client_name", "the harbour reading room"),
-          Map.entry("frill_cloth_words", "sea-green cotton lawn"),
+          Map.entry("frill_fabric_words", "sea-green cotton lawn"),
           Map.entry("choice_two_spacing", 2.5),
           Map.entry("choice_three_spacing", 2.5));
 

@@ -2,7 +2,7 @@ package frillbook.cutting;
 
 /** What the plans of all grains have in common. */
 public interface GrainPlan {
-  /** Length of cloth bought. */
+  /** Length of fabric bought. */
   double buyLength();
 
   /** Area of the pieces over usable width, rounded up to the buy step. */

@@ -11,8 +11,8 @@ import frillbook.naming.Prefixed;
  */
 public record OddRow(
     int oddNo,
-    @Prefixed("across") OddPiece across,
-    @Prefixed("along") OddPiece along,
+    @Prefixed("crosswise") OddPiece crosswise,
+    @Prefixed("lengthwise") OddPiece lengthwise,
     @Prefixed("bias") OddPiece bias,
     double oddPiece,
     double oddJoined) {}

@@ -4,13 +4,13 @@ import frillbook.measure.Outline;
 import frillbook.strip.Join;
 
 /**
- * What is to be cut from one cloth: strips to be joined into one run, and discs.
+ * What is to be cut from one fabric: strips to be joined into one run, and discs.
  *
  * @param stripWidth cut width of every strip
  * @param joinedLength the run must reach at least this
  * @param spareStrips full strips wanted beyond that
  * @param shortestPiece the shortest strip worth joining
- * @param discCount 0 where no disc is cut from this cloth
+ * @param discCount 0 where no disc is cut from this fabric
  * @param discDiameter above 0 even when there are none
  * @param markingStep the smallest length worth speaking of
  */
@@ -35,7 +35,7 @@ public record Pieces(
 
   /** Net length the run's strips must add up to; never so little that no strip would do. */
   public double netOfRun(Join join) {
-    return Math.max(joinedLength - join.takeup(), markingStep);
+    return Math.max(joinedLength - join.loss(), markingStep);
   }
 
   /** The same with the spares, each as good as a full strip of {@code fullStrip}. */

@@ -3,15 +3,15 @@ package frillbook.discs;
 import frillbook.measure.Rounding;
 
 /**
- * Where bases and back pieces lie on their cloth: x along the selvage from the start of the cloth,
- * y across it from one selvage; lengths in the unit of the brief.
+ * Where bases and back pieces lie on their fabric: x along the selvage from the start of the
+ * fabric, y across it from one selvage; lengths in the unit of the brief.
  *
  * @param bases discs in all
  * @param rows how many lie side by side and behind each other
  */
-public record BasePlaces(int bases, DiscSizes sizes, BaseCloth rows) {
+public record BasePlaces(int bases, DiscSizes sizes, BaseFabric rows) {
 
-  /** A place on the cloth. */
+  /** A place on the fabric. */
   public record Place(double x, double y) {}
 
   public int backs() {

@@ -14,11 +14,11 @@ import frillbook.measure.Rounding;
  *     after the rows have drawn it in; trimmed then. 12 in, 1/2 in seams, 4 %: 13 5/8 in
  * @param backCutDiameter diameter + 2 seam allowances, until the sewn base has been measured
  * @param trimmedDiameter of the base once sewn: diameter + 2 seam allowances, as they are
- * @param overlayCount discs of frill cloth, all cut at the base's size
+ * @param matchingDiscCount discs of frill fabric, all cut at the base's size
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
- * @param discRadius of a base or an overlay as cut
- * @param discArea of a base or an overlay as cut, in the square of the unit
+ * @param discRadius of a base or a matching disc as cut
+ * @param discArea of a base or a matching disc as cut, in the square of the unit
  * @param backArea of the back pieces of one cushion; each of two as half an oval, as wide as the
  *     back
  */
@@ -26,7 +26,7 @@ public record DiscSizes(
     double baseCutDiameter,
     double backCutDiameter,
     double trimmedDiameter,
-    int overlayCount,
+    int matchingDiscCount,
     int backPieceCount,
     double backPieceHeight,
     double discRadius,
@@ -39,13 +39,13 @@ public record DiscSizes(
     double sewn = brief.cushion().diameter() + 2 * base.seamAllowance();
     double back = Rounding.upTo(step, sewn);
     int quantity = brief.cushion().quantity();
-    double cut = Rounding.upTo(step, sewn / (1 - base.sewingTakeup()));
+    double cut = Rounding.upTo(step, sewn / (1 - base.drawIn()));
     double height = Rounding.upTo(step, pieceHeight(base, back));
     return new DiscSizes(
         cut,
         back,
         sewn,
-        quantity * base.overlays(),
+        quantity * base.allMatchingDiscs(),
         quantity * base.backStyle().pieces(),
         height,
         cut / 2,

@@ -13,9 +13,9 @@ import frillbook.measure.Rounding;
  * @param limitThickness through the middle, filled to the limit: flat 45 cm, 20.6 cm
  * @param limitVolume in litres, filled to the limit: flat 45 cm, 13.9 L
  * @param readsSmaller by how much a cushion filled to the limit is narrower than flat
- * @param stuffedDiameter at the chosen fill, on a straight line from flat to the limit: an
- *     estimate, no source
- * @param stuffedThickness the same for the thickness
+ * @param filledDiameter at the chosen fill, on a straight line from flat to the limit: an estimate,
+ *     no source
+ * @param filledThickness the same for the thickness
  * @param fillVolume in litres
  * @param fillEach in grams
  * @param fillWeight in grams, for all cushions
@@ -29,8 +29,8 @@ public record Filling(
     double limitThickness,
     double limitVolume,
     double readsSmaller,
-    double stuffedDiameter,
-    double stuffedThickness,
+    double filledDiameter,
+    double filledThickness,
     double fillVolume,
     double fillEach,
     double fillWeight,
@@ -59,7 +59,7 @@ public record Filling(
         volume,
         each,
         weight,
-        Rounding.up(weight / spec.fillBagMass()),
+        Rounding.up(weight / spec.fillBagWeight()),
         Rounding.upTo(spec.padStep(), diameter + spec.padExtra()));
   }
 }

@@ -1,7 +1,7 @@
 package frillbook.fill;
 
 /**
- * The shape two flat discs of cloth that does not stretch, sewn edge to edge, take when they are
+ * The shape two flat discs of fabric that does not stretch, sewn edge to edge, take when they are
  * filled to the limit: the Mylar balloon.
  *
  * <p>Its outline bends by dz/dx = −x²/√(r⁴ − x⁴), r being its radius. With K = ∫dt/√(1 − t⁴) =
@@ -9,7 +9,7 @@ package frillbook.fill;
  * r = a/K, thickness 2aM/K and volume (2π/3)a³/K². W. Paulsen, What is the shape of a Mylar
  * balloon?, Amer. Math. Monthly 101 (1994) 953–958.
  *
- * <p>Real cloth creases at the edge instead of shrinking there, so a cushion comes near the shape
+ * <p>Real fabric creases at the edge instead of shrinking there, so a cushion comes near the shape
  * and does not reach it.
  */
 final class MylarBalloon {

@@ -4,7 +4,7 @@ import frillbook.bias.BesideDisc;
 import frillbook.bias.BiasCutting;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
@@ -13,19 +13,24 @@ import frillbook.straight.StraightCutting;
 import frillbook.strip.Join;
 import java.util.List;
 
-/** One cloth and its pieces, ready to be laid out in each grain. */
-public record FrillCutting(StraightCutting across, StraightCutting along, BiasCutting bias) {
+/** One fabric and its pieces, ready to be laid out in each grain. */
+public record FrillCutting(
+    StraightCutting crosswise, StraightCutting lengthwise, BiasCutting bias) {
 
-  /** {@code pieces} on {@code cloth}, joined by the habits of {@code brief}. */
-  public static FrillCutting of(Brief brief, double seamLoss, Cloth cloth, Pieces pieces) {
+  /** {@code pieces} on {@code fabric}, joined by the habits of {@code brief}. */
+  public static FrillCutting of(Brief brief, double seamLoss, Fabric fabric, Pieces pieces) {
     List<Lane> lanes = Lane.beside(pieces);
     Join bias = join(Grain.BIAS, brief, seamLoss, pieces);
     return new FrillCutting(
         new StraightCutting(
-            Grain.ACROSS, cloth, pieces, join(Grain.ACROSS, brief, seamLoss, pieces), lanes),
+            Grain.CROSSWISE, fabric, pieces, join(Grain.CROSSWISE, brief, seamLoss, pieces), lanes),
         new StraightCutting(
-            Grain.ALONG, cloth, pieces, join(Grain.ALONG, brief, seamLoss, pieces), lanes),
-        new BiasCutting(cloth, pieces, bias, BesideDisc.all(pieces, bias)));
+            Grain.LENGTHWISE,
+            fabric,
+            pieces,
+            join(Grain.LENGTHWISE, brief, seamLoss, pieces),
+            lanes),
+        new BiasCutting(fabric, pieces, bias, BesideDisc.all(pieces, bias)));
   }
 
   private static Join join(Grain grain, Brief brief, double seamLoss, Pieces pieces) {
@@ -34,20 +39,20 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
         brief.joins().joinLine(),
         seamLoss,
         pieces.stripWidth(),
-        brief.cloth().biasStretch());
+        brief.fabric().biasStretch());
   }
 
   public Join join(Grain grain) {
     return switch (grain) {
-      case ACROSS -> across.join();
-      case ALONG -> along.join();
+      case CROSSWISE -> crosswise.join();
+      case LENGTHWISE -> lengthwise.join();
       case BIAS -> bias.join();
     };
   }
 
-  /** Area of run and discs over the usable width: less cloth than this cannot do. */
+  /** Area of run and discs over the usable width: less fabric than this cannot do. */
   public double leastLength() {
-    return bias.pieces().area(1) / bias.cloth().usableWidth();
+    return bias.pieces().area(1) / bias.fabric().usableWidth();
   }
 
   /**
@@ -55,23 +60,23 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
    * plan in that grain can do without. Bias strips that stretch are cut shorter than they join.
    */
   public double usedLength(Grain grain) {
-    return bias.pieces().area(join(grain).gain()) / bias.cloth().usableWidth();
+    return bias.pieces().area(join(grain).gain()) / bias.fabric().usableWidth();
   }
 
   /**
    * Rows a search takes so that the longest length tried is enough in any grain: ten times the
-   * least length, and room for strips and discs that lie badly on a short cloth.
+   * least length, and room for strips and discs that lie badly on a short fabric.
    */
   public int searchRows(GrainStarts starts) {
-    Cloth cloth = bias.cloth();
-    double longest = 10 * leastLength() + 2 * cloth.usableWidth() + 2 * starts.longestUseful();
-    double steps = longest / cloth.usableShare() / cloth.buyStep();
+    Fabric fabric = bias.fabric();
+    double longest = 10 * leastLength() + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
+    double steps = longest / fabric.usableShare() / fabric.buyStep();
     int rows = Rounding.up(Math.log(steps) / Math.log(2));
     return Math.max(1, Math.min(Halving.MOST, rows));
   }
 
   public GrainStarts starts() {
-    return GrainStarts.of(start(Grain.ACROSS), start(Grain.ALONG), start(Grain.BIAS));
+    return GrainStarts.of(start(Grain.CROSSWISE), start(Grain.LENGTHWISE), start(Grain.BIAS));
   }
 
   /** What the strips of the run must add up to in {@code grain}, spares left out. */
@@ -80,6 +85,6 @@ public record FrillCutting(StraightCutting across, StraightCutting along, BiasCu
   }
 
   private GrainStart start(Grain grain) {
-    return GrainStart.of(grain, bias.cloth(), bias.pieces(), join(grain));
+    return GrainStart.of(grain, bias.fabric(), bias.pieces(), join(grain));
   }
 }

@@ -23,86 +23,86 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * The frill cloth laid out in all three grains, with every length tried on the way.
+ * The frill fabric laid out in all three grains, with every length tried on the way.
  *
  * @param leastLength area of run and discs over the usable width
- * @param acrossNeed what the strips of the run must add up to across the cloth, spares left out
- * @param alongNeed the same along the cloth
+ * @param crosswiseNeed what the strips of the run must add up to across the fabric, spares left out
+ * @param lengthwiseNeed the same along the fabric
  * @param biasNeed the same on the bias
  * @param searchRows rows the search for a length takes
  * @param lanes lanes beside discs on straight grain
  * @param beside bias strips divided by a disc in the corner
- * @param acrossFits whether a length of cloth was found; likewise the other grains
+ * @param crosswiseFits whether a length of fabric was found; likewise the other grains
  * @param corners the shorter bias strips of the layout found
  * @param odds the shorter strips of every grain, longest first
  */
 public record GrainPlans(
     double leastLength,
-    double acrossNeed,
-    double alongNeed,
+    double crosswiseNeed,
+    double lengthwiseNeed,
     double biasNeed,
     int searchRows,
     List<LaneRow> lanes,
     List<BesideDisc> beside,
     @Prefixed("bias") BiasSetting biasSetting,
-    @Prefixed("across") List<StraightTrial> acrossTrials,
-    @Prefixed("along") List<StraightTrial> alongTrials,
+    @Prefixed("crosswise") List<StraightTrial> crosswiseTrials,
+    @Prefixed("lengthwise") List<StraightTrial> lengthwiseTrials,
     @Prefixed("bias") List<BiasTrial> biasTrials,
-    boolean acrossFits,
-    boolean alongFits,
+    boolean crosswiseFits,
+    boolean lengthwiseFits,
     boolean biasFits,
-    @Prefixed("across") Optional<StraightPlan> across,
-    @Prefixed("along") Optional<StraightPlan> along,
+    @Prefixed("crosswise") Optional<StraightPlan> crosswise,
+    @Prefixed("lengthwise") Optional<StraightPlan> lengthwise,
     @Prefixed("bias") Optional<BiasPlan> bias,
     List<CornerStrips> corners,
     List<OddRow> odds) {
 
-  /** The layouts of every grain that {@code starts} says the cloth is wide enough for. */
+  /** The layouts of every grain that {@code starts} says the fabric is wide enough for. */
   public static GrainPlans of(FrillCutting cutting, GrainStarts starts, Grain chosen) {
     int rows = cutting.searchRows(starts);
-    var across = StraightFinding.of(cutting.across(), starts.across().can(), rows);
-    var along = StraightFinding.of(cutting.along(), starts.along().can(), rows);
+    var crosswise = StraightFinding.of(cutting.crosswise(), starts.crosswise().can(), rows);
+    var lengthwise = StraightFinding.of(cutting.lengthwise(), starts.lengthwise().can(), rows);
     var bias = BiasFinding.of(cutting.bias(), starts.bias().can(), rows);
     return new GrainPlans(
         cutting.leastLength(),
-        cutting.need(Grain.ACROSS),
-        cutting.need(Grain.ALONG),
+        cutting.need(Grain.CROSSWISE),
+        cutting.need(Grain.LENGTHWISE),
         cutting.need(Grain.BIAS),
         rows,
-        laneRows(cutting, across, along),
+        laneRows(cutting, crosswise, lengthwise),
         cutting.bias().beside(),
         cutting.bias().setting(),
-        across.trials(),
-        along.trials(),
+        crosswise.trials(),
+        lengthwise.trials(),
         bias.trials(),
-        across.plan().isPresent(),
-        along.plan().isPresent(),
+        crosswise.plan().isPresent(),
+        lengthwise.plan().isPresent(),
         bias.plan().isPresent(),
-        across.plan(),
-        along.plan(),
+        crosswise.plan(),
+        lengthwise.plan(),
         bias.plan(),
         bias.corners(),
-        oddRows(across.odd(), along.odd(), bias.odd(), chosen));
+        oddRows(crosswise.odd(), lengthwise.odd(), bias.odd(), chosen));
   }
 
   private static List<LaneRow> laneRows(
-      FrillCutting cutting, StraightFinding across, StraightFinding along) {
+      FrillCutting cutting, StraightFinding crosswise, StraightFinding lengthwise) {
     return IntStream.range(0, Lane.MOST)
         .mapToObj(
             i ->
                 new LaneRow(
-                    cutting.across().beside().get(i),
-                    across.strips().get(i),
-                    along.strips().get(i)))
+                    cutting.crosswise().beside().get(i),
+                    crosswise.strips().get(i),
+                    lengthwise.strips().get(i)))
         .toList();
   }
 
   private static List<OddRow> oddRows(
-      List<OddPiece> across, List<OddPiece> along, List<OddPiece> bias, Grain chosen) {
+      List<OddPiece> crosswise, List<OddPiece> lengthwise, List<OddPiece> bias, Grain chosen) {
     List<OddPiece> picked =
         switch (chosen) {
-          case ACROSS -> across;
-          case ALONG -> along;
+          case CROSSWISE -> crosswise;
+          case LENGTHWISE -> lengthwise;
           case BIAS -> bias;
         };
     return IntStream.range(0, OddPiece.MOST)
@@ -110,19 +110,19 @@ public record GrainPlans(
             i ->
                 new OddRow(
                     i + 1,
-                    across.get(i),
-                    along.get(i),
+                    crosswise.get(i),
+                    lengthwise.get(i),
                     bias.get(i),
                     picked.get(i).odd(),
                     picked.get(i).oddJoined()))
         .toList();
   }
 
-  /** The plan of {@code grain}; empty where the cloth is too narrow for it. */
+  /** The plan of {@code grain}; empty where the fabric is too narrow for it. */
   public Optional<GrainPlan> plan(Grain grain) {
     return switch (grain) {
-      case ACROSS -> across.map(GrainPlan.class::cast);
-      case ALONG -> along.map(GrainPlan.class::cast);
+      case CROSSWISE -> crosswise.map(GrainPlan.class::cast);
+      case LENGTHWISE -> lengthwise.map(GrainPlan.class::cast);
       case BIAS -> bias.map(GrainPlan.class::cast);
     };
   }

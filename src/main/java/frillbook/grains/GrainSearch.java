@@ -3,7 +3,7 @@ package frillbook.grains;
 import frillbook.bias.BiasCutting;
 import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Trial;
 import frillbook.straight.StraightCutting;
@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The search for the shortest cloth in one grain alone, for a run other than the plan's own. It
+ * The search for the shortest fabric in one grain alone, for a run other than the plan's own. It
  * tells the length and not the layout.
  *
- * @param straightTrials every length tried across or along the cloth; none for bias
+ * @param straightTrials every length tried across or along the fabric; none for bias
  * @param biasTrials every length tried on the bias; none for straight grain
  * @param buyLength the shortest that is enough; empty where none was found
  */
@@ -25,27 +25,27 @@ public record GrainSearch(
   /** No search at all. */
   public static final GrainSearch NONE = new GrainSearch(List.of(), List.of(), Optional.empty());
 
-  /** The search in {@code grain}, which {@code starts} says the cloth is wide enough for. */
+  /** The search in {@code grain}, which {@code starts} says the fabric is wide enough for. */
   public static GrainSearch of(FrillCutting cutting, GrainStarts starts, Grain grain) {
     int rows = cutting.searchRows(starts);
     return switch (grain) {
-      case ACROSS -> straight(cutting.across(), rows);
-      case ALONG -> straight(cutting.along(), rows);
+      case CROSSWISE -> straight(cutting.crosswise(), rows);
+      case LENGTHWISE -> straight(cutting.lengthwise(), rows);
       case BIAS -> bias(cutting.bias(), rows);
     };
   }
 
   private static GrainSearch straight(StraightCutting cutting, int rows) {
     List<StraightTrial> trials = cutting.trials(rows);
-    return new GrainSearch(trials, List.of(), shortest(trials, cutting.cloth()));
+    return new GrainSearch(trials, List.of(), shortest(trials, cutting.fabric()));
   }
 
   private static GrainSearch bias(BiasCutting cutting, int rows) {
     List<BiasTrial> trials = cutting.trials(rows);
-    return new GrainSearch(List.of(), trials, shortest(trials, cutting.cloth()));
+    return new GrainSearch(List.of(), trials, shortest(trials, cutting.fabric()));
   }
 
-  private static Optional<Double> shortest(List<? extends Trial> trials, Cloth cloth) {
-    return Halving.shortest(trials).map(trial -> trial.tried() * cloth.buyStep());
+  private static Optional<Double> shortest(List<? extends Trial> trials, Fabric fabric) {
+    return Halving.shortest(trials).map(trial -> trial.tried() * fabric.buyStep());
   }
 }

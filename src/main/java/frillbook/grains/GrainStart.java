@@ -1,7 +1,7 @@
 package frillbook.grains;
 
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
@@ -9,27 +9,27 @@ import frillbook.strip.Join;
 /**
  * What is known of one grain before any length is tried.
  *
- * @param joinTakeup length lost at every join
+ * @param joinLoss length lost at every join
  * @param shortestUseful the shortest strip that is cut
- * @param can whether the cloth is wide enough for strips and discs this way
+ * @param can whether the fabric is wide enough for strips and discs this way
  */
-public record GrainStart(double joinTakeup, double shortestUseful, boolean can) {
+public record GrainStart(double joinLoss, double shortestUseful, boolean can) {
 
-  static GrainStart of(Grain grain, Cloth cloth, Pieces pieces, Join join) {
+  static GrainStart of(Grain grain, Fabric fabric, Pieces pieces, Join join) {
     double least = join.shortestUseful(pieces.shortestPiece());
     boolean discsFit =
         pieces.discCount() == 0
-            || Rounding.settle(cloth.usableWidth() - pieces.discDiameter()) >= 0;
-    boolean can = discsFit && Rounding.settle(room(grain, cloth, pieces, least)) >= 0;
-    return new GrainStart(join.takeup(), least, can);
+            || Rounding.settle(fabric.usableWidth() - pieces.discDiameter()) >= 0;
+    boolean can = discsFit && Rounding.settle(room(grain, fabric, pieces, least)) >= 0;
+    return new GrainStart(join.loss(), least, can);
   }
 
-  /** What is left when the shortest useful strip lies on the cloth in this direction. */
-  private static double room(Grain grain, Cloth cloth, Pieces pieces, double least) {
-    double width = cloth.usableWidth();
+  /** What is left when the shortest useful strip lies on the fabric in this direction. */
+  private static double room(Grain grain, Fabric fabric, Pieces pieces, double least) {
+    double width = fabric.usableWidth();
     return switch (grain) {
-      case ACROSS -> width - least;
-      case ALONG -> width - pieces.stripWidth();
+      case CROSSWISE -> width - least;
+      case LENGTHWISE -> width - pieces.stripWidth();
       case BIAS -> Math.sqrt(2) * width - 2 * pieces.stripWidth() - least;
     };
   }

@@ -9,20 +9,20 @@ import frillbook.naming.Prefixed;
  * @param longestUseful the largest of the three shortest useful strips
  */
 public record GrainStarts(
-    @Prefixed("across") GrainStart across,
-    @Prefixed("along") GrainStart along,
+    @Prefixed("crosswise") GrainStart crosswise,
+    @Prefixed("lengthwise") GrainStart lengthwise,
     @Prefixed("bias") GrainStart bias,
     double longestUseful) {
 
-  static GrainStarts of(GrainStart across, GrainStart along, GrainStart bias) {
-    double straight = Math.max(across.shortestUseful(), along.shortestUseful());
-    return new GrainStarts(across, along, bias, Math.max(straight, bias.shortestUseful()));
+  static GrainStarts of(GrainStart crosswise, GrainStart lengthwise, GrainStart bias) {
+    double straight = Math.max(crosswise.shortestUseful(), lengthwise.shortestUseful());
+    return new GrainStarts(crosswise, lengthwise, bias, Math.max(straight, bias.shortestUseful()));
   }
 
   public GrainStart of(Grain grain) {
     return switch (grain) {
-      case ACROSS -> across;
-      case ALONG -> along;
+      case CROSSWISE -> crosswise;
+      case LENGTHWISE -> lengthwise;
       case BIAS -> bias;
     };
   }

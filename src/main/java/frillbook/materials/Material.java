@@ -10,12 +10,12 @@ import frillbook.money.Money;
 import java.util.List;
 
 /**
- * One line of the shopping list, for the whole order. Cloth is counted in yards or metres, filling
- * in bags, thread in spools.
+ * One line of the shopping list, for the whole order. Fabric is counted in yards or metres, filling
+ * in bags, thread in reels.
  *
  * @param materialNeeded what goes into the cushions; 0 where none does
  * @param materialStep it is sold in whole numbers of these
- * @param materialBought the need rounded up to the step; for cloth, what the cutting plan buys
+ * @param materialBought the need rounded up to the step; for fabric, what the cutting plan buys
  * @param materialPrice for one
  * @param materialAsBought cost of what is bought
  * @param materialAsUsed cost of what is needed, never more than as bought
@@ -36,25 +36,25 @@ public record Material(
     PriceSpec price = spec.prices();
     Counter counter = new Counter(Money.in(brief.money().currencyCode()), spec.chargeAs());
     double yard = brief.unit().unitsPerLong();
-    double step = brief.cloth().buyStep() / yard;
+    double step = brief.fabric().buyStep() / yard;
     return List.of(
         counter.cut(
-            MaterialName.FRILL_CLOTH,
+            MaterialName.FRILL_FABRIC,
             needs.frillUsed() / yard,
             step,
             needs.frillBought() / yard,
-            price.frillCloth()),
+            price.frillFabric()),
         counter.cut(
-            MaterialName.BASE_CLOTH,
+            MaterialName.BASE_FABRIC,
             needs.baseUsed() / yard,
             step,
             needs.baseBought() / yard,
-            price.baseCloth()),
+            price.baseFabric()),
         counter.sold(
             MaterialName.INTERFACING, needs.interfacing() / yard, step, price.interfacing()),
         counter.sold(MaterialName.ZIPS, needs.zips(), 1, price.zip()),
         counter.sold(MaterialName.FILLING, needs.fillBags(), 1, price.fill()),
-        counter.sold(MaterialName.THREAD, needs.spools(), 1, price.thread()),
+        counter.sold(MaterialName.THREAD, needs.reels(), 1, price.thread()),
         counter.extra(MaterialName.EXTRA_ONE, spec.extraOne(), price.extraOne()),
         counter.extra(MaterialName.EXTRA_TWO, spec.extraTwo(), price.extraTwo()),
         counter.extra(MaterialName.EXTRA_THREE, spec.extraThree(), price.extraThree()));

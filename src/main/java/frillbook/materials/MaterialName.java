@@ -4,8 +4,8 @@ import frillbook.naming.Coded;
 
 /** What is bought, in the order in which a maker buys it. */
 public enum MaterialName implements Coded {
-  FRILL_CLOTH,
-  BASE_CLOTH,
+  FRILL_FABRIC,
+  BASE_FABRIC,
   INTERFACING,
   ZIPS,
   FILLING,

@@ -4,14 +4,15 @@ package frillbook.materials;
  * What the whole order takes of every material. Lengths are in the unit of the brief, before
  * washing.
  *
- * @param frillUsed cloth in the frills and overlays, as a length of the cloth's usable width
- * @param frillBought frill cloth bought
- * @param baseUsed base cloth that the rows of discs take
- * @param baseBought base cloth bought
+ * @param frillUsed fabric in the frills and matching discs, as a length of the fabric's usable
+ *     width
+ * @param frillBought frill fabric bought
+ * @param baseUsed base fabric that the rows of discs take
+ * @param baseBought base fabric bought
  * @param interfacing length
  * @param zips how many
  * @param fillBags filling in bags, in fractions of one too
- * @param spools thread in spools, in fractions of one too
+ * @param reels thread in reels, in fractions of one too
  */
 public record MaterialNeeds(
     double frillUsed,
@@ -21,4 +22,4 @@ public record MaterialNeeds(
     double interfacing,
     int zips,
     double fillBags,
-    double spools) {}
+    double reels) {}

@@ -17,9 +17,9 @@ public record Materials(List<Material> materials, double materialsTotal) {
     return new Materials(lines, Money.in(brief.money().currencyCode()).sum(charged));
   }
 
-  /** What is charged for frill cloth and thread, which another look changes. */
+  /** What is charged for frill fabric and thread, which another look changes. */
   public double chargedForLook() {
-    return charged(MaterialName.FRILL_CLOTH) + charged(MaterialName.THREAD);
+    return charged(MaterialName.FRILL_FABRIC) + charged(MaterialName.THREAD);
   }
 
   /** What is charged for the material {@code name}; 0 where there is none. */

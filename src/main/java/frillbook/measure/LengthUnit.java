@@ -28,7 +28,7 @@ public enum LengthUnit {
     return centimetres;
   }
 
-  /** The unit cloth is sold by: {@code yd} or {@code m}. */
+  /** The unit fabric is sold by: {@code yd} or {@code m}. */
   public String longSymbol() {
     return longSymbol;
   }

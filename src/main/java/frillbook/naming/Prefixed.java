@@ -7,8 +7,8 @@ import java.lang.annotation.Target;
 
 /**
  * A record component whose own components carry this prefix in their names, because the same record
- * stands in several places: {@code stripCount} of {@code @Prefixed("along")} is {@code
- * along_strip_count} in the workbook.
+ * stands in several places: {@code stripCount} of {@code @Prefixed("lengthwise")} is {@code
+ * lengthwise_strip_count} in the workbook.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The base cloth with its bases and the rectangles for back pieces, to scale: x along the selvage,
+ * The base fabric with its bases and the rectangles for back pieces, to scale: x along the selvage,
  * y across, 1 the height of the picture, which is three times as wide.
  *
  * @param baseUsableLength left of the bought length after washing
- * @param baseClothScale the height of the picture
+ * @param baseFabricScale the height of the picture
  * @param baseLastWidth what the bases in their last row take of the width
  * @param backDeep back pieces behind each other beside them
  * @param baseDiscRadius drawn radius of a base
@@ -29,7 +29,7 @@ import java.util.stream.Stream;
  */
 public record BasePicture(
     double baseUsableLength,
-    double baseClothScale,
+    double baseFabricScale,
     double baseLastWidth,
     int backDeep,
     double baseDiscRadius,
@@ -44,7 +44,7 @@ public record BasePicture(
     @Prefixed("back") List<BackPoint> backPoints,
     @Prefixed("base_edge") List<Spot> baseEdges) {
 
-  /** Cloth for several cushions is longer than wide. */
+  /** Fabric for several cushions is longer than wide. */
   private static final double WIDE = 3;
 
   /**
@@ -55,14 +55,14 @@ public record BasePicture(
   public record BackPoint(
       @Prefixed("side") Spot side, @Indexed(DrawnPieces.MOST) List<Spot> backs) {}
 
-  public static BasePicture of(CutBase cloth) {
-    double scale = Math.max(cloth.length() / WIDE, cloth.width());
-    BasePlaces places = cloth.places();
+  public static BasePicture of(CutBase fabric) {
+    double scale = Math.max(fabric.length() / WIDE, fabric.width());
+    BasePlaces places = fabric.places();
     double radius = places.sizes().baseCutDiameter() / 2 / scale;
     List<Spot> discs = spots(places.bases(), places::base, scale);
     List<Spot> backs = spots(places.backs(), places::back, scale);
     return new BasePicture(
-        cloth.length(),
+        fabric.length(),
         scale,
         places.lastWidth(),
         places.backDeep(),
@@ -76,7 +76,7 @@ public record BasePicture(
         backs,
         RoundPoint.around(discs, radius, discs.size()),
         backPoints(places.sizes(), backs, scale),
-        edge(cloth, scale));
+        edge(fabric, scale));
   }
 
   private static List<Spot> spots(int count, IntFunction<BasePlaces.Place> place, double scale) {
@@ -94,8 +94,8 @@ public record BasePicture(
         .toList();
   }
 
-  private static List<Spot> edge(CutBase cloth, double scale) {
-    return corners(Rounding.drawn(cloth.length() / scale), Rounding.drawn(cloth.width() / scale))
+  private static List<Spot> edge(CutBase fabric, double scale) {
+    return corners(Rounding.drawn(fabric.length() / scale), Rounding.drawn(fabric.width() / scale))
         .toList();
   }
 

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the strips beside the discs in one corner of bias cloth lie, or one half of the lanes
+ * Where the strips beside the discs in one corner of bias fabric lie, or one half of the lanes
  * beside discs on straight grain.
  *
  * <p>On the bias, depth is counted from the near corner at right angles to the strips, and run
@@ -21,23 +21,23 @@ import java.util.List;
  * @param right pieces cut right of it
  * @param skip pieces too wide for the corner
  */
-record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) {
+record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  static BesideCorner of(CutCloth cloth, List<ClothSide> sides, boolean far) {
+  static BesideCorner of(CutFabric fabric, List<FabricSide> sides, boolean far) {
     return new BesideCorner(
-        cloth,
+        fabric,
         far,
-        sides.get(far ? ClothSide.FAR_LEFT : ClothSide.NEAR_LEFT).sideCut(),
-        sides.get(far ? ClothSide.FAR_RIGHT : ClothSide.NEAR_RIGHT).sideCut(),
-        cloth.isBias() && cloth.bias().cornerDiscs() >= (far ? 2 : 1) ? tooWide(cloth, far) : 0);
+        sides.get(far ? FabricSide.FAR_LEFT : FabricSide.NEAR_LEFT).sideCut(),
+        sides.get(far ? FabricSide.FAR_RIGHT : FabricSide.NEAR_RIGHT).sideCut(),
+        fabric.isBias() && fabric.bias().cornerDiscs() >= (far ? 2 : 1) ? tooWide(fabric, far) : 0);
   }
 
-  private static int tooWide(CutCloth cloth, boolean far) {
-    double slack = far ? cloth.bias().farSlack() : cloth.bias().nearSlack();
-    double room = cloth.bias().shorter() + Rounding.TINY;
+  private static int tooWide(CutFabric fabric, boolean far) {
+    double slack = far ? fabric.bias().farSlack() : fabric.bias().nearSlack();
+    double room = fabric.bias().shorter() + Rounding.TINY;
     return (int)
-        cloth.layouts().beside().stream()
+        fabric.layouts().beside().stream()
             .mapToDouble(BesideDisc::besideLine)
             .filter(line -> line + slack > room)
             .count();
@@ -48,7 +48,7 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
     List<BesideStrip> rows = new ArrayList<>();
     int met = ties;
     for (int number = 1; number <= BesideStrips.MOST; number++) {
-      BesideStrip row = cloth.isBias() ? piece(number) : lane(number, met);
+      BesideStrip row = fabric.isBias() ? piece(number) : lane(number, met);
       rows.add(row);
       met = row.besideTies();
     }
@@ -56,22 +56,22 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
   }
 
   private int count() {
-    if (cloth.isBias()) {
+    if (fabric.isBias()) {
       return left + right == 0 ? 0 : left + 1 + right;
     }
     int before = far ? BesideStrips.MOST : 0;
-    return Math.max(0, Math.min(BesideStrips.MOST, cloth.lanes() - before));
+    return Math.max(0, Math.min(BesideStrips.MOST, fabric.lanes() - before));
   }
 
   private double from() {
-    if (!cloth.isBias()) {
-      return cloth.cut().full() * cloth.stripWidth();
+    if (!fabric.isBias()) {
+      return fabric.cut().full() * fabric.stripWidth();
     }
-    return (far ? sum() - cloth.bias().far() : cloth.bias().near()) / ROOT2;
+    return (far ? sum() - fabric.bias().far() : fabric.bias().near()) / ROOT2;
   }
 
   private double sum() {
-    return cloth.bias().longer() + cloth.bias().shorter();
+    return fabric.bias().longer() + fabric.bias().shorter();
   }
 
   private BesideStrip lane(int number, int met) {
@@ -79,18 +79,18 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
       return strip(0, 0, met, 0, 0, 0, BesideStrip.INNER);
     }
     int lane = Math.min(number, count()) - 1 + (far ? BesideStrips.MOST : 0);
-    double offered = cloth.lane(lane + 1);
-    boolean here = number <= count() && cloth.reaches(offered);
-    int ties = met + (here && !cloth.isLonger(offered) ? 1 : 0);
-    boolean cut = here && (cloth.isLonger(offered) || ties <= cloth.oddTies());
+    double offered = fabric.lane(lane + 1);
+    boolean here = number <= count() && fabric.reaches(offered);
+    int ties = met + (here && !fabric.isLonger(offered) ? 1 : 0);
+    boolean cut = here && (fabric.isLonger(offered) || ties <= fabric.oddTies());
     double piece = cut ? offered : 0;
     return strip(
         lane,
         offered,
         ties,
         piece,
-        from() + lane * cloth.stripWidth(),
-        cloth.plan().stripLength() - piece,
+        from() + lane * fabric.stripWidth(),
+        fabric.plan().stripLength() - piece,
         BesideStrip.INNER);
   }
 
@@ -104,15 +104,15 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
     }
     int lane = laneOf(at);
     double piece = lengthOf(at, lane);
-    double depth = from() + lane * cloth.stripWidth();
+    double depth = from() + lane * fabric.stripWidth();
     int first = far == (at > left) ? BesideStrip.OUTER : BesideStrip.INNER;
     return strip(lane, piece, 0, piece, depth, start(at, depth, piece), first);
   }
 
-  /** In the very corner of the cloth, between the left pieces and the right ones. */
+  /** In the very corner of the fabric, between the left pieces and the right ones. */
   private BesideStrip rest() {
-    double longer = far ? cloth.bias().longer() : 0;
-    double shorter = far ? cloth.bias().shorter() : 0;
+    double longer = far ? fabric.bias().longer() : 0;
+    double shorter = far ? fabric.bias().shorter() : 0;
     return strip(
         0, 0, 0, 0, (longer + shorter) / ROOT2, (longer - shorter) / ROOT2, BesideStrip.INNER);
   }
@@ -124,7 +124,7 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
   }
 
   private double lengthOf(int at, int lane) {
-    CornerStrips row = cloth.corners().get(far ? lane : -lane - 1);
+    CornerStrips row = fabric.corners().get(far ? lane : -lane - 1);
     if (at <= left) {
       return far ? row.farLeft() : row.nearLeft();
     }
@@ -132,18 +132,18 @@ record BesideCorner(CutCloth cloth, boolean far, int left, int right, int skip) 
   }
 
   private double start(int at, double depth, double piece) {
-    double outer = depth + cloth.stripWidth();
+    double outer = depth + fabric.stripWidth();
     if (at <= left) {
-      return far ? ROOT2 * cloth.bias().longer() - outer - cloth.shift() - piece : -depth;
+      return far ? ROOT2 * fabric.bias().longer() - outer - fabric.shift() - piece : -depth;
     }
-    return far ? outer - cloth.shift() - ROOT2 * cloth.bias().shorter() : depth - piece;
+    return far ? outer - fabric.shift() - ROOT2 * fabric.bias().shorter() : depth - piece;
   }
 
   private BesideStrip strip(
       int lane, double offered, int ties, double piece, double depth, double start, int first) {
     boolean inner = first == BesideStrip.INNER;
-    double slant = piece > 0 ? cloth.shift() : 0;
-    double outer = depth + (piece > 0 ? cloth.stripWidth() : 0);
+    double slant = piece > 0 ? fabric.shift() : 0;
+    double outer = depth + (piece > 0 ? fabric.stripWidth() : 0);
     double end = start + piece;
     Runs runs =
         inner

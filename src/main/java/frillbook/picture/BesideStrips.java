@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
  * Strips beside discs, as one line round them all. On the bias they are the pieces left and right
  * of the disc in one corner, on straight grain the first or the next lanes beside the discs.
  *
- * <p>The line goes round each strip and on along a cut line or an edge of the cloth. On the bias it
- * takes the left pieces, rests in the corner of the cloth, so as not to cross the disc, and takes
- * the right ones.
+ * <p>The line goes round each strip and on along a cut line or an edge of the fabric. On the bias
+ * it takes the left pieces, rests in the corner of the fabric, so as not to cross the disc, and
+ * takes the right ones.
  *
  * @param besideLeftCut left pieces that are cut
  * @param besideRightCut right pieces
@@ -75,7 +75,7 @@ public record BesideStrips(
    * @param besideRun along the strips, in the unit of the brief
    * @param besideStack across them
    * @param besideX along the selvage; 1 is the height of the picture
-   * @param besideY across the cloth
+   * @param besideY across the fabric
    */
   public record BesidePoint(double besideRun, double besideStack, double besideX, double besideY) {}
 

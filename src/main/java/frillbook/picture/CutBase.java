@@ -3,7 +3,7 @@ package frillbook.picture;
 import frillbook.discs.BasePlaces;
 
 /**
- * The base cloth as it is cut; lengths in the unit of the brief.
+ * The base fabric as it is cut; lengths in the unit of the brief.
  *
  * @param places of the pieces
  * @param length left of the bought length after washing

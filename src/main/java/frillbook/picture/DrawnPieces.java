@@ -15,7 +15,7 @@ final class DrawnPieces {
 
   /**
    * The point that lies {@code step} from the place of each piece. The first {@code drawn} pieces
-   * have one; those of the others lie in the corner of the cloth, where nothing is seen of them.
+   * have one; those of the others lie in the corner of the fabric, where nothing is seen of them.
    */
   static List<Spot> from(List<Spot> places, int drawn, Spot step) {
     return IntStream.range(0, MOST)

@@ -7,7 +7,7 @@ import java.util.List;
  * About how the price of the order moves with the look, as shares of the plan: what grows with the
  * strip or with the rows is scaled, the rest stays.
  *
- * @param stripCost what grows with the flat length beside cloth: wages and thread
+ * @param stripCost what grows with the flat length beside fabric: wages and thread
  * @param rowCost what grows with the rows alone: wages
  * @param fullerMorePrice how much more half a time fuller; 0 for no more than the plan
  * @param closerMorePrice how much more with rings a fifth closer
@@ -29,28 +29,28 @@ public record LeaningPrices(
   /**
    * What the estimate starts from.
    *
-   * @param clothCost charged for frill cloth
+   * @param fabricCost charged for frill fabric
    */
   public record Base(
-      double flatLength, double clothCost, double stripCost, double rowCost, double costTotal) {}
+      double flatLength, double fabricCost, double stripCost, double rowCost, double costTotal) {}
 
-  public static LeaningPrices of(Brief brief, Leanings cloth, Base base) {
+  public static LeaningPrices of(Brief brief, Leanings fabric, Base base) {
     double planned = brief.cushion().ringSpacing();
     double overhead = 1 + brief.money().overheadRate();
     List<FullerPrice> fullers =
-        cloth.fullers().stream()
-            .map(to -> price(base, overhead, to.fullerFlat(), to.fullerCloth(), 1))
+        fabric.fullers().stream()
+            .map(to -> price(base, overhead, to.fullerFlat(), to.fullerFabric(), 1))
             .map(FullerPrice::new)
             .toList();
     List<CloserPrice> closers =
-        cloth.closers().stream()
+        fabric.closers().stream()
             .map(
                 to ->
                     price(
                         base,
                         overhead,
                         to.closerFlat(),
-                        to.closerCloth(),
+                        to.closerFabric(),
                         planned / to.closerSpacing()))
             .map(CloserPrice::new)
             .toList();
@@ -64,9 +64,9 @@ public record LeaningPrices(
   }
 
   /** {@code rows} is the sewn length over the planned one. */
-  private static double price(Base base, double overhead, double flat, double cloth, double rows) {
+  private static double price(Base base, double overhead, double flat, double fabric, double rows) {
     double more =
-        (cloth - 1) * base.clothCost()
+        (fabric - 1) * base.fabricCost()
             + (flat / base.flatLength() - 1) * base.stripCost()
             + (rows - 1) * base.rowCost();
     return base.costTotal() > 0 ? 1 + overhead * more / base.costTotal() : 1;

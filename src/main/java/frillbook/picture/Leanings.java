@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * About how the cloth of the order moves with the look, as shares of the plan: what grows with the
+ * About how the fabric of the order moves with the look, as shares of the plan: what grows with the
  * strip is scaled, the rest stays. An estimate: no new layout is sought.
  *
- * @param discShare share of the cloth in use that is overlays
- * @param fullerMoreCloth how much more half a time fuller; 0 for no more than the plan
- * @param closerMoreCloth how much more with rings a fifth closer
+ * @param discShare share of the fabric in use that is matching discs
+ * @param fullerMoreFabric how much more half a time fuller; 0 for no more than the plan
+ * @param closerMoreFabric how much more with rings a fifth closer
  */
 public record Leanings(
     double discShare,
-    double fullerMoreCloth,
-    double closerMoreCloth,
+    double fullerMoreFabric,
+    double closerMoreFabric,
     List<Fuller> fullers,
     List<Closer> closers) {
   static final int HALF_A_TIME_FULLER = 5;
@@ -23,29 +23,29 @@ public record Leanings(
 
   private static final int POINTS = 7;
 
-  /** Another fullness; 1 is the plan's cloth. */
-  public record Fuller(double fullerFullness, double fullerFlat, double fullerCloth) {}
+  /** Another fullness; 1 is the plan's fabric. */
+  public record Fuller(double fullerFullness, double fullerFlat, double fullerFabric) {}
 
-  /** Another ring spacing; 1 is the plan's cloth. */
-  public record Closer(double closerSpacing, double closerFlat, double closerCloth) {}
+  /** Another ring spacing; 1 is the plan's fabric. */
+  public record Closer(double closerSpacing, double closerFlat, double closerFabric) {}
 
   /**
    * What the estimate starts from.
    *
-   * @param discCloth overlays as a length of the usable width
-   * @param usedCloth overlays and strips likewise
+   * @param discFabric matching discs as a length of the usable width
+   * @param usedFabric matching discs and strips likewise
    */
   public record Base(
-      double stitchedLength, double flatLength, double discCloth, double usedCloth) {}
+      double stitchedLength, double flatLength, double discFabric, double usedFabric) {}
 
   public static Leanings of(Brief brief, Base base) {
-    var scaled = new Scaled(brief, base, base.discCloth() / base.usedCloth());
+    var scaled = new Scaled(brief, base, base.discFabric() / base.usedFabric());
     List<Fuller> fullers = IntStream.rangeClosed(1, POINTS).mapToObj(scaled::fuller).toList();
     List<Closer> closers = IntStream.rangeClosed(1, POINTS).mapToObj(scaled::closer).toList();
     return new Leanings(
         scaled.discShare(),
-        fullers.get(HALF_A_TIME_FULLER).fullerCloth() - 1,
-        closers.get(A_FIFTH_CLOSER).closerCloth() - 1,
+        fullers.get(HALF_A_TIME_FULLER).fullerFabric() - 1,
+        closers.get(A_FIFTH_CLOSER).closerFabric() - 1,
         fullers,
         closers);
   }
@@ -54,7 +54,7 @@ public record Leanings(
     Fuller fuller(int point) {
       double fullness = Math.max(1, brief.frill().fullness() + (point - 4) / 4.0);
       double flat = base.stitchedLength() * fullness + brief.frill().endAllowance();
-      return new Fuller(fullness, flat, cloth(flat));
+      return new Fuller(fullness, flat, fabric(flat));
     }
 
     Closer closer(int point) {
@@ -62,10 +62,10 @@ public record Leanings(
       double spacing = planned * (1 + (point - 4) / 10.0);
       double end = brief.frill().endAllowance();
       double flat = (base.flatLength() - end) * planned / spacing + end;
-      return new Closer(spacing, flat, cloth(flat));
+      return new Closer(spacing, flat, fabric(flat));
     }
 
-    private double cloth(double flat) {
+    private double fabric(double flat) {
       return discShare + (1 - discShare) * flat / base.flatLength();
     }
   }

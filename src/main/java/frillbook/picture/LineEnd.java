@@ -1,11 +1,11 @@
 package frillbook.picture;
 
 /**
- * How far the ends of all cut lines on one side lie from an edge of the cloth: as far as the line's
- * own mark, less {@code from}, but within the cloth.
+ * How far the ends of all cut lines on one side lie from an edge of the fabric: as far as the
+ * line's own mark, less {@code from}, but within the fabric.
  *
  * @param from what is taken off the mark
- * @param most what the cloth allows
+ * @param most what the fabric allows
  */
 public record LineEnd(double from, double most) {
   /** As long as the picture is wide. */

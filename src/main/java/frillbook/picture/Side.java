@@ -7,17 +7,17 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The cushion from the side, flat and stuffed; 1 is half the diameter and one frill height.
+ * The cushion from the side, flat and filled; 1 is half the diameter and one frill height.
  *
  * @param sideScale diameter and twice the frill height
- * @param sideWide half of the stuffed diameter, in the picture
- * @param sideThick half of the stuffed thickness
+ * @param sideWide half of the filled diameter, in the picture
+ * @param sideThick half of the filled thickness
  * @param sideFlat half of the diameter laid flat
  * @param sideFrill frill height
  * @param balloonStep radians from point to point of the outline
  * @param balloonDepth height of a balloon of radius 1, by the mid-point rule
  * @param balloons quarter of its outline, from the middle to the edge
- * @param sides the stuffed outline, once round from the right
+ * @param sides the filled outline, once round from the right
  * @param sideFlats the cushion laid flat
  * @param sideFrills the free edge of the frill, from the right
  */
@@ -59,8 +59,8 @@ public record Side(
 
   public static Side of(Brief brief, Filling filling) {
     double scale = brief.cushion().diameter() + 2 * brief.frill().frillHeight();
-    double wide = filling.stuffedDiameter() / scale;
-    double thick = filling.stuffedThickness() / scale;
+    double wide = filling.filledDiameter() / scale;
+    double thick = filling.filledThickness() / scale;
     double flat = brief.cushion().diameter() / scale;
     double frill = 2 * brief.frill().frillHeight() / scale;
     double[] drops = drops();
@@ -125,7 +125,7 @@ public record Side(
         new SideFlatPoint(right, FLAT));
   }
 
-  /** Tips and hollows in turn, so that the edge reads as cloth. */
+  /** Tips and hollows in turn, so that the edge reads as fabric. */
   private static List<SideFrillPoint> frill(List<SidePoint> outline, double high) {
     return IntStream.rangeClosed(0, 2 * STEPS)
         .mapToObj(

@@ -8,13 +8,13 @@ package frillbook.picture;
 public record Turning(double xRun, double xStack, double yRun, double yStack) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  static Turning of(CutCloth cloth) {
-    double one = 1 / cloth.scale();
+  static Turning of(CutFabric fabric) {
+    double one = 1 / fabric.scale();
     double slant = one / ROOT2;
-    if (!cloth.isBias()) {
-      return cloth.turn() == 0 ? new Turning(one, 0, 0, one) : new Turning(0, one, one, 0);
+    if (!fabric.isBias()) {
+      return fabric.turn() == 0 ? new Turning(one, 0, 0, one) : new Turning(0, one, one, 0);
     }
-    return cloth.turn() == 0
+    return fabric.turn() == 0
         ? new Turning(slant, slant, -slant, slant)
         : new Turning(-slant, slant, -slant, -slant);
   }

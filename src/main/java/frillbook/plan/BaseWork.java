@@ -1,21 +1,21 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.discs.BasePlaces;
 import frillbook.picture.BasePicture;
 import frillbook.picture.CutBase;
 
 /**
- * Bases and backs on a cloth that is wide enough for them.
+ * Bases and backs on a fabric that is wide enough for them.
  *
- * @param baseClothOrder what to ask for, in yards or metres
+ * @param baseFabricOrder what to ask for, in yards or metres
  */
-public record BaseWork(BaseCloth base, double baseClothOrder, BasePicture picture) {
+public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture picture) {
 
   static BaseWork of(SizedBrief sized, Sizes sizes) {
     Brief brief = sized.brief();
-    BaseCloth base = BaseCloth.of(brief, sized.discs(), sized.baseCloth());
+    BaseFabric base = BaseFabric.of(brief, sized.discs(), sized.baseFabric());
     CutBase cut =
         new CutBase(
             new BasePlaces(brief.cushion().quantity(), sizes.discs(), base),

@@ -53,7 +53,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
   private LeaningPrices.Base base(Costs costs) {
     return new LeaningPrices.Base(
         order.strip().flatLength(),
-        materials.charged(MaterialName.FRILL_CLOTH),
+        materials.charged(MaterialName.FRILL_FABRIC),
         wages(TaskName.CUT_STRIPS, TaskName.JOIN_STRIPS, TaskName.FINISH_EDGE, TaskName.GATHER)
             + materials.charged(MaterialName.THREAD),
         wages(TaskName.MARK_RINGS, TaskName.SEW_ROWS),

@@ -13,7 +13,7 @@ import java.util.Optional;
  *
  * @param look empty for a choice that is left out
  * @param made what it comes to; none where it cannot be made
- * @param search for its cloth
+ * @param search for its fabric
  */
 record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch search) {
 
@@ -23,12 +23,12 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
    * @param rings of one cushion
    * @param stitched length of its rows
    * @param flat length of its strip before gathering
-   * @param cloth frill cloth to buy for the order
-   * @param used of that, after washing, by strips and overlays
+   * @param fabric frill fabric to buy for the order
+   * @param used of that, after washing, by strips and matching discs
    */
-  record Made(int rings, double stitched, double flat, double cloth, double used) {
-    static Made of(Rings rings, StripLength strip, double cloth, double used) {
-      return new Made(rings.ringCount(), rings.stitchedLength(), strip.flatLength(), cloth, used);
+  record Made(int rings, double stitched, double flat, double fabric, double used) {
+    static Made of(Rings rings, StripLength strip, double fabric, double used) {
+      return new Made(rings.ringCount(), rings.stitchedLength(), strip.flatLength(), fabric, used);
     }
   }
 
@@ -56,7 +56,7 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
 
   private static Candidate searched(SizedBrief sized, Sizes sizes) {
     Brief brief = sized.brief();
-    Grain grain = brief.cloth().grain();
+    Grain grain = brief.fabric().grain();
     Rings rings = Rings.of(brief, sized.rows());
     StripLength strip = StripLength.of(brief, rings.stitchedLength());
     FrillCutting cutting = sized.cuttingOf(strip.orderFlatLength());

@@ -12,9 +12,10 @@ import frillbook.measure.Rounding;
  * there is a plan.
  *
  * @param rowsFit at least one ring lies between centre gap and edge clearance
- * @param discFitsCloth an overlay fits the frill cloth's usable width
- * @param stripsFitCloth strips fit it in the chosen grain, as far as overlays let them be tried
- * @param baseFitsCloth bases and backs fit the width of theirs
+ * @param discFitsFabric a matching disc fits the frill fabric's usable width
+ * @param stripsFitFabric strips fit it in the chosen grain, as far as matching discs let them be
+ *     tried
+ * @param baseFitsFabric bases and backs fit the width of theirs
  * @param orderIsWorkable the order is small enough for the search of a length to find it
  * @param interfacingFits interfacing is as wide as a base, where there is any
  * @param marginIsPossible a profit reckoned as a margin is at most 95 % of the price
@@ -25,9 +26,9 @@ import frillbook.measure.Rounding;
 public record Checks(
     boolean inputsOk,
     boolean rowsFit,
-    boolean discFitsCloth,
-    boolean stripsFitCloth,
-    boolean baseFitsCloth,
+    boolean discFitsFabric,
+    boolean stripsFitFabric,
+    boolean baseFitsFabric,
     boolean orderIsWorkable,
     boolean interfacingFits,
     boolean marginIsPossible,
@@ -44,7 +45,7 @@ public record Checks(
   static Checks of(Brief brief, Sizes sizes) {
     boolean rows = sizes.rows().leaveRoomFor(brief.cushion());
     boolean disc = discFits(sizes);
-    boolean strips = !disc || sizes.starts().of(brief.cloth().grain()).can();
+    boolean strips = !disc || sizes.starts().of(brief.fabric().grain()).can();
     boolean base = baseFits(sizes);
     boolean workable = workable(brief, sizes);
     boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
@@ -54,13 +55,13 @@ public record Checks(
     return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
   }
 
-  /** Whether the frill cloth can be laid out, the rows left out of account. */
-  boolean clothFits() {
-    return discFitsCloth && stripsFitCloth && orderIsWorkable;
+  /** Whether the frill fabric can be laid out, the rows left out of account. */
+  boolean fabricFits() {
+    return discFitsFabric && stripsFitFabric && orderIsWorkable;
   }
 
   private static boolean discFits(Sizes sizes) {
-    return sizes.discs().overlayCount() == 0
+    return sizes.discs().matchingDiscCount() == 0
         || Rounding.settle(sizes.usableWidth() - sizes.discs().baseCutDiameter()) >= 0;
   }
 
@@ -87,6 +88,6 @@ public record Checks(
             * brief.frill().fullness()
             * brief.cushion().quantity();
     double length = run * sizes.strip().stripCutWidth() / sizes.usableWidth();
-    return length / brief.cloth().buyStep() <= MOST_STEPS;
+    return length / brief.fabric().buyStep() <= MOST_STEPS;
   }
 }

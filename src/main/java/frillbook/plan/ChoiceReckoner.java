@@ -37,7 +37,7 @@ record ChoiceReckoner(
         made.rings(),
         made.stitched(),
         made.flat(),
-        made.cloth(),
+        made.fabric(),
         strips,
         joins,
         metres,
@@ -63,16 +63,16 @@ record ChoiceReckoner(
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
   double meanStripNet() {
-    return (order.cut().joinedLength() - order.cut().joinTakeup()) / order.cut().runCount();
+    return (order.cut().joinedLength() - order.cut().joinLoss()) / order.cut().runCount();
   }
 
   private int joins(Candidate.Made made) {
-    double net = made.flat() * order.quantity() - order.cut().joinTakeup();
+    double net = made.flat() * order.quantity() - order.cut().joinLoss();
     return Math.max(0, Rounding.up(net / meanStripNet()) - 1);
   }
 
   private int strips(int joins) {
-    return joins + 1 + brief().cloth().spareStrips();
+    return joins + 1 + brief().fabric().spareStrips();
   }
 
   private double thread(Change change) {
@@ -104,13 +104,13 @@ record ChoiceReckoner(
 
   private double frill(Candidate.Made made) {
     double used = made.used() / order.sizes().usableShare();
-    double length = isBought() ? made.cloth() : used;
-    return length / brief().unit().unitsPerLong() * prices().frillCloth();
+    double length = isBought() ? made.fabric() : used;
+    return length / brief().unit().unitsPerLong() * prices().frillFabric();
   }
 
   private double thread(double metres) {
-    double spools = metres / brief().thread().spoolLength();
-    return (isBought() ? Rounding.up(spools) : spools) * prices().thread();
+    double reels = metres / brief().thread().reelLength();
+    return (isBought() ? Rounding.up(reels) : reels) * prices().thread();
   }
 
   private boolean isBought() {

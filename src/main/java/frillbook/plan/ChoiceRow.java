@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param choiceNo 1 is the brief itself
  * @param look empty for a choice that is left out
  * @param choiceFits whether it can be made
- * @param choiceFound whether a length of cloth was found for it
+ * @param choiceFound whether a length of fabric was found for it
  * @param figures what it comes to; none where it does not fit
  */
 public record ChoiceRow(
@@ -23,7 +23,7 @@ public record ChoiceRow(
   /** What becomes of a look. */
   public enum Fits implements Coded {
     FITS,
-    /** Rows or cloth do not allow it. */
+    /** Rows or fabric do not allow it. */
     FAILS,
     LEFT_OUT
   }
@@ -42,7 +42,7 @@ public record ChoiceRow(
    * @param choiceRings of one cushion
    * @param choiceStitched length of the rows of one cushion
    * @param choiceFlat length of the strip of one cushion
-   * @param choiceCloth frill cloth to buy
+   * @param choiceFabric frill fabric to buy
    * @param choiceStrips strips to cut; an estimate but for the brief itself
    * @param choiceJoins joins; an estimate but for the brief itself
    * @param choiceThread in metres
@@ -54,7 +54,7 @@ public record ChoiceRow(
       int choiceRings,
       double choiceStitched,
       double choiceFlat,
-      double choiceCloth,
+      double choiceFabric,
       int choiceStrips,
       int choiceJoins,
       double choiceThread,
@@ -63,7 +63,7 @@ public record ChoiceRow(
       Optional<Asked> asked) {}
 
   /**
-   * @param choiceFrillCost frill cloth as charged
+   * @param choiceFrillCost frill fabric as charged
    * @param choiceThreadCost thread as charged
    * @param choiceMaterials charged, all of them
    * @param choiceLabour wages

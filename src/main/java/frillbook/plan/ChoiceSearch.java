@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How much frill cloth another look takes, in the grain of the brief. Lengths are in its unit.
+ * How much frill fabric another look takes, in the grain of the brief. Lengths are in its unit.
  *
  * @param rowsFit whether a ring fits and the order is not too large to search
  * @param order what is to be cut; none where no ring fits or the order is too large to search
- * @param found whether a length of cloth was found
+ * @param found whether a length of fabric was found
  * @param bought none where none was found
- * @param straightTrials lengths tried across or along the cloth; none for bias
+ * @param straightTrials lengths tried across or along the fabric; none for bias
  * @param biasTrials lengths tried on the bias; none for straight grain
  */
 public record ChoiceSearch(
@@ -55,7 +55,7 @@ public record ChoiceSearch(
       int searchRows) {}
 
   /**
-   * @param buyLength frill cloth to buy
+   * @param buyLength frill fabric to buy
    */
   public record Bought(double buyLength) {}
 

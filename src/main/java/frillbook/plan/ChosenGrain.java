@@ -2,12 +2,12 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.cutting.GrainPlan;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import frillbook.materials.Interfacing;
-import frillbook.picture.ClothPicture;
-import frillbook.picture.CutCloth;
+import frillbook.picture.CutFabric;
+import frillbook.picture.FabricPicture;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.strip.Join;
 import java.util.List;
@@ -18,12 +18,12 @@ import java.util.stream.IntStream;
  * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, what it all comes
  * to, and how it lies.
  *
- * @param frillClothOrder what to ask for, in yards or metres
+ * @param frillFabricOrder what to ask for, in yards or metres
  * @param guideJoinCount joins in the first cushion, of those listed
  */
 public record ChosenGrain(
     CutTotals total,
-    double frillClothOrder,
+    double frillFabricOrder,
     List<CutPiece> cutList,
     List<ShortStrips> shortStrips,
     List<JoinPlace> joins,
@@ -31,14 +31,14 @@ public record ChosenGrain(
     List<JoinWorking> joinWorkings,
     int guideJoinCount,
     Costing costing,
-    ClothPicture picture) {
+    FabricPicture picture) {
 
   static ChosenGrain of(
       SizedBrief sized,
       Sizes sizes,
       Checks checks,
       Frill frill,
-      Optional<BaseCloth> base,
+      Optional<BaseFabric> base,
       FrillCutting cutting,
       GrainPlans layouts,
       GrainPlan plan) {
@@ -52,7 +52,7 @@ public record ChosenGrain(
             frill.rings(),
             frill.strip(),
             total,
-            cutting.usedLength(brief.cloth().grain()),
+            cutting.usedLength(brief.fabric().grain()),
             Interfacing.of(brief, sizes.discs()));
     return new ChosenGrain(
         total,
@@ -74,20 +74,20 @@ public record ChosenGrain(
       FrillCutting cutting,
       GrainPlans layouts,
       GrainPlan plan) {
-    Join join = cutting.join(brief.cloth().grain());
+    Join join = cutting.join(brief.fabric().grain());
     return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinCount()))
         .mapToObj(
             n -> {
-              double seam = layouts.netOf(n, plan, join) + join.takeup() / 2;
+              double seam = layouts.netOf(n, plan, join) + join.loss() / 2;
               return JoinPlace.of(n, seam, frill.strip().flatLength(), brief, frill.rings());
             })
         .toList();
   }
 
-  private static ClothPicture picture(
+  private static FabricPicture picture(
       Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
-    return ClothPicture.of(
-        new CutCloth(
+    return FabricPicture.of(
+        new CutFabric(
             brief,
             layouts,
             plan,

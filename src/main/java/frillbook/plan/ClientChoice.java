@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 public record ClientChoice(String clientChoice, Optional<Terms> terms) {
 
   /**
-   * @param clientFullness cloth in the frill over the line it is sewn to
+   * @param clientFullness fabric in the frill over the line it is sewn to
    * @param clientRings turns of the frill
    * @param clientPriceEach tax included
    * @param clientPriceTotal tax included

@@ -1,11 +1,11 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.fill.Filling;
 import frillbook.materials.Interfacing;
-import frillbook.materials.Mass;
 import frillbook.materials.Materials;
+import frillbook.materials.Weight;
 import frillbook.naming.Prefixed;
 import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
@@ -17,20 +17,20 @@ import java.util.Optional;
  * What the order takes, lasts and costs, and two other looks beside it.
  *
  * @param zipCount one for each zipped back
- * @param frillUsedLength cloth in frills and overlays as a length of the usable width, after
+ * @param frillUsedLength fabric in frills and matching discs as a length of the usable width, after
  *     washing, in the unit of the brief
  * @param meanStripNet what a strip of the run adds to it on average
- * @param two search for the cloth of the second choice
+ * @param two search for the fabric of the second choice
  * @param three the same for the third
  * @param choices the brief itself and both others
- * @param leanings how the cloth moves with the look
+ * @param leanings how the fabric moves with the look
  * @param bill empty where bases or interfacing do not fit
  */
 public record Costing(
     ThreadNeed thread,
     Interfacing interfacing,
     int zipCount,
-    Mass mass,
+    Weight weight,
     double frillUsedLength,
     Hours hours,
     double meanStripNet,
@@ -40,7 +40,7 @@ public record Costing(
     Leanings leanings,
     Optional<Bill> bill) {
 
-  static Costing of(PlannedOrder order, Checks checks, Optional<BaseCloth> base) {
+  static Costing of(PlannedOrder order, Checks checks, Optional<BaseFabric> base) {
     Brief brief = order.brief();
     Filling filling = Filling.of(brief);
     ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
@@ -63,7 +63,7 @@ public record Costing(
         thread,
         order.interfacing(),
         order.zipCount(),
-        mass(order, filling),
+        weight(order, filling),
         order.frillUsedLength(),
         hours,
         reckoner.meanStripNet(),
@@ -75,16 +75,16 @@ public record Costing(
             m -> new Billing(order, m, hours, leanings).of(choices, checks.marginIsPossible())));
   }
 
-  private static Mass mass(PlannedOrder order, Filling filling) {
+  private static Weight weight(PlannedOrder order, Filling filling) {
     // Bias strips that stretch are cut shorter than they join, and weigh what was cut.
     double cutLength = order.strip().flatLength() / order.sizes().joinGain();
     double stripArea = cutLength * order.sizes().strip().stripCutWidth();
-    return Mass.of(order.brief(), order.sizes().discs(), stripArea, filling.fillEach());
+    return Weight.of(order.brief(), order.sizes().discs(), stripArea, filling.fillEach());
   }
 
   private static Leanings leanings(PlannedOrder order) {
-    int overlays = order.sizes().discs().overlayCount();
-    double discs = overlays * order.sizes().discs().discArea() / order.sizes().usableWidth();
+    int matchingDiscs = order.sizes().discs().matchingDiscCount();
+    double discs = matchingDiscs * order.sizes().discs().discArea() / order.sizes().usableWidth();
     return Leanings.of(
         order.brief(),
         new Leanings.Base(

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One line of the list of pieces to cut from the bought frill cloth.
+ * One line of the list of pieces to cut from the bought frill fabric.
  *
  * @param cutPiece what it is
  * @param cutCount how many; 0 where there are none
@@ -25,7 +25,7 @@ public record CutPiece(Piece cutPiece, int cutCount, Optional<Size> size) {
     double disc = sizes.discs().baseCutDiameter();
     double width = sizes.strip().stripCutWidth();
     List<CutPiece> pieces = new ArrayList<>();
-    pieces.add(of(Piece.OVERLAY_DISC, sizes.discs().overlayCount(), disc, disc));
+    pieces.add(of(Piece.MATCHING_DISC, sizes.discs().matchingDiscCount(), disc, disc));
     pieces.add(of(Piece.FULL_STRIP, plan.cut().all().full(), plan.stripLength(), width));
     layouts
         .oddLengths(plan)

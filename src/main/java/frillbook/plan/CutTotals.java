@@ -11,10 +11,10 @@ import frillbook.straight.StraightPlan;
 import frillbook.strip.Join;
 
 /**
- * What is cut from the frill cloth in the chosen grain, for the whole order.
+ * What is cut from the frill fabric in the chosen grain, for the whole order.
  *
  * @param stripLength cut length of a full strip
- * @param joinTakeup length lost at every join
+ * @param joinLoss length lost at every join
  * @param fullCount full strips cut
  * @param oddCount shorter strips cut
  * @param stripCount strips cut, spares included
@@ -22,9 +22,9 @@ import frillbook.strip.Join;
  * @param joinCount joins in the run
  * @param shortestCut cut length of the shortest strip cut
  * @param joinedLength of the run
- * @param buyLength cloth to buy
- * @param clothLowerBound area of the pieces over the usable width, rounded up to the buy step
- * @param clothRatio bought over lower bound
+ * @param buyLength fabric to buy
+ * @param fabricLowerBound area of the pieces over the usable width, rounded up to the buy step
+ * @param fabricRatio bought over lower bound
  * @param firstStripLength cut length of the longest strip that is cut
  * @param joinsUnlisted joins beyond those that are listed
  * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
@@ -33,12 +33,12 @@ import frillbook.strip.Join;
  * @param markStep from one cut line to the next along the edge
  * @param nearDiscPush how far a disc in the near corner is moved in along each edge
  * @param discPush the same in the far corner
- * @param overlayStart where lines of overlays begin: from the edge the strips start at, on the bias
- *     from the end of the cloth that is laid out first; 0 where there are none
+ * @param matchingDiscStart where lines of matching discs begin: from the edge the strips start at,
+ *     on the bias from the end of the fabric that is laid out first; 0 where there are none
  */
 public record CutTotals(
     double stripLength,
-    double joinTakeup,
+    double joinLoss,
     int fullCount,
     int oddCount,
     int stripCount,
@@ -47,8 +47,8 @@ public record CutTotals(
     double shortestCut,
     double joinedLength,
     double buyLength,
-    double clothLowerBound,
-    double clothRatio,
+    double fabricLowerBound,
+    double fabricRatio,
     double firstStripLength,
     int joinsUnlisted,
     int discsPerLine,
@@ -57,18 +57,18 @@ public record CutTotals(
     double markStep,
     double nearDiscPush,
     double discPush,
-    double overlayStart) {
+    double matchingDiscStart) {
 
   static CutTotals of(
       Brief brief, Sizes sizes, FrillCutting cutting, GrainPlans layouts, GrainPlan plan) {
-    Grain grain = brief.cloth().grain();
+    Grain grain = brief.fabric().grain();
     boolean isBias = grain == Grain.BIAS;
     Join join = cutting.join(grain);
     StripsCut cut = plan.cut();
-    double joined = layouts.netOf(cut.run().count(), plan, join) + join.takeup();
+    double joined = layouts.netOf(cut.run().count(), plan, join) + join.loss();
     return new CutTotals(
         plan.stripLength(),
-        join.takeup(),
+        join.loss(),
         cut.all().full(),
         cut.all().odd(),
         cut.all().count(),
@@ -87,15 +87,15 @@ public record CutTotals(
         isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
         plan instanceof BiasPlan bias && bias.cornerDiscs() >= 1 ? bias.nearSlack() / 2 : 0,
         plan instanceof BiasPlan bias && bias.cornerDiscs() >= 2 ? bias.farSlack() / 2 : 0,
-        overlayStart(plan, sizes));
+        matchingDiscStart(plan, sizes));
   }
 
-  private static double overlayStart(GrainPlan plan, Sizes sizes) {
-    int overlays = sizes.discs().overlayCount();
+  private static double matchingDiscStart(GrainPlan plan, Sizes sizes) {
+    int matchingDiscs = sizes.discs().matchingDiscCount();
     if (plan instanceof BiasPlan bias) {
-      return overlays > bias.cornerDiscs() ? bias.usableLength() - bias.bandLength() : 0;
+      return matchingDiscs > bias.cornerDiscs() ? bias.usableLength() - bias.bandLength() : 0;
     }
-    return plan instanceof StraightPlan straight && overlays > 0
+    return plan instanceof StraightPlan straight && matchingDiscs > 0
         ? straight.full() * sizes.strip().stripCutWidth()
         : 0;
   }

@@ -12,12 +12,12 @@ import java.util.Optional;
  * One grain of the three set side by side.
  *
  * @param grainName the grain
- * @param grainFits whether the cloth is wide enough
+ * @param grainFits whether the fabric is wide enough
  * @param figures the plan's figures; none where it is not
  */
 public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figures) {
 
-  /** Whether strips and discs lie on the cloth in a grain. */
+  /** Whether strips and discs lie on the fabric in a grain. */
   public enum Fits implements Coded {
     FITS,
     TOO_NARROW
@@ -26,7 +26,7 @@ public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figure
   /**
    * @param grainStrips strips cut
    * @param grainJoins joins in the run
-   * @param grainBuy cloth to buy
+   * @param grainBuy fabric to buy
    * @param grainRatio bought over lower bound
    */
   public record Figures(int grainStrips, int grainJoins, double grainBuy, double grainRatio) {

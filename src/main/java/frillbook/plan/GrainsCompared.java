@@ -1,30 +1,30 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The cutting of a brief whose rows, strips and overlays go together.
+ * The cutting of a brief whose rows, strips and matching discs go together.
  *
- * @param cutOk whether a length of frill cloth was found in the chosen grain
+ * @param cutOk whether a length of frill fabric was found in the chosen grain
  * @param cut what follows from it
  */
 public record GrainsCompared(
     GrainPlans layouts, List<GrainRow> grains, boolean cutOk, Optional<ChosenGrain> cut) {
 
-  /** {@code base} is empty where bases or backs do not fit their cloth. */
+  /** {@code base} is empty where bases or backs do not fit their fabric. */
   static GrainsCompared of(
-      SizedBrief sized, Sizes sizes, Checks checks, Frill frill, Optional<BaseCloth> base) {
+      SizedBrief sized, Sizes sizes, Checks checks, Frill frill, Optional<BaseFabric> base) {
     Brief brief = sized.brief();
     FrillCutting cutting = sized.cuttingOf(frill.strip().orderFlatLength());
-    GrainPlans layouts = GrainPlans.of(cutting, sizes.starts(), brief.cloth().grain());
+    GrainPlans layouts = GrainPlans.of(cutting, sizes.starts(), brief.fabric().grain());
     Optional<ChosenGrain> cut =
         layouts
-            .plan(brief.cloth().grain())
+            .plan(brief.fabric().grain())
             .map(plan -> ChosenGrain.of(sized, sizes, checks, frill, base, cutting, layouts, plan));
     return new GrainsCompared(layouts, GrainRow.all(layouts), cut.isPresent(), cut);
   }

@@ -7,27 +7,27 @@ import frillbook.brief.ChoiceSpec;
  * so that only checks keep a part back.
  *
  * @param shapeInputsOk the cells of the flower are usable
- * @param clothInputsOk and those of the cloth
+ * @param fabricInputsOk and those of the fabric
  * @param makingInputsOk and those of filling, thread, interfacing and times
  * @param moneyInputsOk and those of the money
- * @param choicesInputsOk the cells of choices two and three, the flower and the cloth are
+ * @param choicesInputsOk the cells of choices two and three, the flower and the fabric are
  * @param twoOffered whether there is a second choice
  * @param threeOffered whether there is a third
  * @param shapeOk there are rows
  * @param stripOk the strip has a length and a width
- * @param clothOk lengths of frill cloth can be tried
- * @param baseOk bases and backs lie on their cloth
- * @param clothsOk a length of either cloth is found
- * @param makingOk thread, times and mass can be worked out
+ * @param fabricOk lengths of frill fabric can be tried
+ * @param baseOk bases and backs lie on their fabric
+ * @param fabricsOk a length of either fabric is found
+ * @param makingOk thread, times and weight can be worked out
  * @param materialsOk everything to buy can be
  * @param costOk what it costs can be
  * @param priceOk what to ask can be
- * @param looksOk cloth can be sought for the other choices
+ * @param looksOk fabric can be sought for the other choices
  * @param clientOk there is a page for the client
  */
 public record Guards(
     boolean shapeInputsOk,
-    boolean clothInputsOk,
+    boolean fabricInputsOk,
     boolean makingInputsOk,
     boolean moneyInputsOk,
     boolean choicesInputsOk,
@@ -35,9 +35,9 @@ public record Guards(
     boolean threeOffered,
     boolean shapeOk,
     boolean stripOk,
-    boolean clothOk,
+    boolean fabricOk,
     boolean baseOk,
-    boolean clothsOk,
+    boolean fabricsOk,
     boolean makingOk,
     boolean materialsOk,
     boolean costOk,
@@ -46,10 +46,10 @@ public record Guards(
     boolean clientOk) {
 
   /**
-   * @param cut whether a length of frill cloth was found
+   * @param cut whether a length of frill fabric was found
    */
   static Guards of(ChoiceSpec choices, Checks checks, boolean cut) {
-    boolean base = checks.baseFitsCloth();
+    boolean base = checks.baseFitsFabric();
     boolean materials = cut && base && checks.interfacingFits();
     boolean price = materials && checks.marginIsPossible();
     return new Guards(
@@ -62,7 +62,7 @@ public record Guards(
         choices.three().isPresent(),
         checks.rowsFit(),
         checks.rowsFit(),
-        checks.rowsFit() && checks.clothFits(),
+        checks.rowsFit() && checks.fabricFits(),
         base,
         cut && base,
         cut,

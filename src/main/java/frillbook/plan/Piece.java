@@ -2,9 +2,9 @@ package frillbook.plan;
 
 import frillbook.naming.Coded;
 
-/** What is cut from the frill cloth, in the order of cutting. */
+/** What is cut from the frill fabric, in the order of cutting. */
 public enum Piece implements Coded {
-  OVERLAY_DISC,
+  MATCHING_DISC,
   FULL_STRIP,
   SHORTER_STRIP
 }

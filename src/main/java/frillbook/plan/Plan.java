@@ -1,7 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
@@ -20,10 +20,10 @@ import java.util.Optional;
  * @param moneyPlaces decimals of the currency (ISO 4217); all money is rounded to them
  * @param lengthUnit of every length
  * @param guards how far the plan goes
- * @param lengthFound false where no length of cloth holds strips and spares in the chosen grain
+ * @param lengthFound false where no length of fabric holds strips and spares in the chosen grain
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
- * @param base empty where bases or backs do not fit their cloth
+ * @param base empty where bases or backs do not fit their fabric
  * @param cutting the cutting and all that follows; empty where a check says that there is none
  */
 public record Plan(
@@ -58,12 +58,12 @@ public record Plan(
     Checks checks = Checks.of(brief, sizes);
     Optional<Frill> frill = when(checks.rowsFit(), sized).map(Frill::of);
     Optional<BaseWork> base =
-        when(checks.baseFitsCloth(), sized).map(fitting -> BaseWork.of(fitting, sizes));
-    Optional<BaseCloth> cloth = base.map(BaseWork::base);
+        when(checks.baseFitsFabric(), sized).map(fitting -> BaseWork.of(fitting, sizes));
+    Optional<BaseFabric> fabric = base.map(BaseWork::base);
     Optional<GrainsCompared> cutting =
         frill
-            .filter(f -> checks.clothFits())
-            .map(f -> GrainsCompared.of(sized, sizes, checks, f, cloth));
+            .filter(f -> checks.fabricFits())
+            .map(f -> GrainsCompared.of(sized, sizes, checks, f, fabric));
     List<GuideJoin> joins =
         cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::joinsOfTheFirst).orElse(List.of());
     Filling filling = Filling.of(brief);

@@ -1,7 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseCloth;
+import frillbook.discs.BaseFabric;
 import frillbook.materials.Interfacing;
 import frillbook.materials.MaterialNeeds;
 import frillbook.rows.Rings;
@@ -45,7 +45,7 @@ record PlannedOrder(
     return brief().base().backStyle().hasZip() ? quantity() : 0;
   }
 
-  MaterialNeeds needs(BaseCloth base, double fillWeight, double threadLength) {
+  MaterialNeeds needs(BaseFabric base, double fillWeight, double threadLength) {
     double share = sizes.usableShare();
     return new MaterialNeeds(
         frillUsedLength / share,
@@ -54,8 +54,8 @@ record PlannedOrder(
         base.baseBuyLength(),
         interfacing.interfacingLength(),
         zipCount(),
-        fillWeight / brief().fill().fillBagMass(),
-        threadLength / brief().thread().spoolLength());
+        fillWeight / brief().fill().fillBagWeight(),
+        threadLength / brief().thread().reelLength());
   }
 
   Amounts amounts() {
@@ -76,7 +76,7 @@ record PlannedOrder(
   private int discCount() {
     return quantity()
         + sizes.discs().backPieceCount()
-        + sizes.discs().overlayCount()
+        + sizes.discs().matchingDiscCount()
         + interfacing.interfacingCount();
   }
 }

@@ -20,7 +20,7 @@ public record RowWork(
     Flower flower,
     Guide guide) {
 
-  /** {@code joins} are those in the first cushion; none where no cloth is found for its strips. */
+  /** {@code joins} are those in the first cushion; none where no fabric is found for its strips. */
   static RowWork of(SizedBrief sized, Frill frill, List<GuideJoin> joins) {
     Brief brief = sized.brief();
     Rings rings = frill.rings();

@@ -1,7 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
@@ -14,8 +14,8 @@ record SizedBrief(
     RowSizes rows,
     StripSizes strip,
     DiscSizes discs,
-    Cloth frillCloth,
-    Cloth baseCloth) {
+    Fabric frillFabric,
+    Fabric baseFabric) {
 
   static SizedBrief of(Brief brief) {
     return new SizedBrief(
@@ -23,21 +23,21 @@ record SizedBrief(
         RowSizes.of(brief.cushion()),
         StripSizes.of(brief),
         DiscSizes.of(brief),
-        Cloth.of(brief.cloth(), brief.cloth().fabricWidth()),
-        Cloth.of(brief.cloth(), brief.base().baseFabricWidth()));
+        Fabric.of(brief.fabric(), brief.fabric().fabricWidth()),
+        Fabric.of(brief.fabric(), brief.base().baseFabricWidth()));
   }
 
-  /** The frill cloth with its overlays and strips for a run of {@code joinedLength}. */
+  /** The frill fabric with its matching discs and strips for a run of {@code joinedLength}. */
   FrillCutting cuttingOf(double joinedLength) {
     Pieces pieces =
         new Pieces(
             strip.stripCutWidth(),
             joinedLength,
-            brief.cloth().spareStrips(),
-            brief.cloth().shortestPiece(),
-            discs.overlayCount(),
+            brief.fabric().spareStrips(),
+            brief.fabric().shortestPiece(),
+            discs.matchingDiscCount(),
             discs.baseCutDiameter(),
             brief.markingStep());
-    return FrillCutting.of(brief, strip.seamLoss(), frillCloth, pieces);
+    return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces);
   }
 }

@@ -2,7 +2,7 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainStarts;
@@ -12,12 +12,12 @@ import frillbook.strip.StripSizes;
 /**
  * Sizes known from a sound brief before it is known whether the plan works out.
  *
- * @param usableWidth of the frill cloth, between selvages, after washing
+ * @param usableWidth of the frill fabric, between selvages, after washing
  * @param usableShare of a bought length left after washing
- * @param isWashed whether the cloth is meant to shrink before it is cut
- * @param baseUsableWidth of the cloth for bases and backs
+ * @param isWashed whether the fabric is meant to shrink before it is cut
+ * @param baseUsableWidth of the fabric for bases and backs
  * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
- * @param cutLineStep distance of bias cut lines along the cloth's edge
+ * @param cutLineStep distance of bias cut lines along the fabric's edge
  * @param grainNo 1 across, 2 along, 3 bias
  * @param chosenShortestUseful the shortest strip that is cut in the chosen grain
  * @param joinPasses seams sewn for one join; a French join is sewn twice
@@ -41,8 +41,8 @@ public record Sizes(
 
   static Sizes of(SizedBrief sized) {
     Brief brief = sized.brief();
-    Grain grain = brief.cloth().grain();
-    Cloth cloth = sized.frillCloth();
+    Grain grain = brief.fabric().grain();
+    Fabric fabric = sized.frillFabric();
     // The length of the run has no part in these sizes.
     FrillCutting cutting = sized.cuttingOf(0);
     GrainStarts starts = cutting.starts();
@@ -50,10 +50,10 @@ public record Sizes(
         sized.rows(),
         sized.strip(),
         sized.discs(),
-        cloth.usableWidth(),
-        cloth.usableShare(),
-        brief.cloth().washShrinkLength() + brief.cloth().washShrinkWidth() > 0,
-        sized.baseCloth().usableWidth(),
+        fabric.usableWidth(),
+        fabric.usableShare(),
+        brief.fabric().washShrinkLength() + brief.fabric().washShrinkWidth() > 0,
+        sized.baseFabric().usableWidth(),
         cutting.join(grain).gain(),
         cutting.bias().lineStep(),
         grain.ordinal() + 1,

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * A strip's place beside discs on straight-grain cloth, counted from the last full strip.
+ * A strip's place beside discs on straight-grain fabric, counted from the last full strip.
  *
  * <p>Discs stand in lines against each other, the lines one disc diameter apart, the first line
  * touching the last full strip. A lane runs past the discs of the nearest line; how far it is from
@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  *     centre; a lane through the centre loses the radius, one at the rim nothing
  */
 public record Lane(int laneNo, int laneLine, double laneOffset, double laneHalfChord) {
-  /** Lanes considered; the cloth beside further discs is left as offcut. */
+  /** Lanes considered; the fabric beside further discs is left as offcut. */
   public static final int MOST = 32;
 
   public static List<Lane> beside(Pieces pieces) {

@@ -5,8 +5,10 @@ import frillbook.naming.Prefixed;
 /**
  * A lane beside the discs and the strip it gives in either straight grain.
  *
- * @param across discs in lines across the cloth
- * @param along discs in lines along the cloth
+ * @param crosswise discs in lines across the fabric
+ * @param lengthwise discs in lines along the fabric
  */
 public record LaneRow(
-    Lane lane, @Prefixed("across") LaneStrip across, @Prefixed("along") LaneStrip along) {}
+    Lane lane,
+    @Prefixed("crosswise") LaneStrip crosswise,
+    @Prefixed("lengthwise") LaneStrip lengthwise) {}

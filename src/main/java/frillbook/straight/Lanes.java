@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Lanes(Sheet sheet, Pieces pieces, Join join, int perLine, int lines, int full) {
 
-  /** Lanes that lie wholly on the cloth beyond the full strips. */
+  /** Lanes that lie wholly on the fabric beyond the full strips. */
   int count() {
     return Rounding.down(sheet.stack() / pieces.stripWidth()) - full;
   }

@@ -1,7 +1,7 @@
 package frillbook.straight;
 
 /**
- * A rectangle of cloth seen by straight strips.
+ * A rectangle of fabric seen by straight strips.
  *
  * @param run its extent along the strips
  * @param stack its extent across them

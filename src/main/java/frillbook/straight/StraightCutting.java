@@ -1,7 +1,7 @@
 package frillbook.straight;
 
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
@@ -9,9 +9,9 @@ import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
 
-/** Straight strips and discs on one cloth, across it or along it. */
+/** Straight strips and discs on one fabric, across it or along it. */
 public record StraightCutting(
-    Grain grain, Cloth cloth, Pieces pieces, Join join, List<Lane> beside) {
+    Grain grain, Fabric fabric, Pieces pieces, Join join, List<Lane> beside) {
 
   /** Every length tried, in order. */
   public List<StraightTrial> trials(int searchRows) {
@@ -20,7 +20,7 @@ public record StraightCutting(
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public StraightTrial attempt(int steps, int tooSmall) {
-    double usable = steps * cloth.buyStep() * cloth.usableShare();
+    double usable = steps * fabric.buyStep() * fabric.usableShare();
     Sheet sheet = sheet(usable);
     Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
     Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));
@@ -36,11 +36,11 @@ public record StraightCutting(
         enough ? tooSmall : steps);
   }
 
-  /** The cloth as the strips see it when {@code usable} of its length is left. */
+  /** The fabric as the strips see it when {@code usable} of its length is left. */
   public Sheet sheet(double usable) {
-    return grain == Grain.ALONG
-        ? new Sheet(usable, cloth.usableWidth())
-        : new Sheet(cloth.usableWidth(), usable);
+    return grain == Grain.LENGTHWISE
+        ? new Sheet(usable, fabric.usableWidth())
+        : new Sheet(fabric.usableWidth(), usable);
   }
 
   private int mostInALine(Sheet sheet) {

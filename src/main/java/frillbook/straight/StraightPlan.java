@@ -1,12 +1,12 @@
 package frillbook.straight;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.StripsCut;
 import java.util.List;
 
 /**
- * The shortest cloth for straight strips and how it is laid out.
+ * The shortest fabric for straight strips and how it is laid out.
  *
  * @param steps buy steps bought
  * @param buyLength the length bought
@@ -45,11 +45,11 @@ public record StraightPlan(
     implements GrainPlan {
 
   static StraightPlan of(StraightCutting cutting, List<StraightTrial> trials, StraightTrial found) {
-    Cloth cloth = cutting.cloth();
+    Fabric fabric = cutting.fabric();
     Comb comb = found.better();
     Lanes lanes = cutting.lanes(found);
-    double buy = found.tried() * cloth.buyStep();
-    double bound = cloth.lowerBound(cutting.pieces(), cutting.join());
+    double buy = found.tried() * fabric.buyStep();
+    double bound = fabric.lowerBound(cutting.pieces(), cutting.join());
     double run = lanes.sheet().run();
     return new StraightPlan(
         found.tried(),

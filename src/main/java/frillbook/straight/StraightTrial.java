@@ -5,12 +5,12 @@ import frillbook.measure.Rounding;
 import frillbook.naming.Prefixed;
 
 /**
- * One length of cloth tried for straight strips.
+ * One length of fabric tried for straight strips.
  *
  * @param tried in buy steps
  * @param usable the length left of it after washing
- * @param run extent of the cloth along the strips
- * @param stack extent of the cloth across the strips
+ * @param run extent of the fabric along the strips
+ * @param stack extent of the fabric across the strips
  * @param abreast as many discs in a line as fit
  * @param stacked as few discs in a line as fit
  * @param enough whether either way yields the need

@@ -1,5 +1,5 @@
 /**
- * Strips along or across the cloth, and discs in lines beside them.
+ * Strips along or across the fabric, and discs in lines beside them.
  *
  * <p>Lengths are in the unit of the brief. 0 discs in a line means that none are cut.
  */

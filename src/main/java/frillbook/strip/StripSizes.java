@@ -35,7 +35,7 @@ public record StripSizes(
     return switch (frill.edgeFinish()) {
       case RAW, PINKED, FOLDED -> 0;
       case NARROW_HEM -> frill.hemTurns();
-      case OVERLOCKED, ROLLED -> frill.edgeTrim();
+      case OVERLOCKED, ROLLED -> frill.overlockTrim();
     };
   }
 

@@ -9,7 +9,7 @@ import java.util.List;
  * Thread for the whole order, and how the stitches count.
  *
  * @param threadLength in metres, with waste
- * @param threadSpools to buy
+ * @param threadReels to buy
  * @param stitchesPerInch of seams: 2.5 mm give 10.16
  * @param stitchesPerCm of seams: 2.5 mm give 4
  * @param gatherStitchesPerInch of gathering rows: 4 mm give 6.35
@@ -18,7 +18,7 @@ import java.util.List;
 public record ThreadNeed(
     List<Seam> seams,
     double threadLength,
-    int threadSpools,
+    int threadReels,
     double stitchesPerInch,
     double stitchesPerCm,
     double gatherStitchesPerInch,
@@ -33,7 +33,7 @@ public record ThreadNeed(
     return new ThreadNeed(
         seams,
         length,
-        Rounding.up(length / spec.spoolLength()),
+        Rounding.up(length / spec.reelLength()),
         MM_PER_INCH / spec.stitchLength(),
         MM_PER_CM / spec.stitchLength(),
         MM_PER_INCH / spec.gatherStitchLength(),

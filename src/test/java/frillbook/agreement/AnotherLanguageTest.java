@@ -69,7 +69,7 @@ final class AnotherLanguageTest {
             .with("back_style", "zipped_halves")
             .with("interfaced", "base_and_back")
             .with("quantity", 3.0)
-            .with("base_overlays", 1.0)
+            .with("matching_discs", 1.0)
             .with("client_name", "４")
             .with("maker_name", "５")
             .with("choice_two_words", "６")
@@ -79,7 +79,7 @@ final class AnotherLanguageTest {
         preset,
         order.titled("order"),
         order
-            .with("grain", "along")
+            .with("grain", "lengthwise")
             .with("back_style", "overlapping")
             .with("charge_as", "used")
             .with("profit_basis", "margin")

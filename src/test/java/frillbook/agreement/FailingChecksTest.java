@@ -18,9 +18,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Briefs whose cells are all in range and do not go together. */
 final class FailingChecksTest {
-  /** Stops of what comes after the cutting of the frill cloth, or lies beside it. */
+  /** Stops of what comes after the cutting of the frill fabric, or lies beside it. */
   private static final Set<String> BESIDE_THE_CUTTING =
-      Set.of("base_fits_cloth", "interfacing_fits", "margin_is_possible");
+      Set.of("base_fits_fabric", "interfacing_fits", "margin_is_possible");
 
   private static TrialBrief inch() {
     return TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
@@ -28,23 +28,23 @@ final class FailingChecksTest {
 
   /** For every check a brief in which it fails; what makes it fail is the brief's title. */
   private static Map<String, TrialBrief> failing() {
-    TrialBrief bare = inch().with("base_overlays", 0.0);
+    TrialBrief bare = inch().with("matching_discs", 0.0);
     TrialBrief plain = bare.with("interfaced", "none").with("base_fabric_width", 72.0);
     TrialBrief huge = plain.with("diameter", 60.0).with("ring_spacing", 0.125);
     Map<String, TrialBrief> failing = new LinkedHashMap<>();
     failing.put("rows_fit", inch().with("centre_gap", 8.0));
-    failing.put("disc_fits_cloth", inch().with("fabric_width", 19.0));
-    failing.put("strips_fit_cloth", bare.with("fabric_width", 12.5));
-    failing.put("base_fits_cloth", inch().with("base_fabric_width", 19.0));
+    failing.put("disc_fits_fabric", inch().with("fabric_width", 19.0));
+    failing.put("strips_fit_fabric", bare.with("fabric_width", 12.5));
+    failing.put("base_fits_fabric", inch().with("base_fabric_width", 19.0));
     failing.put("order_is_workable", huge.with("quantity", 50.0).with("buy_step", 0.5));
     failing.put(
         "interfacing_fits", inch().with("interfaced", "base").with("interfacing_width", 19.0));
     failing.put(
         "margin_is_possible", inch().with("profit_basis", "margin").with("profit_rate", 0.96));
-    // Twelve strips lie side by side, however long the cloth.
+    // Twelve strips lie side by side, however long the fabric.
     failing.put(
         "length_found",
-        inch().with("grain", "along").with("frill_height", 4.0).with("spare_strips", 20.0));
+        inch().with("grain", "lengthwise").with("frill_height", 4.0).with("spare_strips", 20.0));
     failing.put("rows_cover_base", inch().with("frill_height", 1.0));
     return failing;
   }

@@ -54,10 +54,10 @@ final class GnumericTest extends OtherEngineTest {
     TrialBrief rings = order.with("row_style", "rings");
     TrialBrief bias = rings.with("grain", "bias");
     return Stream.of(
-        rings.with("grain", "across").titled("order across the cloth"),
-        order.with("grain", "along").titled("order along the cloth"),
+        rings.with("grain", "crosswise").titled("order across the fabric"),
+        order.with("grain", "lengthwise").titled("order along the fabric"),
         bias.with("charge_as", "used").titled("order on the bias"),
-        order.with("grain", "bias").with("base_overlays", 2.0).titled("spiral on the bias"));
+        order.with("grain", "bias").with("matching_discs", 2.0).titled("spiral on the bias"));
   }
 
   private static long count(Predicate<TrialBrief> which) {
@@ -76,7 +76,7 @@ final class GnumericTest extends OtherEngineTest {
   void theOrdersCoverWhatMakersOrder() {
     assertEquals(16, count(brief -> true));
     assertEquals(8, count(brief -> has(brief, "grain", Grain.BIAS.code())));
-    assertTrue(count(brief -> brief.number("base_overlays") > 0) >= 6, "discs from the cloth");
+    assertTrue(count(brief -> brief.number("matching_discs") > 0) >= 6, "discs from the fabric");
     assertTrue(count(brief -> has(brief, "row_style", "rings")) >= 6, "separate rings");
     Set<Integer> places =
         orders().stream().map(brief -> brief.plan().moneyPlaces()).collect(Collectors.toSet());

@@ -51,8 +51,8 @@ final class MoneyShownTest {
           guard: none
           formula: IF(currency_code="JPY",0,IF(currency_code="KWD",3,IF(currency_code="CLF",4,2)))
           note: Four kinds.
-        - line: cloth
-          label: Cloth
+        - line: fabric
+          label: Fabric
           unit: "{currency_code} a {long_unit}"
           format: money
           guard: none
@@ -86,11 +86,11 @@ final class MoneyShownTest {
     }
   }
 
-  private static void shows(PrintedPages page, String cloth, String unit, String... takings) {
+  private static void shows(PrintedPages page, String fabric, String unit, String... takings) {
     List<String> lines = page.pages().get(0);
     assertTrue(
         lines.stream()
-            .anyMatch(line -> line.matches("Cloth +" + cloth + " +" + unit + " +One sum\\.")),
+            .anyMatch(line -> line.matches("Fabric +" + fabric + " +" + unit + " +One sum\\.")),
         lines.toString());
     for (int day = 1; day <= takings.length; day++) {
       String row = day + " +" + takings[day - 1];

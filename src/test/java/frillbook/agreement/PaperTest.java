@@ -41,7 +41,7 @@ final class PaperTest {
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
   }
 
-  /** Wide cloths, so that what is changed is what is tried. */
+  /** Wide fabrics, so that what is changed is what is tried. */
   private static TrialBrief brief(
       LengthUnit unit, double diameter, double spacing, double quantity) {
     double inch = unit == LengthUnit.INCH ? 1 : 2.54;
@@ -66,7 +66,7 @@ final class PaperTest {
         brief(Trials.CM, 30, 5.9, 50),
         brief(Trials.CM, 59, .126, 1).with("grain", "bias"),
         brief(Trials.INCH, 60, 6, 3).with("grain", "bias"),
-        brief(Trials.INCH, 30, .75, 3).with("grain", "bias").with("base_overlays", 2.0));
+        brief(Trials.INCH, 30, .75, 3).with("grain", "bias").with("matching_discs", 2.0));
   }
 
   private static RowWork rows(TrialBrief brief) {

@@ -25,7 +25,7 @@ final class PlainBriefs {
     TrialBrief many = brief.with("quantity", 50.0);
     TrialBrief rings = brief.with("row_style", "rings");
     TrialBrief washed = brief.with("wash_shrink_length", 0.07).with("wash_shrink_width", 0.03);
-    TrialBrief bare = brief.with("base_overlays", 0.0);
+    TrialBrief bare = brief.with("matching_discs", 0.0);
     return List.of(
         oneStrip(brief).titled("no joins"),
         oneRing(brief).titled("one turn"),
@@ -33,12 +33,14 @@ final class PlainBriefs {
         rings.with("centre_gap", 0.0).titled("rings without a gap"),
         brief.with("centre_gap", 0.0).titled("spiral from the centre"),
         many.titled("fifty cushions"),
-        many.with("base_overlays", 4.0).with("back_overlays", 4.0).titled("four hundred overlays"),
-        bare.titled("no overlays"),
+        many.with("matching_discs", 4.0)
+            .with("back_matching_discs", 4.0)
+            .titled("four hundred matching discs"),
+        bare.titled("no matching discs"),
         bare.with("spare_strips", 20.0).titled("twenty spare strips"),
-        brief.with("spare_strips", 20.0).with("base_overlays", 4.0).titled("spares beside discs"),
-        washed.titled("washed cloth"),
-        brief.with("bias_stretch", 0.12).titled("cloth that stretches on the bias"),
+        brief.with("spare_strips", 20.0).with("matching_discs", 4.0).titled("spares beside discs"),
+        washed.titled("washed fabric"),
+        brief.with("bias_stretch", 0.12).titled("fabric that stretches on the bias"),
         brief.with("join_line", "diagonal").titled("diagonal joins"),
         brief.with("join_line", "square").titled("square joins"),
         without(brief, "choice_two").titled("no second choice"),

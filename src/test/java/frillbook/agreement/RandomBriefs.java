@@ -13,7 +13,7 @@ import java.util.SplittableRandom;
 /**
  * Briefs drawn from the whole range of every input, the same ones in every run.
  *
- * <p>Where every input is drawn freely, few cushions can be made: the cloth is too narrow or the
+ * <p>Where every input is drawn freely, few cushions can be made: the fabric is too narrow or the
  * centre gap too wide. So in most briefs only a part of the numbers is drawn and the others keep
  * their presets.
  */

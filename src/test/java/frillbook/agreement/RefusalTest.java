@@ -32,17 +32,17 @@ final class RefusalTest {
   private static final Map<String, Set<String>> NEEDED = new HashMap<>();
 
   static {
-    Set<String> cloth = Set.of("shape", "cloth");
-    Set<String> making = Set.of("shape", "cloth", "making");
-    Set<String> money = Set.of("shape", "cloth", "making", "money");
-    Set<String> choices = Set.of("shape", "cloth", "choices");
+    Set<String> fabric = Set.of("shape", "fabric");
+    Set<String> making = Set.of("shape", "fabric", "making");
+    Set<String> money = Set.of("shape", "fabric", "making", "money");
+    Set<String> choices = Set.of("shape", "fabric", "choices");
     need(Set.of("shape"), "shape_inputs_ok", "shape_ok");
-    need(cloth, "cloth_inputs_ok", "strip_ok", "cloth_ok", "base_ok", "cloths_ok", "cut_ok");
-    need(cloth, "across_fits", "along_fits", "bias_fits");
+    need(fabric, "fabric_inputs_ok", "strip_ok", "fabric_ok", "base_ok", "fabrics_ok", "cut_ok");
+    need(fabric, "crosswise_fits", "lengthwise_fits", "bias_fits");
     need(making, "making_inputs_ok", "making_ok", "materials_ok");
     need(money, "cost_ok", "price_ok");
     need(choices, "looks_ok", "two_rows_fit", "three_rows_fit", "two_found", "three_found");
-    need(Set.of("shape", "cloth", "making", "money", "choices", "words"), "client_ok");
+    need(Set.of("shape", "fabric", "making", "money", "choices", "words"), "client_ok");
   }
 
   /** Where a spiral's joins cannot be known, its guide marks the start in their place. */
@@ -53,7 +53,7 @@ final class RefusalTest {
       Set.of(
           "ring_lap",
           "hem_turns",
-          "edge_trim",
+          "overlock_trim",
           "finish_edge_rate",
           "finish_edge_setup",
           "zip_seam",

@@ -65,8 +65,8 @@ final class UnusedCellsTest {
     TrialBrief bare = preset.with("interfaced", "none");
     List<Use> uses = new ArrayList<>();
     uses.add(new Use("ring_lap", preset, preset.with("row_style", "rings")));
-    uses.add(new Use("edge_trim", hemmed, preset.with("edge_finish", "rolled")));
-    uses.add(new Use("edge_trim", preset, preset.with("edge_finish", "overlocked")));
+    uses.add(new Use("overlock_trim", hemmed, preset.with("edge_finish", "rolled")));
+    uses.add(new Use("overlock_trim", preset, preset.with("edge_finish", "overlocked")));
     uses.add(new Use("finish_edge_rate", preset, hemmed));
     uses.add(new Use("finish_edge_setup", preset.with("edge_finish", "folded"), hemmed));
     uses.add(new Use("join_second_allowance", preset.with("join_finish", "plain"), preset));

@@ -26,7 +26,7 @@ final class WholeQuotients {
     WholeQuotients all = new WholeQuotients(template);
     all.rings();
     all.sizes();
-    all.clothWidths();
+    all.fabricWidths();
     all.runs();
     all.lastFits();
     return List.copyOf(all.briefs);
@@ -61,7 +61,7 @@ final class WholeQuotients {
         .with("centre_gap", gap)
         .with("ring_spacing", 0.125)
         .with("row_style", "rings")
-        .with("base_overlays", 0.0)
+        .with("matching_discs", 0.0)
         .with("base_fabric_width", 130.0);
   }
 
@@ -78,18 +78,18 @@ final class WholeQuotients {
     add("cover of 1.5 times 2.2", cm.with("ring_spacing", 2.2).with("frill_height", 2.2 * 1.5));
   }
 
-  /** The cloth takes exactly so many strips, discs or buy steps. */
-  private void clothWidths() {
+  /** The fabric takes exactly so many strips, discs or buy steps. */
+  private void fabricWidths() {
     for (Grain grain : Grain.values()) {
       TrialBrief narrow = inGrain(cm, grain).with("frill_height", 5.2).with("stitch_inset", 0.3);
       double strip = narrow.plan().sizes().strip().stripCutWidth();
       double disc = narrow.plan().sizes().discs().baseCutDiameter();
       for (int times : new int[] {2, 3}) {
-        TrialBrief discs = narrow.with("base_overlays", 4.0).with("quantity", 3.0);
+        TrialBrief discs = narrow.with("matching_discs", 4.0).with("quantity", 3.0);
         add(times + " discs wide, " + grain, discs.with("fabric_width", times * disc + 2));
       }
       for (int times : new int[] {9, 20, 27}) {
-        TrialBrief bare = narrow.with("base_overlays", 0.0);
+        TrialBrief bare = narrow.with("matching_discs", 0.0);
         add(times + " strips wide, " + grain, bare.with("fabric_width", times * strip + 2));
       }
       for (int times : new int[] {1, 3, 7}) {
@@ -99,13 +99,13 @@ final class WholeQuotients {
     }
   }
 
-  /** The run is exactly n strips: fullness such that n × length − (n − 1) × take-up is used up. */
+  /** The run is exactly n strips: fullness such that n × length − (n − 1) × loss is used up. */
   private void runs() {
     for (Grain grain : Grain.values()) {
       for (String style : List.of("spiral", "rings")) {
-        for (double overlays : new double[] {0, 1}) {
+        for (double matchingDiscs : new double[] {0, 1}) {
           TrialBrief brief = inGrain(cm, grain).with("row_style", style);
-          brief = brief.with("base_overlays", overlays).with("spare_strips", 0.0);
+          brief = brief.with("matching_discs", matchingDiscs).with("spare_strips", 0.0);
           for (int strips : new int[] {1, 2, 8}) {
             add(strips + " strips use up the run, " + grain, usedUp(brief, strips));
           }
@@ -118,7 +118,7 @@ final class WholeQuotients {
     Plan plan = brief.plan();
     double stitched = plan.rows().orElseThrow().rings().stitchedLength();
     var total = plan.cutting().orElseThrow().cut().orElseThrow().total();
-    double run = strips * total.stripLength() - (strips - 1) * total.joinTakeup();
+    double run = strips * total.stripLength() - (strips - 1) * total.joinLoss();
     double fullness = (run - brief.number("end_allowance")) / stitched;
     return fullness >= 1
         ? brief.with("fullness", Math.min(6, fullness))
@@ -129,17 +129,19 @@ final class WholeQuotients {
   private void lastFits() {
     var sizes = inch.plan().sizes();
     double disc = sizes.discs().baseCutDiameter();
-    add("cloth as wide as an overlay", inch.with("fabric_width", disc + 1));
-    add("base cloth as wide as a base", inch.with("base_fabric_width", disc + 1));
-    TrialBrief bare = inch.with("base_overlays", 0.0).with("shortest_piece", 24.3);
-    add("cloth as wide as the shortest piece", bare.with("fabric_width", 24.3 + 1));
+    add("fabric as wide as a matching disc", inch.with("fabric_width", disc + 1));
+    add("base fabric as wide as a base", inch.with("base_fabric_width", disc + 1));
+    TrialBrief bare = inch.with("matching_discs", 0.0).with("shortest_piece", 24.3);
+    add("fabric as wide as the shortest piece", bare.with("fabric_width", 24.3 + 1));
     TrialBrief bias = inGrain(bare, Grain.BIAS);
     double strip = sizes.strip().stripCutWidth();
     double least = (24.3 + 2 * strip) / Math.sqrt(2);
-    add("cloth just wide enough for bias", bias.with("fabric_width", least + 1));
-    TrialBrief along = inGrain(bare, Grain.ALONG).with("frill_height", 11.75);
+    add("fabric just wide enough for bias", bias.with("fabric_width", least + 1));
+    TrialBrief along = inGrain(bare, Grain.LENGTHWISE).with("frill_height", 11.75);
     double wide = along.plan().sizes().strip().stripCutWidth();
-    add("cloth as wide as a strip", along.with("spare_strips", 0.0).with("fabric_width", wide + 1));
+    add(
+        "fabric as wide as a strip",
+        along.with("spare_strips", 0.0).with("fabric_width", wide + 1));
   }
 
   private static TrialBrief inGrain(TrialBrief brief, Grain grain) {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
 import java.util.List;
@@ -80,7 +80,7 @@ class BesideDiscTest {
   private static double net(int number, double least, double shorter, double slack) {
     Pieces pieces = new Pieces(1, 500, 0, least, 1, 10, .125);
     List<BesideDisc> alone = List.of(strip(number, SLANTED));
-    BiasCutting cutting = new BiasCutting(new Cloth(20, 1, 5), pieces, SLANTED, alone);
+    BiasCutting cutting = new BiasCutting(new Fabric(20, 1, 5), pieces, SLANTED, alone);
     return BesidePieces.of(cutting, shorter, slack, true).beside();
   }
 

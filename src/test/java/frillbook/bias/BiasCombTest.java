@@ -3,7 +3,7 @@ package frillbook.bias;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
 import org.junit.jupiter.api.Test;
@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Bias strips √2 wide, whose cut lines lie 2 apart along the edge, on cloth 10 wide; none shorter
+ * Bias strips √2 wide, whose cut lines lie 2 apart along the edge, on fabric 10 wide; none shorter
  * than 2√2, so that a bare corner begins at 2; seams of 1/2, a need of 60. Discs of 10 (2 − √2) in
  * a corner reach to 10. Worked by hand; strips are counted along the edge, where those that end on
  * both long sides measure 10.
@@ -26,7 +26,7 @@ class BiasCombTest {
   private static BiasCutting cutting(double width, double stripWidth, boolean diagonal) {
     Pieces pieces = new Pieces(stripWidth, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(diagonal, .5, 1);
-    return new BiasCutting(new Cloth(width, 1, 5), pieces, join, BesideDisc.all(pieces, join));
+    return new BiasCutting(new Fabric(width, 1, 5), pieces, join, BesideDisc.all(pieces, join));
   }
 
   private static BiasComb comb(double width, double length, int discs) {
@@ -63,7 +63,7 @@ class BiasCombTest {
 
   /** 4 long and 10 wide: 2, three of 4 and 2 are the same strips as on 10 long and 4 wide. */
   @Test
-  void aClothWiderThanLongIsSeenFromItsSide() {
+  void aFabricWiderThanLongIsSeenFromItsSide() {
     BiasComb comb = comb(10, 4, 0);
     assertEquals(10, comb.longer());
     assertEquals(4, comb.shorter());
@@ -127,7 +127,7 @@ class BiasCombTest {
 
   /**
    * 25 long with two discs: from 10 to 25 there is room for seven strips of 10, and 1 is left. The
-   * far disc is pushed out by it; its strip would begin at 11, past the cloth's 10.
+   * far disc is pushed out by it; its strip would begin at 11, past the fabric's 10.
    */
   @Test
   void whatIsLeftPushesTheFarDiscOut() {
@@ -160,7 +160,7 @@ class BiasCombTest {
   }
 
   /**
-   * On cloth 6 wide a disc of 5.858 has 0.142 to spare, and pushed out by 1 along both edges it
+   * On fabric 6 wide a disc of 5.858 has 0.142 to spare, and pushed out by 1 along both edges it
    * moves 1/2 along each. 30 long leaves no rest after eight strips, 31 long leaves 1; 0.284271 is
    * just twice what is to spare, and a hair more is allowed.
    */
@@ -173,13 +173,13 @@ class BiasCombTest {
     "30.28428,false",
     "31,false"
   })
-  void aDiscPushedOffTheClothDoesNotFit(double length, boolean fits) {
+  void aDiscPushedOffTheFabricDoesNotFit(double length, boolean fits) {
     BiasComb comb = comb(6, length, 2);
     assertEquals(8, comb.laneCount());
     assertEquals(fits, comb.over() > -60, () -> "over " + comb.over());
   }
 
-  /** A cloth 2 wide gives full strips of 2√2, just worth cutting: from 2 to 20 nine of them. */
+  /** A fabric 2 wide gives full strips of 2√2, just worth cutting: from 2 to 20 nine of them. */
   @Test
   void fullStripsMustBeWorthCutting() {
     assertEquals(joined(18, 9) - 60, comb(2, 20, 0).over(), 1e-8);
@@ -218,7 +218,7 @@ class BiasCombTest {
     Pieces pieces = new Pieces(ROOT2, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(true, .5, 1.06);
     BiasCutting stretching =
-        new BiasCutting(new Cloth(10, 1, 5), pieces, join, BesideDisc.all(pieces, join));
+        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join));
     double expected = 1.06 * ROOT2 * 90 - 13 * .5 - 60;
     assertEquals(expected, BiasComb.of(stretching, 20, 0).over(), 1e-8);
   }

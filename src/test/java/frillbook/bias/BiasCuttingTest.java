@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Bias strips √2 wide on cloth 10 wide sold by 5, none shorter than 2√2, seams of 1, discs of 10 (2
- * − √2) = 5.858; worked by hand. Cut lines lie 2 apart along the edge.
+ * Bias strips √2 wide on fabric 10 wide sold by 5, none shorter than 2√2, seams of 1, discs of 10
+ * (2 − √2) = 5.858; worked by hand. Cut lines lie 2 apart along the edge.
  *
  * <p>25 long with two discs in the corners, each reaching to 10: seven strips of 10√2, and 1 is
  * left over, by which the far disc is pushed out. Beside the near disc lie pieces of 3.150009 and
@@ -34,7 +34,7 @@ class BiasCuttingTest {
   private static BiasCutting cutting(double run, int discs, double share, boolean diagonal) {
     Pieces pieces = new Pieces(ROOT2, run, 0, 2 * ROOT2, discs, DISC, .125);
     Join join = new Join(diagonal, 1, 1);
-    return new BiasCutting(new Cloth(10, share, 5), pieces, join, BesideDisc.all(pieces, join));
+    return new BiasCutting(new Fabric(10, share, 5), pieces, join, BesideDisc.all(pieces, join));
   }
 
   @Test
@@ -64,19 +64,19 @@ class BiasCuttingTest {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 5, 4, .125);
     Join join = new Join(true, 1, 1);
     BiasSetting setting =
-        new BiasCutting(new Cloth(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
+        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
     assertEquals(2, setting.perBand());
     assertEquals(12, setting.endsBand());
     assertEquals(8, setting.cornersBand());
   }
 
-  /** A disc wider than the cloth would lie alone in its band. */
+  /** A disc wider than the fabric would lie alone in its band. */
   @Test
   void aBandHoldsAtLeastOneDisc() {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 2, 11, .125);
     Join join = new Join(true, 1, 1);
     BiasSetting setting =
-        new BiasCutting(new Cloth(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
+        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
     assertEquals(1, setting.perBand());
     assertEquals(22, setting.endsBand());
   }
@@ -169,7 +169,7 @@ class BiasCuttingTest {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 0, DISC, .125);
     Join join = new Join(true, 1, 1);
     BiasCutting square =
-        new BiasCutting(new Cloth(9, 1, 9), pieces, join, BesideDisc.all(pieces, join));
+        new BiasCutting(new Fabric(9, 1, 9), pieces, join, BesideDisc.all(pieces, join));
     List<CornerStrips> rows = square.cornerStrips(square.attempt(1, 0));
     assertEquals(7 * ROOT2, rows.get(3).nearLane(), 1e-9);
     assertEquals(6 * ROOT2, rows.get(2).farLane(), 1e-9);
@@ -194,9 +194,9 @@ class BiasCuttingTest {
     assertEquals(0, rows.get(7).nearRight());
   }
 
-  /** 25 long the far disc is pushed out by 1, and its strip with it off the cloth. */
+  /** 25 long the far disc is pushed out by 1, and its strip with it off the fabric. */
   @Test
-  void aStripPushedOffTheClothIsNotOffered() {
+  void aStripPushedOffTheFabricIsNotOffered() {
     BiasCutting cutting = cutting(94, 2);
     List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(5, 0));
     assertEquals(3.150009, rows.get(0).nearRight(), 1e-6);
@@ -227,7 +227,7 @@ class BiasCuttingTest {
     Pieces pieces = new Pieces(1, 94, 0, 2, 1, 12, .125);
     Join join = new Join(true, .5, 1);
     BiasCutting cutting =
-        new BiasCutting(new Cloth(30, 1, 40), pieces, join, BesideDisc.all(pieces, join));
+        new BiasCutting(new Fabric(30, 1, 40), pieces, join, BesideDisc.all(pieces, join));
     List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(1, 0));
     assertEquals(6 * ROOT2 - 6, rows.get(5).nearRight(), 1e-8);
     assertEquals(0, rows.get(5).nearLeft());
@@ -279,7 +279,7 @@ class BiasCuttingTest {
     Pieces pieces = new Pieces(ROOT2, 100, 0, 2 * ROOT2, 3, 3, .125);
     Join join = new Join(true, 1, 1);
     BiasCutting cutting =
-        new BiasCutting(new Cloth(10, 1, 23), pieces, join, BesideDisc.all(pieces, join));
+        new BiasCutting(new Fabric(10, 1, 23), pieces, join, BesideDisc.all(pieces, join));
     BiasFinding finding = BiasFinding.of(cutting, true, 1);
     BiasPlan plan = finding.plan().orElseThrow();
     assertFalse(plan.usesCorners());
@@ -292,7 +292,7 @@ class BiasCuttingTest {
   }
 
   @Test
-  void clothTooNarrowIsNotSearched() {
+  void fabricTooNarrowIsNotSearched() {
     BiasFinding finding = BiasFinding.of(cutting(94, 2), false, 3);
     assertEquals(List.of(), finding.trials());
     assertTrue(finding.plan().isEmpty());

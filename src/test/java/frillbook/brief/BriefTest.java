@@ -21,8 +21,8 @@ class BriefTest {
 
   /** By hand: two on the base and one on the back. */
   @Test
-  void aCushionHasTheOverlaysOfItsBaseAndItsBack() {
-    Brief brief = BRIEFS.with("base_overlays", 2).with("back_overlays", 1).brief();
-    assertEquals(3, brief.base().overlays());
+  void aCushionHasTheMatchingDiscsOfItsBaseAndItsBack() {
+    Brief brief = BRIEFS.with("matching_discs", 2).with("back_matching_discs", 1).brief();
+    assertEquals(3, brief.base().allMatchingDiscs());
   }
 }

@@ -20,13 +20,13 @@ class FinishesTest {
   /** Bias strips end along the grain, at 45° to themselves; straight ones are cut square. */
   @ParameterizedTest
   @CsvSource({
-    "BY_GRAIN,ACROSS,false",
-    "BY_GRAIN,ALONG,false",
+    "BY_GRAIN,CROSSWISE,false",
+    "BY_GRAIN,LENGTHWISE,false",
     "BY_GRAIN,BIAS,true",
-    "SQUARE,ACROSS,false",
+    "SQUARE,CROSSWISE,false",
     "SQUARE,BIAS,false",
-    "DIAGONAL,ACROSS,true",
-    "DIAGONAL,ALONG,true",
+    "DIAGONAL,CROSSWISE,true",
+    "DIAGONAL,LENGTHWISE,true",
     "DIAGONAL,BIAS,true"
   })
   void seamsFollowTheGrainUnlessTheMakerSaysOtherwise(JoinLine line, Grain grain, boolean slants) {

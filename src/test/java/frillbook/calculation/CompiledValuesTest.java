@@ -32,7 +32,7 @@ final class CompiledValuesTest {
   void linesFollowTheirFormulas() {
     is(15.0, "flag_count"); // 100 / 6.5 = 15.38…
     is(1.25, "bare_tape"); // (100 − 15 × 6.5) / 2
-    is(204.75, "cloth_length"); // 2 × 15 × 6.5 × 1.05, already a whole eighth
+    is(204.75, "fabric_length"); // 2 × 15 × 6.5 × 1.05, already a whole eighth
     is(26.40625, "flag_area"); // 6.5 × 6.5 × 1.25 / 2
     is(0.025, "bare_share"); // 2 × 1.25 / 100
     is(0.0, "lined");
@@ -95,7 +95,7 @@ final class CompiledValuesTest {
     assertEquals("Checks!$C$2:$C$9", workbook.getName("check_sentence").getRefersToFormula());
     assertEquals("Checks!$B$4:$B$9", workbook.getName("input_fault").getRefersToFormula());
     assertEquals("Checks!$B$4:$B$6", workbook.getName("tape_fault").getRefersToFormula());
-    assertEquals("Checks!$B$7:$B$9", workbook.getName("cloth_fault").getRefersToFormula());
+    assertEquals("Checks!$B$7:$B$9", workbook.getName("fabric_fault").getRefersToFormula());
     assertEquals(-1, workbook.getName("tape").getSheetIndex());
   }
 

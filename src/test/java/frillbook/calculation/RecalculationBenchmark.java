@@ -16,9 +16,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /**
  * How long the workbook takes to calculate every formula anew after one input has changed.
  *
- * <p>For each grain, without overlays and with one: three cushions in centimetres and euros, all
- * else as preset, the fullness going round from 2 to 2.6. All of them are calculated a while before
- * any is measured, until the virtual machine has settled.
+ * <p>For each grain, without matching discs and with one: three cushions in centimetres and euros,
+ * all else as preset, the fullness going round from 2 to 2.6. All of them are calculated a while
+ * before any is measured, until the virtual machine has settled.
  */
 public final class RecalculationBenchmark {
   private static final int WARMING = 50;
@@ -34,9 +34,10 @@ public final class RecalculationBenchmark {
   public static void main(String[] args) {
     RecalculationBenchmark benchmark = new RecalculationBenchmark();
     System.out.printf("%d formula cells%n%n", benchmark.values.formulaCells().size());
-    benchmark.eachCushion((grain, overlays) -> benchmark.millis(WARMING));
-    System.out.printf("%-8s %8s %10s %10s%n", "grain", "overlays", "median ms", "worst ms");
-    benchmark.eachCushion((grain, overlays) -> print(grain, overlays, benchmark.millis(MEASURED)));
+    benchmark.eachCushion((grain, matchingDiscs) -> benchmark.millis(WARMING));
+    System.out.printf("%-8s %8s %10s %10s%n", "grain", "matching discs", "median ms", "worst ms");
+    benchmark.eachCushion(
+        (grain, matchingDiscs) -> print(grain, matchingDiscs, benchmark.millis(MEASURED)));
   }
 
   private static XSSFWorkbook compiled() {
@@ -51,20 +52,20 @@ public final class RecalculationBenchmark {
 
   private void eachCushion(ObjIntConsumer<String> then) {
     for (Grain grain : Grain.values()) {
-      for (int overlays = 0; overlays <= 1; overlays++) {
+      for (int matchingDiscs = 0; matchingDiscs <= 1; matchingDiscs++) {
         values.set("grain", grain.code());
-        values.set("base_overlays", (double) overlays);
-        then.accept(grain.code(), overlays);
+        values.set("matching_discs", (double) matchingDiscs);
+        then.accept(grain.code(), matchingDiscs);
       }
     }
   }
 
-  private static void print(String grain, int overlays, double[] millis) {
+  private static void print(String grain, int matchingDiscs, double[] millis) {
     System.out.printf(
         Locale.ROOT,
         "%-8s %8d %10.1f %10.1f%n",
         grain,
-        overlays,
+        matchingDiscs,
         (millis[(millis.length - 1) / 2] + millis[millis.length / 2]) / 2,
         millis[millis.length - 1]);
   }

@@ -54,10 +54,10 @@ final class PicturesRenderedTest {
             "interfaced",
             "none",
             "grain",
-            "along",
+            "lengthwise",
             "quantity",
             2.0),
-        Map.of("ring_spacing", 1.0, "fullness", 4.0, "quantity", 6.0, "grain", "across"),
+        Map.of("ring_spacing", 1.0, "fullness", 4.0, "quantity", 6.0, "grain", "crosswise"),
         Map.of(
             "ring_spacing",
             8.0,
@@ -69,7 +69,7 @@ final class PicturesRenderedTest {
             "bias",
             "join_line",
             "square",
-            "base_overlays",
+            "matching_discs",
             3.0));
   }
 
@@ -90,7 +90,7 @@ final class PicturesRenderedTest {
   @MethodSource("cushions")
   void everyPictureIsDrawnAndTheFlowerIsRound(Map<String, Object> inputs) throws IOException {
     List<BufferedImage> pages = pages(file(inputs));
-    // From above, guide, cloth, base cloth, side, money, fuller, closer, and from above for the
+    // From above, guide, fabric, base fabric, side, money, fuller, closer, and from above for the
     // client.
     assertEquals(9, pages.size());
     for (BufferedImage page : pages) {

@@ -31,8 +31,8 @@ class ClientSecrecyTest {
   /** Figures that nothing else on the page can come to. */
   private static final String[] TELL_TALES = {
     "--set=quantity=3",
-    "--set=price_frill_cloth=23.71",
-    "--set=price_base_cloth=13.57",
+    "--set=price_frill_fabric=23.71",
+    "--set=price_base_fabric=13.57",
     "--set=price_interfacing=7.83",
     "--set=price_zip=4.19",
     "--set=price_fill=11.47",

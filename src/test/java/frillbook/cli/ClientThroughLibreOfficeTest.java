@@ -57,8 +57,8 @@ class ClientThroughLibreOfficeTest {
             folder,
             "--set=terms_words=" + longest,
             "--set=care_words=" + longest,
-            "--set=frill_cloth_words=" + longest,
-            "--set=base_cloth_words=" + longest,
+            "--set=frill_fabric_words=" + longest,
+            "--set=base_fabric_words=" + longest,
             "--set=project_title=" + longest);
     plan.pageWritten().close();
     Path pdf = folder.resolve("page.pdf");

@@ -59,8 +59,8 @@ class FormulaInInputTest {
   /** 2 · 20 + 8 = 48 a yard. */
   @Test
   void aPriceWithoutASavedValueIsCalculated() throws IOException {
-    Typed plan = small().withFormula("price_frill_cloth", "2*20+8");
-    assertEquals(48.0, read("price_frill_cloth", plan));
+    Typed plan = small().withFormula("price_frill_fabric", "2*20+8");
+    assertEquals(48.0, read("price_frill_fabric", plan));
   }
 
   /** 6 + 1 cushions, the 6 typed into another input since the plan was made. */

@@ -27,7 +27,7 @@ class HelpTest {
             --debug             Say of a fault of the program itself where it lies.
             --diameter=LENGTH   Finished diameter, flat.
             --fabric-width=LENGTH
-                                Frill cloth, selvage to selvage.
+                                Frill fabric, selvage to selvage.
       """;
 
   private static final String SOURCE =

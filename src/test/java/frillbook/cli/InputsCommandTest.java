@@ -36,12 +36,13 @@ class InputsCommandTest {
 
   @Test
   void aShareIsListedInPerCent() {
-    assertEquals(List.of("sewing_takeup", "%", "4", "0 to 15"), cells("sewing_takeup", "inputs"));
+    assertEquals(List.of("draw_in", "%", "4", "0 to 15"), cells("draw_in", "inputs"));
   }
 
   @Test
   void aChoiceIsListedWithItsWords() {
-    assertEquals(List.of("grain", "-", "across", "across, along, bias"), cells("grain", "inputs"));
+    assertEquals(
+        List.of("grain", "-", "crosswise", "across, along, bias"), cells("grain", "inputs"));
   }
 
   @Test

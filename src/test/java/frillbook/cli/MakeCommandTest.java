@@ -32,9 +32,9 @@ class MakeCommandTest {
             Flat length            %1$s26.13  in      (66.4 cm)
             Cut strips this wide   %1$s2 1/4  in      (5.7 cm)
             Strips to cut          %1$s    1  strips
-            Frill cloth to buy     %1$s4 1/2  in      (11.4 cm)
-            Frill cloth            %1$s0.125  yd
-            Base cloth             %1$s 0.25  yd
+            Frill fabric to buy     %1$s4 1/2  in      (11.4 cm)
+            Frill fabric            %1$s0.125  yd
+            Base fabric             %1$s 0.25  yd
             Filling, all cushions  %1$s    2  g
             Finished cushion       %1$s   10  g
             Hours                  %1$s 1.69  h

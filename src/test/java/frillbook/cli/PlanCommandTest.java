@@ -33,8 +33,8 @@ class PlanCommandTest {
         Cut strips this wide  2 1/4  in      (5.7 cm)
         Strips to cut             1  strips
         Joins                     0  joins
-        Frill cloth to buy    4 1/2  in      (11.4 cm)
-        Base cloth to buy         9  in      (22.9 cm)
+        Frill fabric to buy    4 1/2  in      (11.4 cm)
+        Base fabric to buy         9  in      (22.9 cm)
         Cut bases this wide   5 1/4  in      (13.3 cm)
         """,
         ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
@@ -107,9 +107,9 @@ class PlanCommandTest {
 
   @Test
   void jsonHasNullForWhatThereIsNot() {
-    // Without overlays the list of pieces has no size for them.
+    // Without matching discs the list of pieces has no size for them.
     JsonNode piece = Ran.runSmall("plan", "--json").json().at("/tables/cut_list/0");
-    assertEquals("overlay_disc", piece.get("cut_piece").textValue());
+    assertEquals("matching_disc", piece.get("cut_piece").textValue());
     assertEquals(0, piece.get("cut_count").doubleValue());
     assertTrue(piece.get("cut_length").isNull(), piece.toString());
   }
@@ -131,15 +131,15 @@ class PlanCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "The frill cloth is narrower than an overlay. Choose a wider cloth, or no overlays.",
-            "The base cloth is narrower than a base or a back. Choose a wider cloth for them."),
+            "The frill fabric is narrower than a matching disc. Choose a wider fabric, or no matching discs.",
+            "The base fabric is narrower than a base or a back. Choose a wider fabric for them."),
         Ran.run(
             "plan",
             "--diameter=30",
             "--fabric-width=26",
-            "--set=grain=along",
-            "--set=base_overlays=0",
-            "--set=back_overlays=1",
+            "--set=grain=lengthwise",
+            "--set=matching_discs=0",
+            "--set=back_matching_discs=1",
             "--set=base_fabric_width=20"));
   }
 

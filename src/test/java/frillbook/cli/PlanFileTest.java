@@ -94,7 +94,7 @@ class PlanFileTest {
     Map<String, Object> inputs = PlanFile.read(plan.plan(), Form.of(renamed())).inputs();
     assertEquals("narrow_hem", inputs.get("edge_finish"));
     assertEquals("zipped_halves", inputs.get("back_style"));
-    assertEquals("across", inputs.get("grain"));
+    assertEquals("crosswise", inputs.get("grain"));
   }
 
   private static WorkbookTemplate renamed() {

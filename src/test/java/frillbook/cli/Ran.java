@@ -16,13 +16,13 @@ record Ran(int exitCode, String out, String err) {
    * <p>Separate rings of radius 1/2 and 1 1/2 (4/2 − 1/2 edge clearance) are 2π·(1/2 + 3/2) = 4π
    * long; twice that and 1 for the ends is 26.13. One strip of the 53 usable inches is enough, and
    * 2 + 1/4 wide it takes one buy step of 4 1/2. The base is (4 + 2·1/2) ÷ 0.96 = 5.208, marked as
-   * 5 1/4; the back of 5 lies beside it, so two buy steps of the other cloth are enough.
+   * 5 1/4; the back of 5 lies beside it, so two buy steps of the other fabric are enough.
    *
    * <p>Two discs of 10.16 cm filled to the limit hold 2/3·π·5.08·3.875² cm³ = 0.16 L (Mylar
    * balloon); 0.6 of it at 18 g/L is 1.7 g. The finished cushion: frill 0.0379 m² × 80, base and
    * back 0.0266 m² × 150, interfacing 0.0140 m² × 60 and the filling, 9.6 g.
    *
-   * <p>Bought: 1/8 yd at 12, 1/4 yd at 6, 1/4 yd of interfacing at 4, a bag at 5, a spool at 2.50:
+   * <p>Bought: 1/8 yd at 12, 1/4 yd at 6, 1/4 yd of interfacing at 4, a bag at 5, a reel at 2.50:
    * 11.50. Minutes: strip 11.5, three discs 14, gather 0.66 m 12.3, mark 6, sew 0.32 m 11.3, back
    * 10, edge 0.32 m 6.3, fill 20, finish 10: 101.4, or 1.69 h, at 15 an hour 25.34. 15 % on the
    * 36.84 is 5.53, so the cost is 42.37; with 30 % on it 55.08, tidied to 55.50.
@@ -34,7 +34,7 @@ record Ran(int exitCode, String out, String err) {
     "--set=row_style=rings",
     "--set=ring_lap=0",
     "--set=spare_strips=0",
-    "--set=base_overlays=0"
+    "--set=matching_discs=0"
   };
 
   static Ran run(String... args) {

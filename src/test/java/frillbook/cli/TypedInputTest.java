@@ -26,13 +26,13 @@ class TypedInputTest {
   @ParameterizedTest
   @ValueSource(strings = {"6%", "6 %", "0.06", ".06", " 6% "})
   void aShareIsWrittenInPerCentOrAsAFraction(String typed) {
-    Ran ran = Ran.run("plan", "--json", "--set", "sewing_takeup=" + typed);
-    assertEquals(0.06, ran.json().at("/inputs/sewing_takeup").doubleValue(), ran.err());
+    Ran ran = Ran.run("plan", "--json", "--set", "draw_in=" + typed);
+    assertEquals(0.06, ran.json().at("/inputs/draw_in").doubleValue(), ran.err());
   }
 
   @ParameterizedTest
   @CsvSource({
-    "grain,ALONG,along",
+    "grain,LENGTHWISE,along",
     "join_finish,French,french",
     "edge_finish,narrow_hem,narrow_hem",
     "edge_finish,Narrow Hem,narrow_hem"
@@ -98,7 +98,7 @@ class TypedInputTest {
             2,
             "fabric_width: found \""
                 + typed
-                + "\". Frill cloth width must be a number from 10 to 130 in."
+                + "\". Frill fabric width must be a number from 10 to 130 in."
                 + FORMS),
         Ran.run("plan", "--fabric-width", typed));
   }
@@ -111,7 +111,7 @@ class TypedInputTest {
             2,
             "fabric_width: found \""
                 + typed
-                + "\". Frill cloth width must be a number from 25 to 330 cm."
+                + "\". Frill fabric width must be a number from 25 to 330 cm."
                 + FORMS),
         Ran.run("plan", "--unit", "cm", "--fabric-width", typed));
   }

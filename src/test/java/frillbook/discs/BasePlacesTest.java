@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.brief.Brief;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.discs.BasePlaces.Place;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Four cushions of 18 in with zipped halves on cloth of 64 in less two selvages of 1/2 in, worked
+ * Four cushions of 18 in with zipped halves on fabric of 64 in less two selvages of 1/2 in, worked
  * by hand: bases 19 7/8 in, halves in rectangles of 9 3/4 along by 19 in across. Three bases fill
  * 59 5/8 of the 63 in, so the fourth begins a second row; beside it 43 1/8 in hold two halves
  * across, and its 19 7/8 in two behind each other. The other four halves lie in rows of three.
@@ -26,8 +26,8 @@ class BasePlacesTest {
             .with("base_fabric_width", 64)
             .brief();
     DiscSizes sizes = DiscSizes.of(brief);
-    Cloth cloth = Cloth.of(brief.cloth(), brief.base().baseFabricWidth());
-    return new BasePlaces(4, sizes, BaseCloth.of(brief, sizes, cloth));
+    Fabric fabric = Fabric.of(brief.fabric(), brief.base().baseFabricWidth());
+    return new BasePlaces(4, sizes, BaseFabric.of(brief, sizes, fabric));
   }
 
   /** Centres half a disc from the edges, then a disc apart. */

@@ -18,7 +18,7 @@ class DiscSizesTest {
   @Test
   void theBaseIsCutWiderByWhatTheRowsDrawIn() {
     assertEquals(13.625, sizes(TWELVE).baseCutDiameter());
-    assertEquals(13, sizes(TWELVE.with("sewing_takeup", 0)).baseCutDiameter());
+    assertEquals(13, sizes(TWELVE.with("draw_in", 0)).baseCutDiameter());
   }
 
   /** By hand: 13 whole; 13/2 + 5/8 = 7 1/8 with a zip; 13/2 + 4/2 + 1 = 9 1/2 overlapping. */
@@ -33,9 +33,10 @@ class DiscSizesTest {
 
   /** By hand: two on each base and one on each back make three, times four cushions. */
   @Test
-  void everyCushionHasItsOverlays() {
-    Briefs four = TWELVE.with("quantity", 4).with("base_overlays", 2).with("back_overlays", 1);
-    assertEquals(12, sizes(four).overlayCount());
+  void everyCushionHasItsMatchingDiscs() {
+    Briefs four =
+        TWELVE.with("quantity", 4).with("matching_discs", 2).with("back_matching_discs", 1);
+    assertEquals(12, sizes(four).matchingDiscCount());
   }
 
   /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */

@@ -42,8 +42,8 @@ class FillingTest {
   @Test
   void filledToTheLimitItIsTheBalloon() {
     Filling full = filling(cm(45).with("fill_fraction", 1));
-    assertEquals(full.limitDiameter(), full.stuffedDiameter(), 1e-9);
-    assertEquals(full.limitThickness(), full.stuffedThickness(), 1e-9);
+    assertEquals(full.limitDiameter(), full.filledDiameter(), 1e-9);
+    assertEquals(full.limitThickness(), full.filledThickness(), 1e-9);
     assertEquals(full.limitVolume(), full.fillVolume(), 1e-9);
   }
 

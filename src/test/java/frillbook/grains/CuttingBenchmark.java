@@ -11,12 +11,13 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * How much more cloth than the lower bound the cutting plans buy, over 3024 cushions in inches.
+ * How much more fabric than the lower bound the cutting plans buy, over 3024 cushions in inches.
  *
- * <p>Diameters 10 to 24, ring spacings 1/2 to 1, fullness 2 to 3, cloth 44 to 60, frills 1 1/2 to 3
- * high with 1/4 inset and a raw edge, 0 to 2 overlays, French joins of 1/4 and 3/8, cloth sold by
- * the eighth of a yard, no strip under 12 joined, nothing lost at the selvages. Bias strips are
- * joined along the grain, straight ones squarely; a last line shows bias strips joined squarely.
+ * <p>Diameters 10 to 24, ring spacings 1/2 to 1, fullness 2 to 3, fabric 44 to 60, frills 1 1/2 to
+ * 3 high with 1/4 inset and a raw edge, 0 to 2 matching discs, French joins of 1/4 and 3/8, fabric
+ * sold by the eighth of a yard, no strip under 12 joined, nothing lost at the selvages. Bias strips
+ * are joined along the grain, straight ones squarely; a last line shows bias strips joined
+ * squarely.
  */
 public final class CuttingBenchmark {
   private static final Briefs USUAL =
@@ -56,7 +57,7 @@ public final class CuttingBenchmark {
 
   /** Throws where a brief has no plan: every brief must be feasible. */
   private static double ratio(Brief brief) {
-    return Plan.of(brief).cutting().orElseThrow().cut().orElseThrow().total().clothRatio();
+    return Plan.of(brief).cutting().orElseThrow().cut().orElseThrow().total().fabricRatio();
   }
 
   /** The 3024 briefs. */
@@ -68,7 +69,7 @@ public final class CuttingBenchmark {
         .flatMap(brief -> each(brief, "fullness", 2, 2.5, 3))
         .flatMap(brief -> each(brief, "fabric_width", 44, 54, 58, 60))
         .flatMap(brief -> each(brief, "frill_height", 1.5, 2, 2.5, 3))
-        .flatMap(brief -> each(brief, "base_overlays", 0, 1, 2))
+        .flatMap(brief -> each(brief, "matching_discs", 0, 1, 2))
         .map(Briefs::brief)
         .toList();
   }

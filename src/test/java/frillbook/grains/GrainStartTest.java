@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
 import org.junit.jupiter.api.Test;
@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GrainStartTest {
   private static GrainStart start(Grain grain, double width, int discs, Join join) {
     Pieces pieces = new Pieces(2, 500, 0, 12, discs, 14, .125);
-    return GrainStart.of(grain, new Cloth(width, 1, 4.5), pieces, join);
+    return GrainStart.of(grain, new Fabric(width, 1, 4.5), pieces, join);
   }
 
   /**
@@ -25,29 +25,34 @@ class GrainStartTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "ACROSS,12,true",
-    "ACROSS,11.999,false",
-    "ALONG,2,true",
-    "ALONG,1.999,false",
+    "CROSSWISE,12,true",
+    "CROSSWISE,11.999,false",
+    "LENGTHWISE,2,true",
+    "LENGTHWISE,1.999,false",
     "BIAS,11.3138,true",
     "BIAS,11.3137,false"
   })
-  void theClothMustHoldTheShortestStrip(Grain grain, double width, boolean can) {
+  void theFabricMustHoldTheShortestStrip(Grain grain, double width, boolean can) {
     assertEquals(can, start(grain, width, 0, new Join(false, 1, 1)).can());
   }
 
   /** A disc of 14 needs 14 in any grain, but only where one is cut. */
   @ParameterizedTest
-  @CsvSource({"ACROSS,14,1,true", "ALONG,13.999,1,false", "BIAS,13.999,1,false", "ALONG,13,0,true"})
-  void theClothMustHoldADiscWhereOneIsCut(Grain grain, double width, int discs, boolean can) {
+  @CsvSource({
+    "CROSSWISE,14,1,true",
+    "LENGTHWISE,13.999,1,false",
+    "BIAS,13.999,1,false",
+    "LENGTHWISE,13,0,true"
+  })
+  void theFabricMustHoldADiscWhereOneIsCut(Grain grain, double width, int discs, boolean can) {
     assertEquals(can, start(grain, width, discs, new Join(false, 1, 1)).can());
   }
 
   /** 2 × 7 = 14, and half of it is left after joining. */
   @Test
   void aLongSeamMakesTheShortestUsefulStripLonger() {
-    assertEquals(new GrainStart(7, 14, false), start(Grain.ACROSS, 13, 0, new Join(true, 7, 1)));
-    assertEquals(new GrainStart(7, 14, true), start(Grain.ACROSS, 14, 0, new Join(true, 7, 1)));
+    assertEquals(new GrainStart(7, 14, false), start(Grain.CROSSWISE, 13, 0, new Join(true, 7, 1)));
+    assertEquals(new GrainStart(7, 14, true), start(Grain.CROSSWISE, 14, 0, new Join(true, 7, 1)));
   }
 
   private static GrainStart useful(double shortest) {
@@ -61,15 +66,15 @@ class GrainStartTest {
     assertEquals(20, starts(12, 15, 20).longestUseful());
   }
 
-  private static GrainStarts starts(double across, double along, double bias) {
-    return GrainStarts.of(useful(across), useful(along), useful(bias));
+  private static GrainStarts starts(double crosswise, double lengthwise, double bias) {
+    return GrainStarts.of(useful(crosswise), useful(lengthwise), useful(bias));
   }
 
   @Test
   void everyGrainHasItsOwnStart() {
     GrainStarts starts = starts(1, 2, 3);
-    assertSame(starts.across(), starts.of(Grain.ACROSS));
-    assertSame(starts.along(), starts.of(Grain.ALONG));
+    assertSame(starts.crosswise(), starts.of(Grain.CROSSWISE));
+    assertSame(starts.lengthwise(), starts.of(Grain.LENGTHWISE));
     assertSame(starts.bias(), starts.of(Grain.BIAS));
   }
 }

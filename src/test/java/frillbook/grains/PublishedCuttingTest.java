@@ -9,7 +9,7 @@ import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasTrial;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.cutting.StripsCut;
 import frillbook.strip.Join;
@@ -23,23 +23,23 @@ class PublishedCuttingTest {
 
   /** Strips for a run, and no discs. */
   private static FrillCutting cutting(
-      double clothWidth, double stripWidth, double run, double loss) {
+      double fabricWidth, double stripWidth, double run, double loss) {
     Pieces pieces = new Pieces(stripWidth, run, 0, 6, 0, 10, .125);
-    return FrillCutting.of(BRIEF, loss, new Cloth(clothWidth, 1, 4.5), pieces);
+    return FrillCutting.of(BRIEF, loss, new Fabric(fabricWidth, 1, 4.5), pieces);
   }
 
   private static GrainPlans layouts(FrillCutting cutting) {
-    return GrainPlans.of(cutting, cutting.starts(), Grain.ACROSS);
+    return GrainPlans.of(cutting, cutting.starts(), Grain.CROSSWISE);
   }
 
   /**
-   * 108 in from 36 in cloth takes 3 strips: Baldt, Clothing for Women (1916). With seams of 1/2 in
+   * 108 in from 36 in fabric takes 3 strips: Baldt, Clothing for Women (1916). With seams of 1/2 in
    * on either edge each of two joins loses 1 in, and 106 in is too short: 4.
    */
   @ParameterizedTest
   @CsvSource({"0,3,2", "1,4,3"})
-  void stripsAcrossTheClothAreCountedAsInPrint(double loss, int strips, int joins) {
-    StripsCut cut = layouts(cutting(36, 3, 108, loss)).across().orElseThrow().cut();
+  void stripsAcrossTheFabricAreCountedAsInPrint(double loss, int strips, int joins) {
+    StripsCut cut = layouts(cutting(36, 3, 108, loss)).crosswise().orElseThrow().cut();
     assertEquals(strips, cut.all().count());
     assertEquals(joins, cut.joinCount());
   }
@@ -47,18 +47,18 @@ class PublishedCuttingTest {
   /** Width × √2, true bias being 45°: Burton, School Sewing (1916) ¶143; figures computed. */
   @ParameterizedTest
   @CsvSource({"36,50.91", "45,63.64"})
-  void aFullBiasStripIsRootTwoTimesTheWidthOfTheCloth(double clothWidth, double length) {
-    BiasPlan plan = layouts(cutting(clothWidth, 2, 2000, 1)).bias().orElseThrow();
-    assertTrue(plan.usableLength() > clothWidth, "the cloth must be longer than it is wide");
+  void aFullBiasStripIsRootTwoTimesTheWidthOfTheFabric(double fabricWidth, double length) {
+    BiasPlan plan = layouts(cutting(fabricWidth, 2, 2000, 1)).bias().orElseThrow();
+    assertTrue(plan.usableLength() > fabricWidth, "the fabric must be longer than it is wide");
     assertEquals(length, plan.stripLength(), .005);
   }
 
   /**
    * A printed leaflet of unknown origin promises "about 10 yd" of bias 1 1/4 in wide from 1/4 yd of
-   * 40 in cloth. The area allows 9 × 40 ÷ 1.25 = 288 in, which is 8.00 yd.
+   * 40 in fabric. The area allows 9 × 40 ÷ 1.25 = 288 in, which is 8.00 yd.
    */
   @Test
-  void noMoreBiasIsPromisedThanTheClothHasArea() {
+  void noMoreBiasIsPromisedThanTheFabricHasArea() {
     FrillCutting cutting = cutting(40, 1.25, 360, 0);
     BiasTrial quarterYard = cutting.bias().attempt(2, 0);
     Join join = cutting.bias().join();

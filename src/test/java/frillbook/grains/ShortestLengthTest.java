@@ -8,7 +8,7 @@ import frillbook.SampleBriefs;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.brief.JoinLine;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.discs.DiscSizes;
 import frillbook.measure.Rounding;
@@ -39,19 +39,19 @@ class ShortestLengthTest {
         new Pieces(
             strip.stripCutWidth(),
             StripLength.of(brief, stitched).orderFlatLength(),
-            brief.cloth().spareStrips(),
-            brief.cloth().shortestPiece(),
-            discs.overlayCount(),
+            brief.fabric().spareStrips(),
+            brief.fabric().shortestPiece(),
+            discs.matchingDiscCount(),
             discs.baseCutDiameter(),
             brief.markingStep());
-    Cloth cloth = Cloth.of(brief.cloth(), brief.cloth().fabricWidth());
-    return FrillCutting.of(brief, strip.seamLoss(), cloth, pieces);
+    Fabric fabric = Fabric.of(brief.fabric(), brief.fabric().fabricWidth());
+    return FrillCutting.of(brief, strip.seamLoss(), fabric, pieces);
   }
 
   private static IntPredicate enough(FrillCutting cutting, Grain grain) {
     return switch (grain) {
-      case ACROSS -> steps -> cutting.across().attempt(steps, 0).enough();
-      case ALONG -> steps -> cutting.along().attempt(steps, 0).enough();
+      case CROSSWISE -> steps -> cutting.crosswise().attempt(steps, 0).enough();
+      case LENGTHWISE -> steps -> cutting.lengthwise().attempt(steps, 0).enough();
       case BIAS -> steps -> cutting.bias().attempt(steps, 0).enough();
     };
   }
@@ -59,7 +59,7 @@ class ShortestLengthTest {
   private static int found(FrillCutting cutting, Grain grain) {
     GrainPlans layouts = GrainPlans.of(cutting, cutting.starts(), grain);
     double length = layouts.plan(grain).orElseThrow().buyLength();
-    return Rounding.up(length / cutting.across().cloth().buyStep());
+    return Rounding.up(length / cutting.crosswise().fabric().buyStep());
   }
 
   private static List<Brief> benchmark(Grain grain) {
@@ -78,7 +78,7 @@ class ShortestLengthTest {
     return Plan.of(brief)
         .cutting()
         .flatMap(cutting -> cutting.layouts().plan(grain))
-        .map(plan -> Rounding.up(plan.buyLength() / brief.cloth().buyStep()))
+        .map(plan -> Rounding.up(plan.buyLength() / brief.fabric().buyStep()))
         .orElse(Integer.MAX_VALUE);
   }
 
@@ -113,7 +113,7 @@ class ShortestLengthTest {
   @ParameterizedTest
   @EnumSource(
       value = Grain.class,
-      names = {"ACROSS", "ALONG"})
+      names = {"CROSSWISE", "LENGTHWISE"})
   void onStraightGrainNoShorterLengthIsMissedAtRandom(Grain grain) {
     List<Brief> briefs = atRandom(grain);
     assertTrue(briefs.size() > 1000, () -> "too few plans: " + briefs.size());

@@ -10,17 +10,17 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Bases and backs drawn to measure on their own cloth, after washing.
+ * Bases and backs drawn to measure on their own fabric, after washing.
  *
  * @param length the rows take along the selvage
- * @param width of the cloth between the selvages
- * @param bases discs, in rows from the start of the cloth
+ * @param width of the fabric between the selvages
+ * @param bases discs, in rows from the start of the fabric
  * @param backs rectangles the back pieces are cut from
  */
 public record BaseLayout(
     double length, double width, List<PlacedDisc> bases, List<PlacedRectangle> backs) {
 
-  /** The layout of {@code brief}; empty where they do not fit their cloth. */
+  /** The layout of {@code brief}; empty where they do not fit their fabric. */
   public static Optional<BaseLayout> of(Brief brief) {
     Plan plan = Plan.of(brief);
     int bases = brief.cushion().quantity();

@@ -20,8 +20,8 @@ class BaseLayoutTest {
   private record Laid(Brief brief, Plan plan, BaseLayout layout, String what) {
     List<Polygon> polygons() {
       return Stream.concat(
-              layout.bases().stream().map(OnCloth::polygon),
-              layout.backs().stream().map(OnCloth::polygon))
+              layout.bases().stream().map(OnFabric::polygon),
+              layout.backs().stream().map(OnFabric::polygon))
           .toList();
     }
   }
@@ -49,9 +49,10 @@ class BaseLayoutTest {
   }
 
   @Test
-  void everyPieceLiesOnTheCloth() {
+  void everyPieceLiesOnTheFabric() {
     for (Laid one : laid) {
-      OnCloth.assertInside(one.layout().length(), one.layout().width(), one.polygons(), one.what());
+      OnFabric.assertInside(
+          one.layout().length(), one.layout().width(), one.polygons(), one.what());
     }
   }
 
@@ -59,7 +60,7 @@ class BaseLayoutTest {
   void noTwoPiecesOverlap() {
     int compared = 0;
     for (Laid one : laid) {
-      compared += OnCloth.assertApart(one.polygons(), 0, one.what());
+      compared += OnFabric.assertApart(one.polygons(), 0, one.what());
     }
     assertTrue(compared > BRIEFS * 5 / 2, "too few neighbours compared: " + compared);
   }
@@ -78,8 +79,8 @@ class BaseLayoutTest {
   void theBoughtLengthHoldsTheRows() {
     for (Laid one : laid) {
       double bought = one.plan().base().orElseThrow().base().baseBuyLength();
-      double left = bought * (1 - one.brief().cloth().washShrinkLength());
-      assertTrue(left >= one.layout().length() - OnCloth.TOLERANCE, one.what());
+      double left = bought * (1 - one.brief().fabric().washShrinkLength());
+      assertTrue(left >= one.layout().length() - OnFabric.TOLERANCE, one.what());
     }
   }
 

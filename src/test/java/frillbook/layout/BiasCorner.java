@@ -10,15 +10,15 @@ import java.util.List;
  * the same turned by half a turn. A strip is found by {@code depth}, how far it is from the corner,
  * and by {@code start}, how far along itself it begins, counted from the line that halves the
  * corner; both are measured at 45° to the edges. Turning leaves a slant what it is, so strips of
- * both corners can be joined; a mirror image would not, for cloth has a right side.
+ * both corners can be joined; a mirror image would not, for fabric has a right side.
  *
  * @param far whether it is the far corner
- * @param clothWidth usable width of the cloth
+ * @param fabricWidth usable width of the fabric
  * @param stripWidth cut width
  * @param slanting whether both ends of a strip lie along the longer side
  */
 record BiasCorner(
-    BiasPlan plan, boolean far, double clothWidth, double stripWidth, boolean slanting) {
+    BiasPlan plan, boolean far, double fabricWidth, double stripWidth, boolean slanting) {
   private static final double ROOT2 = Math.sqrt(2);
 
   /**
@@ -48,12 +48,12 @@ record BiasCorner(
 
   /** The place u along the longer and v along the shorter side from this corner. */
   Point at(double u, double v) {
-    return far ? onCloth(plan.longer() - u, plan.shorter() - v) : onCloth(u, v);
+    return far ? onFabric(plan.longer() - u, plan.shorter() - v) : onFabric(u, v);
   }
 
-  /** A quarter turn where the longer side lies across the cloth. */
-  private Point onCloth(double u, double v) {
-    boolean lengthwise = plan.usableLength() - plan.bandLength() >= clothWidth;
-    return lengthwise ? new Point(u, v) : new Point(v, clothWidth - u);
+  /** A quarter turn where the longer side lies across the fabric. */
+  private Point onFabric(double u, double v) {
+    boolean lengthwise = plan.usableLength() - plan.bandLength() >= fabricWidth;
+    return lengthwise ? new Point(u, v) : new Point(v, fabricWidth - u);
   }
 }

@@ -8,16 +8,16 @@ import frillbook.brief.Grain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** One overlay of 19 7/8 in, pushed into the near corner; half of it is 9 15/16. */
+/** One matching disc of 19 7/8 in, pushed into the near corner; half of it is 9 15/16. */
 class BiasCornerTest {
   private static CutLayout layout(double fabricWidth) {
     return CutLayout.of(Briefs.inch().with("fabric_width", fabricWidth).brief(), Grain.BIAS)
         .orElseThrow();
   }
 
-  /** Cut lines begin at the start of the cloth, from the edge that places are measured from. */
+  /** Cut lines begin at the start of the fabric, from the edge that places are measured from. */
   @Test
-  void onALongClothTheNearCornerIsWhereMeasuringBegins() {
+  void onALongFabricTheNearCornerIsWhereMeasuringBegins() {
     CutLayout layout = layout(36);
     assertTrue(layout.length() > layout.width());
     assertEquals(List.of(new PlacedDisc(new Point(9.9375, 9.9375), 19.875)), layout.discs());
@@ -25,7 +25,7 @@ class BiasCornerTest {
 
   /** Turned by a quarter, the longer side lies across: 53 − 9 15/16 = 43 1/16. */
   @Test
-  void onAWideClothTheNearCornerIsAtTheOtherEdge() {
+  void onAWideFabricTheNearCornerIsAtTheOtherEdge() {
     CutLayout layout = layout(54);
     assertTrue(layout.length() < layout.width());
     assertEquals(List.of(new PlacedDisc(new Point(9.9375, 43.0625), 19.875)), layout.discs());

@@ -11,13 +11,13 @@ import java.util.function.ToDoubleFunction;
 /**
  * Where bias strips and discs lie: strips side by side from the near corner to the far one, a disc
  * in either corner or none with pieces of strip beside it, other discs in bands across the end of
- * the cloth.
+ * the fabric.
  *
  * @param perBand discs side by side in a band
- * @param slanting whether the ends of the strips lie along the longer side of the cloth
+ * @param slanting whether the ends of the strips lie along the longer side of the fabric
  */
 record BiasPlaces(
-    BiasPlan plan, int perBand, double clothWidth, double stripWidth, boolean slanting) {
+    BiasPlan plan, int perBand, double fabricWidth, double stripWidth, boolean slanting) {
   private static final double ROOT2 = Math.sqrt(2);
 
   /** Full strips, then side by side of the layout: near, far, right and left of either disc. */
@@ -96,7 +96,7 @@ record BiasPlaces(
     if (plan.cornerDiscs() >= 2) {
       discs.add(inCorner(far(), diameter, plan.farSlack()));
     }
-    for (int i = 0; i < sizes.overlayCount() - plan.cornerDiscs(); i++) {
+    for (int i = 0; i < sizes.matchingDiscCount() - plan.cornerDiscs(); i++) {
       discs.add(new PlacedDisc(inBand(i / perBand, i % perBand, diameter), diameter));
     }
     return discs;
@@ -113,10 +113,10 @@ record BiasPlaces(
   }
 
   private BiasCorner near() {
-    return new BiasCorner(plan, false, clothWidth, stripWidth, slanting);
+    return new BiasCorner(plan, false, fabricWidth, stripWidth, slanting);
   }
 
   private BiasCorner far() {
-    return new BiasCorner(plan, true, clothWidth, stripWidth, slanting);
+    return new BiasCorner(plan, true, fabricWidth, stripWidth, slanting);
   }
 }

@@ -14,38 +14,40 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.NoninvertibleTransformationException;
 
 /**
- * A cloth chalked from a {@link CuttingSheet} alone: the overlays, then the cut lines, then in
- * every lane between two lines the longest strips that the edges and the overlays leave.
+ * A fabric chalked from a {@link CuttingSheet} alone: the matching discs, then the cut lines, then
+ * in every lane between two lines the longest strips that the edges and the matching discs leave.
  *
  * <p>On straight grain the first lane lies between the edge and the first mark; on the bias between
- * the first mark and the next. Only beside an overlay in the corner do the lines go on behind the
- * first mark. A lane that an overlay bars gives two strips, one from either edge.
+ * the first mark and the next. Only beside a matching disc in the corner do the lines go on behind
+ * the first mark. A lane that a matching disc bars gives two strips, one from either edge.
  *
- * @param frame from a place along and across the lanes to one on the cloth
- * @param edge of the cloth that strips are cut from, seen along and across the lanes
+ * @param frame from a place along and across the lanes to one on the fabric
+ * @param edge of the fabric that strips are cut from, seen along and across the lanes
  */
 record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
   private static final double ROOT2 = Math.sqrt(2);
 
-  /** A piece this little over the edge or a rim is still on the cloth and clear of the disc. */
+  /** A piece this little over the edge or a rim is still on the fabric and clear of the disc. */
   static final double ON_THE_LINE = 1e-9;
 
-  /** So little that no chalk shows it; a lane that an overlay bars at the very edge gives that. */
+  /**
+   * So little that no chalk shows it; a lane that a matching disc bars at the very edge gives that.
+   */
   static final double NOTHING = 1e-6;
 
   static Chalk of(CuttingSheet sheet) {
     AffineTransformation frame = frame(sheet);
     double length = sheet.stripsLength() + ON_THE_LINE;
-    double width = sheet.clothWidth() + ON_THE_LINE;
-    Geometry edge = OnCloth.rectangle(-ON_THE_LINE, length, -ON_THE_LINE, width);
+    double width = sheet.fabricWidth() + ON_THE_LINE;
+    Geometry edge = OnFabric.rectangle(-ON_THE_LINE, length, -ON_THE_LINE, width);
     return new Chalk(sheet, frame, back(frame).transform(edge));
   }
 
   private static AffineTransformation frame(CuttingSheet sheet) {
     return switch (sheet.grain()) {
-      case ALONG -> new AffineTransformation();
-      case ACROSS -> new AffineTransformation(0, 1, 0, 1, 0, 0);
+      case LENGTHWISE -> new AffineTransformation();
+      case CROSSWISE -> new AffineTransformation(0, 1, 0, 1, 0, 0);
       case BIAS ->
           new AffineTransformation(1 / ROOT2, 1 / ROOT2, 0, -1 / ROOT2, 1 / ROOT2, 0)
               .compose(fromCorner(sheet));
@@ -54,9 +56,9 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
 
   /** From a place along the longer and the shorter side, both from the near corner. */
   private static AffineTransformation fromCorner(CuttingSheet sheet) {
-    return sheet.stripsLength() >= sheet.clothWidth()
+    return sheet.stripsLength() >= sheet.fabricWidth()
         ? new AffineTransformation()
-        : new AffineTransformation(0, 1, 0, -1, 0, sheet.clothWidth());
+        : new AffineTransformation(0, 1, 0, -1, 0, sheet.fabricWidth());
   }
 
   private static AffineTransformation back(AffineTransformation frame) {
@@ -67,9 +69,9 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
     }
   }
 
-  /** Centres of the overlays. */
+  /** Centres of the matching discs. */
   List<Coordinate> discs() {
-    return IntStream.range(0, sheet.overlays())
+    return IntStream.range(0, sheet.matchingDiscs())
         .mapToObj(disc -> sheet.isBias() ? biasDisc(disc) : inLine(disc))
         .toList();
   }
@@ -78,34 +80,34 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
     return disc < sheet.cornerDiscs() ? inCorner(disc == 1) : inBand(disc - sheet.cornerDiscs());
   }
 
-  /** Lines of overlays against each other, from the edge that the strips' ends lie on. */
+  /** Lines of matching discs against each other, from the edge that the strips' ends lie on. */
   private Coordinate inLine(int disc) {
     double diameter = sheet.discDiameter();
     double along = (disc % sheet.perLine() + 0.5) * diameter;
-    double across = sheet.overlayStart() + (disc / sheet.perLine() + 0.5) * diameter;
+    double across = sheet.matchingDiscStart() + (disc / sheet.perLine() + 0.5) * diameter;
     return placed(new Coordinate(along, across), frame);
   }
 
-  /** As many side by side as the cloth is wide for. */
+  /** As many side by side as the fabric is wide for. */
   private Coordinate inBand(int disc) {
     double diameter = sheet.discDiameter();
-    int abreast = (int) (sheet.clothWidth() / diameter + NOTHING);
+    int abreast = (int) (sheet.fabricWidth() / diameter + NOTHING);
     return new Coordinate(
-        sheet.overlayStart() + (disc / abreast + 0.5) * diameter,
+        sheet.matchingDiscStart() + (disc / abreast + 0.5) * diameter,
         (disc % abreast + 0.5) * diameter);
   }
 
   private Coordinate inCorner(boolean far) {
     double inward = sheet.discDiameter() / 2 + (far ? sheet.discPush() : sheet.nearDiscPush());
-    double longer = Math.max(sheet.stripsLength(), sheet.clothWidth());
-    double shorter = Math.min(sheet.stripsLength(), sheet.clothWidth());
+    double longer = Math.max(sheet.stripsLength(), sheet.fabricWidth());
+    double shorter = Math.min(sheet.stripsLength(), sheet.fabricWidth());
     Coordinate place =
         far ? new Coordinate(longer - inward, shorter - inward) : new Coordinate(inward, inward);
     return placed(place, fromCorner(sheet));
   }
 
-  private static Coordinate placed(Coordinate place, AffineTransformation onCloth) {
-    return onCloth.transform(place, new Coordinate());
+  private static Coordinate placed(Coordinate place, AffineTransformation onFabric) {
+    return onFabric.transform(place, new Coordinate());
   }
 
   /** The first cut line. */
@@ -118,7 +120,10 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
     return depths().stream().map(depth -> (LineString) frame.transform(line(depth))).toList();
   }
 
-  /** Every strip there is room for; a band of overlays is off the cloth before strips are cut. */
+  /**
+   * Every strip there is room for; a band of matching discs is off the fabric before strips are
+   * cut.
+   */
   List<Polygon> strips() {
     List<Coordinate> discs = sheet.isBias() ? discs().subList(0, sheet.cornerDiscs()) : discs();
     List<Double> depths = depths();

@@ -59,26 +59,26 @@ class ChalkTest {
   void theSampleHoldsWhatMakersMeet() {
     Map<String, Predicate<Chalked>> kinds =
         Map.of(
-            "slanting ends and two overlays in corners",
+            "slanting ends and two matching discs in corners",
             c -> c.sheet().slanting() && c.sheet().cornerDiscs() == 2,
-            "square ends and two overlays in corners",
+            "square ends and two matching discs in corners",
             c -> !c.sheet().slanting() && c.sheet().cornerDiscs() == 2,
-            "one overlay in a corner",
+            "one matching disc in a corner",
             c -> c.sheet().cornerDiscs() == 1,
-            "a near overlay moved in",
+            "a near matching disc moved in",
             c -> c.sheet().nearDiscPush() > 0,
-            "bias and a band of overlays",
-            c -> c.sheet().isBias() && c.sheet().overlays() > c.sheet().cornerDiscs(),
-            "several lines of overlays",
-            c -> !c.sheet().isBias() && c.sheet().overlays() > c.sheet().perLine(),
-            "no overlays",
-            c -> c.sheet().overlays() == 0,
+            "bias and a band of matching discs",
+            c -> c.sheet().isBias() && c.sheet().matchingDiscs() > c.sheet().cornerDiscs(),
+            "several lines of matching discs",
+            c -> !c.sheet().isBias() && c.sheet().matchingDiscs() > c.sheet().perLine(),
+            "no matching discs",
+            c -> c.sheet().matchingDiscs() == 0,
             "several cushions",
             c -> c.laid().brief().cushion().quantity() > 1,
-            "selvages and washed cloth",
+            "selvages and washed fabric",
             c ->
-                c.laid().brief().cloth().selvage() > 0
-                    && c.laid().brief().cloth().washShrinkLength() > 0,
+                c.laid().brief().fabric().selvage() > 0
+                    && c.laid().brief().fabric().washShrinkLength() > 0,
             "centimetres",
             c -> c.laid().brief().unit() == LengthUnit.CM);
     kinds.forEach(
@@ -156,25 +156,25 @@ class ChalkTest {
   }
 
   @Test
-  void everyOverlayDrawnIsChalkedInTheSamePlace() {
+  void everyMatchingDiscDrawnIsChalkedInTheSamePlace() {
     int seen = 0;
     for (Chalked one : chalked) {
       List<Coordinate> discs = one.chalk().discs();
       List<PlacedDisc> drawn = one.laid().layout().discs();
       assertEquals(drawn.size(), discs.size(), one.what());
       for (int i = 0; i < discs.size(); i++) {
-        double apart = OnCloth.coordinate(drawn.get(i).centre()).distance(discs.get(i));
+        double apart = OnFabric.coordinate(drawn.get(i).centre()).distance(discs.get(i));
         assertEquals(0, apart, CLOSE, one.what());
         assertEquals(drawn.get(i).diameter(), one.sheet().discDiameter(), CLOSE, one.what());
         seen++;
       }
     }
-    assertTrue(seen > Laid.share(5_000), "too few overlays: " + seen);
+    assertTrue(seen > Laid.share(5_000), "too few matching discs: " + seen);
   }
 
-  /** The first line touches the overlay in the corner it is counted from. */
+  /** The first line touches the matching disc in the corner it is counted from. */
   @Test
-  void theFirstCutLineTouchesTheOverlayInItsCorner() {
+  void theFirstCutLineTouchesTheMatchingDiscInItsCorner() {
     int touched = 0;
     for (Chalked one : chalked) {
       if (one.sheet().cornerDiscs() >= 1) {
@@ -182,11 +182,11 @@ class ChalkTest {
         touched++;
       }
     }
-    assertTrue(touched > Laid.share(200), "too few overlays in corners: " + touched);
+    assertTrue(touched > Laid.share(200), "too few matching discs in corners: " + touched);
   }
 
   @Test
-  void aCutLineTouchesTheOverlayInTheFarCorner() {
+  void aCutLineTouchesTheMatchingDiscInTheFarCorner() {
     int touched = 0;
     for (Chalked one : chalked) {
       if (one.sheet().cornerDiscs() == 2) {
@@ -194,10 +194,10 @@ class ChalkTest {
         touched++;
       }
     }
-    assertTrue(touched > Laid.share(150), "too few overlays in far corners: " + touched);
+    assertTrue(touched > Laid.share(150), "too few matching discs in far corners: " + touched);
   }
 
-  /** Of the lines that do not run through the far overlay, the one nearest to it. */
+  /** Of the lines that do not run through the far matching disc, the one nearest to it. */
   private static Geometry lastLineBefore(Chalked one) {
     var centre = GEOMETRY.createPoint(one.chalk().discs().get(1));
     double radius = one.sheet().discDiameter() / 2;

@@ -15,15 +15,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A cutting plan drawn to measure on the bought and washed frill cloth.
+ * A cutting plan drawn to measure on the bought and washed frill fabric.
  *
  * <p>It shows every strip the layout has room for and marks those the plan cuts: full strips first,
  * then the longest of the others; of equally long ones those offered first.
  *
- * @param length of the cloth along the selvage, after washing
- * @param width of the cloth between the selvages, after washing
+ * @param length of the fabric along the selvage, after washing
+ * @param width of the fabric between the selvages, after washing
  * @param strips full strips first, then the others from the longest to the shortest
- * @param discs all overlays of the order
+ * @param discs all matching discs of the order
  */
 public record CutLayout(
     double length, double width, List<PlacedStrip> strips, List<PlacedDisc> discs) {
@@ -42,13 +42,13 @@ public record CutLayout(
 
   private static Optional<CutLayout> of(Brief brief, Sizes sizes, GrainPlans layouts, Grain grain) {
     return switch (grain) {
-      case ACROSS, ALONG -> straight(sizes, layouts, grain);
+      case CROSSWISE, LENGTHWISE -> straight(sizes, layouts, grain);
       case BIAS -> bias(sizes, layouts, brief.joins().joinLine().isDiagonal(grain));
     };
   }
 
   private static Optional<CutLayout> straight(Sizes sizes, GrainPlans layouts, Grain grain) {
-    var found = grain == Grain.ALONG ? layouts.along() : layouts.across();
+    var found = grain == Grain.LENGTHWISE ? layouts.lengthwise() : layouts.crosswise();
     return found.map(
         plan -> {
           var places = new StraightPlaces(grain, plan, sizes.strip().stripCutWidth());

@@ -31,7 +31,7 @@ class CutLayoutTest {
   @Test
   void theSampleHoldsEveryWayOfLayingOut() {
     Map<Grain, Integer> counts = new EnumMap<>(Grain.class);
-    sample.forEach(laid -> counts.merge(laid.brief().cloth().grain(), 1, Integer::sum));
+    sample.forEach(laid -> counts.merge(laid.brief().fabric().grain(), 1, Integer::sum));
     for (Grain grain : Grain.values()) {
       assertTrue(counts.get(grain) >= Laid.share(200), () -> grain + ": " + counts);
     }
@@ -41,10 +41,10 @@ class CutLayoutTest {
   }
 
   @Test
-  void everyPieceLiesOnTheCloth() {
+  void everyPieceLiesOnTheFabric() {
     for (Laid laid : sample) {
       CutLayout layout = laid.layout();
-      OnCloth.assertInside(layout.length(), layout.width(), laid.polygons(), laid.what());
+      OnFabric.assertInside(layout.length(), layout.width(), laid.polygons(), laid.what());
       for (PlacedDisc disc : layout.discs()) {
         double radius = disc.diameter() / 2 - CLOSE;
         Point centre = disc.centre();
@@ -53,7 +53,7 @@ class CutLayoutTest {
                 && centre.y() >= radius
                 && layout.length() - centre.x() >= radius
                 && layout.width() - centre.y() >= radius,
-            () -> laid.what() + ": off the cloth: " + disc);
+            () -> laid.what() + ": off the fabric: " + disc);
       }
     }
   }
@@ -62,7 +62,7 @@ class CutLayoutTest {
   void noTwoPiecesOverlap() {
     int compared = 0;
     for (Laid laid : sample) {
-      compared += OnCloth.assertApart(laid.polygons(), laid.angle(), laid.what());
+      compared += OnFabric.assertApart(laid.polygons(), laid.angle(), laid.what());
     }
     assertTrue(compared > Laid.share(10_000), "too few neighbours compared: " + compared);
   }
@@ -78,9 +78,9 @@ class CutLayoutTest {
   }
 
   private static void assertFree(Laid laid, PlacedDisc disc, List<PlacedDisc> others) {
-    Coordinate centre = OnCloth.coordinate(disc.centre());
+    Coordinate centre = OnFabric.coordinate(disc.centre());
     for (PlacedDisc other : others) {
-      double apart = centre.distance(OnCloth.coordinate(other.centre()));
+      double apart = centre.distance(OnFabric.coordinate(other.centre()));
       assertTrue(apart >= disc.diameter() - CLOSE, () -> laid.what() + disc + other);
     }
     for (Polygon strip : laid.polygons().subList(0, laid.layout().strips().size())) {
@@ -99,7 +99,7 @@ class CutLayoutTest {
   }
 
   private static void assertStated(Laid laid, PlacedStrip strip) {
-    Coordinate[] corners = OnCloth.polygon(strip).getCoordinates();
+    Coordinate[] corners = OnFabric.polygon(strip).getCoordinates();
     var side = new LineSegment(corners[0], corners[1]);
     var opposite = new LineSegment(corners[3], corners[2]);
     String what = laid.what() + strip;
@@ -129,9 +129,9 @@ class CutLayoutTest {
    * whether the turn from a long side, which lies at 45°, into an end, which does not, is blunt.
    */
   private static int slant(PlacedStrip strip) {
-    Coordinate[] corners = OnCloth.polygon(strip).getCoordinates();
+    Coordinate[] corners = OnFabric.polygon(strip).getCoordinates();
     if (!Orientation.isCCW(corners)) {
-      corners = OnCloth.polygon(strip).reverse().getCoordinates();
+      corners = OnFabric.polygon(strip).reverse().getCoordinates();
     }
     for (int i = 0; i < 3; i++) {
       double dx = corners[i + 1].x - corners[i].x;
@@ -154,11 +154,11 @@ class CutLayoutTest {
       double run =
           strips.stream()
               .limit(cut.runCount())
-              .mapToDouble(s -> s.length() * gain - cut.joinTakeup())
+              .mapToDouble(s -> s.length() * gain - cut.joinLoss())
               .sum();
       assertEquals(cut.stripCount(), strips.size(), laid.what());
       assertEquals(cut.fullCount(), strips.stream().filter(PlacedStrip::full).count(), laid.what());
-      assertEquals(cut.joinedLength() - cut.joinTakeup(), run, 1e-9 * run, laid.what());
+      assertEquals(cut.joinedLength() - cut.joinLoss(), run, 1e-9 * run, laid.what());
     }
   }
 
@@ -171,21 +171,21 @@ class CutLayoutTest {
   }
 
   @Test
-  void everyOverlayOfTheOrderIsPlaced() {
+  void everyMatchingDiscOfTheOrderIsPlaced() {
     for (Laid laid : sample) {
       var base = laid.brief().base();
-      int each = base.baseOverlays() + base.backOverlays();
+      int each = base.matchingDiscs() + base.backMatchingDiscs();
       assertEquals(
           laid.brief().cushion().quantity() * each, laid.layout().discs().size(), laid.what());
     }
   }
 
   @Test
-  void thePiecesCoverNoMoreThanTheCloth() {
+  void thePiecesCoverNoMoreThanTheFabric() {
     for (Laid laid : sample) {
-      double cloth = laid.layout().length() * laid.layout().width();
+      double fabric = laid.layout().length() * laid.layout().width();
       double pieces = laid.polygons().stream().mapToDouble(Polygon::getArea).sum();
-      assertTrue(pieces <= cloth + CLOSE, laid.what());
+      assertTrue(pieces <= fabric + CLOSE, laid.what());
     }
   }
 
@@ -197,11 +197,11 @@ class CutLayoutTest {
             .with("diameter", 36)
             .with("fabric_width", 108)
             .with("base_fabric_width", 60)
-            .with("base_overlays", 3)
+            .with("matching_discs", 3)
             .with("ring_spacing", 3)
             .with("interfaced", "none")
             .brief();
-    CutLayout layout = CutLayout.of(brief, Grain.ACROSS).orElseThrow();
+    CutLayout layout = CutLayout.of(brief, Grain.CROSSWISE).orElseThrow();
     var lines = layout.discs().stream().map(disc -> disc.centre().x()).distinct().toList();
     assertEquals(2, lines.size(), lines::toString);
     double apart = lines.get(1) - lines.get(0);
@@ -209,12 +209,12 @@ class CutLayoutTest {
   }
 
   /**
-   * By hand: strips 2 1/4 wide across 53 in of cloth; the overlay of 19 7/8 touches the last full
-   * strip and the edge.
+   * By hand: strips 2 1/4 wide across 53 in of fabric; the matching disc of 19 7/8 touches the last
+   * full strip and the edge.
    */
   @Test
   void theDiscTouchesTheLastFullStripAndTheEdge() {
-    CutLayout layout = CutLayout.of(Briefs.inch().brief(), Grain.ACROSS).orElseThrow();
+    CutLayout layout = CutLayout.of(Briefs.inch().brief(), Grain.CROSSWISE).orElseThrow();
     long full = layout.strips().stream().filter(PlacedStrip::full).count();
     assertEquals(
         List.of(new Point(0, 0), new Point(0, 53), new Point(2.25, 53), new Point(2.25, 0)),
@@ -224,8 +224,8 @@ class CutLayoutTest {
   }
 
   @Test
-  void clothTooNarrowForTheGrainHasNoLayout() {
+  void fabricTooNarrowForTheGrainHasNoLayout() {
     Brief brief = Briefs.inch().with("fabric_width", 10).brief();
-    assertTrue(CutLayout.of(brief, Grain.ACROSS).isEmpty());
+    assertTrue(CutLayout.of(brief, Grain.CROSSWISE).isEmpty());
   }
 }

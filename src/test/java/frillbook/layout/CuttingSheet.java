@@ -1,7 +1,7 @@
 package frillbook.layout;
 
 import frillbook.brief.Brief;
-import frillbook.brief.ClothSpec;
+import frillbook.brief.FabricSpec;
 import frillbook.brief.Grain;
 import frillbook.plan.ChosenGrain;
 import frillbook.plan.CutPiece;
@@ -10,27 +10,27 @@ import frillbook.plan.GrainsCompared;
 import java.util.List;
 
 /**
- * What a maker has in hand at the cutting table: the figures on the sheet Cutting, and the cloth,
+ * What a maker has in hand at the cutting table: the figures on the sheet Cutting, and the fabric,
  * washed and with the selvages off, under a tape measure.
  *
- * @param perLine overlays in a line, as the sheet's sentence says; straight grain only
- * @param cornerDiscs overlays in the corners, as the sentence says; bias only
- * @param discDiameter of an overlay; 0 where there is none
+ * @param perLine matching discs in a line, as the sheet's sentence says; straight grain only
+ * @param cornerDiscs matching discs in the corners, as the sentence says; bias only
+ * @param discDiameter of a matching disc; 0 where there is none
  * @param shorter lengths of the shorter strips
- * @param slanting whether the ends of strips are cut along the longer side of the cloth
+ * @param slanting whether the ends of strips are cut along the longer side of the fabric
  */
 record CuttingSheet(
     Grain grain,
-    double clothLength,
-    double clothWidth,
+    double fabricLength,
+    double fabricWidth,
     double firstMark,
     double markStep,
     double nearDiscPush,
     double discPush,
-    double overlayStart,
+    double matchingDiscStart,
     int perLine,
     int cornerDiscs,
-    int overlays,
+    int matchingDiscs,
     double discDiameter,
     int fullStrips,
     double fullLength,
@@ -40,26 +40,26 @@ record CuttingSheet(
 
   static CuttingSheet of(Laid laid) {
     Brief brief = laid.brief();
-    ClothSpec cloth = brief.cloth();
+    FabricSpec fabric = brief.fabric();
     GrainsCompared cutting = laid.plan().cutting().orElseThrow();
     ChosenGrain frill = cutting.cut().orElseThrow();
     CutTotals cut = frill.total();
-    CutPiece overlays = frill.cutList().get(0);
+    CutPiece matchingDiscs = frill.cutList().get(0);
     CutPiece full = frill.cutList().get(1);
     List<CutPiece> shorter = frill.cutList().subList(2, frill.cutList().size());
     return new CuttingSheet(
-        cloth.grain(),
-        cut.buyLength() * (1 - cloth.washShrinkLength()),
-        (cloth.fabricWidth() - 2 * cloth.selvage()) * (1 - cloth.washShrinkWidth()),
+        fabric.grain(),
+        cut.buyLength() * (1 - fabric.washShrinkLength()),
+        (fabric.fabricWidth() - 2 * fabric.selvage()) * (1 - fabric.washShrinkWidth()),
         cut.firstMark(),
         cut.markStep(),
         cut.nearDiscPush(),
         cut.discPush(),
-        cut.overlayStart(),
-        perLine(cutting, cloth.grain()),
+        cut.matchingDiscStart(),
+        perLine(cutting, fabric.grain()),
         laid.isBias() ? cutting.layouts().bias().orElseThrow().cornerDiscs() : 0,
-        overlays.cutCount(),
-        overlays.size().map(CutPiece.Size::cutLength).orElse(0.0),
+        matchingDiscs.cutCount(),
+        matchingDiscs.size().map(CutPiece.Size::cutLength).orElse(0.0),
         full.cutCount(),
         full.size().map(CutPiece.Size::cutLength).orElse(0.0),
         frill.cutList().stream()
@@ -74,8 +74,8 @@ record CuttingSheet(
 
   private static int perLine(GrainsCompared cutting, Grain grain) {
     return switch (grain) {
-      case ACROSS -> cutting.layouts().across().orElseThrow().perLine();
-      case ALONG -> cutting.layouts().along().orElseThrow().perLine();
+      case CROSSWISE -> cutting.layouts().crosswise().orElseThrow().perLine();
+      case LENGTHWISE -> cutting.layouts().lengthwise().orElseThrow().perLine();
       case BIAS -> 0;
     };
   }
@@ -84,8 +84,10 @@ record CuttingSheet(
     return grain == Grain.BIAS;
   }
 
-  /** Of the cloth that strips are cut from: on the bias a band of overlays is cut off first. */
+  /**
+   * Of the fabric that strips are cut from: on the bias a band of matching discs is cut off first.
+   */
   double stripsLength() {
-    return isBias() && overlays > cornerDiscs ? overlayStart : clothLength;
+    return isBias() && matchingDiscs > cornerDiscs ? matchingDiscStart : fabricLength;
   }
 }

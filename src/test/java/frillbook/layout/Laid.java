@@ -51,8 +51,9 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
   }
 
   /**
-   * Large orders of narrow frills on wide cloth. A corner would hold more shorter bias strips than
-   * are considered, so the lines begin further in, and the overlay in the near corner with them.
+   * Large orders of narrow frills on wide fabric. A corner would hold more shorter bias strips than
+   * are considered, so the lines begin further in, and the matching disc in the near corner with
+   * them.
    */
   private static Stream<Briefs> wide() {
     Briefs narrow = Briefs.inch().with("frill_height", 1).with("fabric_width", 130);
@@ -85,8 +86,8 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
 
   private static List<Polygon> polygons(CutLayout layout) {
     return Stream.concat(
-            layout.strips().stream().map(OnCloth::polygon),
-            layout.discs().stream().map(OnCloth::polygon))
+            layout.strips().stream().map(OnFabric::polygon),
+            layout.discs().stream().map(OnFabric::polygon))
         .toList();
   }
 
@@ -99,7 +100,7 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
   }
 
   boolean isBias() {
-    return brief.cloth().grain() == Grain.BIAS;
+    return brief.fabric().grain() == Grain.BIAS;
   }
 
   /** By how much the strips must be turned to lie along the axes. */

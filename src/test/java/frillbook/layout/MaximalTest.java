@@ -9,12 +9,13 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * No strip could be longer where it lies. Full strips and those in the corners of the cloth reach
- * from edge to edge; those beside overlays begin at an edge and have their free end at an overlay.
- * So every strip is grown by a hair at either end in turn.
+ * No strip could be longer where it lies. Full strips and those in the corners of the fabric reach
+ * from edge to edge; those beside matching discs begin at an edge and have their free end at a
+ * matching disc. So every strip is grown by a hair at either end in turn.
  *
- * <p>On the bias the cloth ends where a band of overlays begins: the band is cut off across the
- * whole cloth before the strips, and what its overlays leave of it is too narrow for them.
+ * <p>On the bias the fabric ends where a band of matching discs begins: the band is cut off across
+ * the whole fabric before the strips, and what its matching discs leave of it is too narrow for
+ * them.
  */
 class MaximalTest {
   private static final double HAIR = 1e-3;
@@ -22,11 +23,11 @@ class MaximalTest {
   /** A strip that crosses an edge or a rim by less than this only touches it. */
   private static final double TOUCH = 1e-9;
 
-  private record Cloth(Geometry rectangle, List<PlacedDisc> discs) {
-    static Cloth of(Laid laid) {
+  private record Fabric(Geometry rectangle, List<PlacedDisc> discs) {
+    static Fabric of(Laid laid) {
       double length = CuttingSheet.of(laid).stripsLength() + TOUCH;
       double width = laid.layout().width() + TOUCH;
-      return new Cloth(OnCloth.rectangle(-TOUCH, length, -TOUCH, width), laid.layout().discs());
+      return new Fabric(OnFabric.rectangle(-TOUCH, length, -TOUCH, width), laid.layout().discs());
     }
 
     boolean hasRoomFor(Polygon strip) {
@@ -34,22 +35,22 @@ class MaximalTest {
     }
 
     private static boolean meets(Polygon strip, PlacedDisc disc) {
-      var centre = strip.getFactory().createPoint(OnCloth.coordinate(disc.centre()));
+      var centre = strip.getFactory().createPoint(OnFabric.coordinate(disc.centre()));
       return strip.distance(centre) < disc.diameter() / 2 - TOUCH;
     }
   }
 
   @Test
-  void aStripGrownByAHairLeavesTheClothOrMeetsAnOverlay() {
+  void aStripGrownByAHairLeavesTheFabricOrMeetsAMatchingDisc() {
     int shorter = 0;
     for (Laid laid : Laid.sample()) {
-      Cloth cloth = Cloth.of(laid);
+      Fabric fabric = Fabric.of(laid);
       for (PlacedStrip strip : laid.layout().strips()) {
         grown(strip)
             .forEach(
                 longer ->
                     assertTrue(
-                        !cloth.hasRoomFor(longer),
+                        !fabric.hasRoomFor(longer),
                         () -> laid.what() + ": could be longer: " + strip));
         shorter += strip.full() ? 0 : 1;
       }
@@ -64,7 +65,7 @@ class MaximalTest {
             List.of(beyond(at, 1, 0), at.get(1), at.get(2), beyond(at, 2, 3)),
             List.of(at.get(0), beyond(at, 0, 1), beyond(at, 3, 2), at.get(3)))
         .map(corners -> new PlacedStrip(corners, strip.length() + HAIR, false, false))
-        .map(OnCloth::polygon);
+        .map(OnFabric::polygon);
   }
 
   /** A hair further than {@code to} on the way from {@code from}. */

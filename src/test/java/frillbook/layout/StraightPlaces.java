@@ -22,7 +22,7 @@ record StraightPlaces(Grain grain, StraightPlan plan, double stripWidth) {
       strips.add(strip(i, plan.stripLength(), true));
     }
     for (LaneRow row : lanes) {
-      double length = (grain == Grain.ALONG ? row.along() : row.across()).piece();
+      double length = (grain == Grain.LENGTHWISE ? row.lengthwise() : row.crosswise()).piece();
       if (length > 0) {
         strips.add(strip(plan.full() + row.lane().laneNo() - 1, length, false));
       }
@@ -45,7 +45,7 @@ record StraightPlaces(Grain grain, StraightPlan plan, double stripWidth) {
 
   List<PlacedDisc> discs(DiscSizes sizes) {
     double diameter = sizes.baseCutDiameter();
-    return IntStream.range(0, sizes.overlayCount())
+    return IntStream.range(0, sizes.matchingDiscCount())
         .mapToObj(i -> new PlacedDisc(centre(i, diameter), diameter))
         .toList();
   }
@@ -57,6 +57,6 @@ record StraightPlaces(Grain grain, StraightPlan plan, double stripWidth) {
   }
 
   private Point at(double run, double stack) {
-    return grain == Grain.ALONG ? new Point(run, stack) : new Point(stack, run);
+    return grain == Grain.LENGTHWISE ? new Point(run, stack) : new Point(stack, run);
   }
 }

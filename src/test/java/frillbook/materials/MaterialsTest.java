@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import frillbook.Briefs;
 import org.junit.jupiter.api.Test;
 
-/** 50 in of frill cloth used and 54 bought, 18 and 22 1/2 of base cloth, by eighths of a yard. */
+/** 50 in of frill fabric used and 54 bought, 18 and 22 1/2 of base fabric, by eighths of a yard. */
 class MaterialsTest {
   private static final MaterialNeeds NEEDS = new MaterialNeeds(50, 54, 18, 22.5, 20, 1, .3, 1.4);
 
@@ -22,24 +22,24 @@ class MaterialsTest {
 
   /** By hand: 54 in are 1 1/2 yd, at 12 a yard 18; 50 ÷ 36 × 12 = 16.67. */
   @Test
-  void clothIsChargedAsBoughtOrAsUsed() {
-    Material bought = line(MaterialName.FRILL_CLOTH, Briefs.inch());
+  void fabricIsChargedAsBoughtOrAsUsed() {
+    Material bought = line(MaterialName.FRILL_FABRIC, Briefs.inch());
     assertEquals(1.5, bought.materialBought(), 1e-9);
     assertEquals(18, bought.materialCharged());
     Briefs used = Briefs.inch().with("charge_as", "used");
-    assertEquals(16.67, line(MaterialName.FRILL_CLOTH, used).materialCharged());
+    assertEquals(16.67, line(MaterialName.FRILL_FABRIC, used).materialCharged());
   }
 
   /** By hand: 20 in need five eighths of a yard, at 4 a yard 2.50. */
   @Test
-  void interfacingIsBoughtByTheStepOfCloth() {
+  void interfacingIsBoughtByTheStepOfFabric() {
     Material line = line(MaterialName.INTERFACING, Briefs.inch());
     assertEquals(.625, line.materialBought(), 1e-9);
     assertEquals(2.5, line.materialCharged());
   }
 
   @Test
-  void bagsAndSpoolsAreBoughtWhole() {
+  void bagsAndReelsAreBoughtWhole() {
     assertEquals(1, line(MaterialName.FILLING, Briefs.inch()).materialBought());
     assertEquals(2, line(MaterialName.THREAD, Briefs.inch()).materialBought());
   }
@@ -62,17 +62,17 @@ class MaterialsTest {
     assertEquals(37.25, materials(Briefs.inch()).materialsTotal());
   }
 
-  /** By hand: 18 of the 22 1/2 in of base cloth are used, half a yard, at 6 a yard 3. */
+  /** By hand: 18 of the 22 1/2 in of base fabric are used, half a yard, at 6 a yard 3. */
   @Test
-  void baseClothIsChargedAsUsedByTheYard() {
-    Material used = line(MaterialName.BASE_CLOTH, Briefs.inch().with("charge_as", "used"));
+  void baseFabricIsChargedAsUsedByTheYard() {
+    Material used = line(MaterialName.BASE_FABRIC, Briefs.inch().with("charge_as", "used"));
     assertEquals(.5, used.materialNeeded(), 1e-12);
     assertEquals(3, used.materialCharged());
   }
 
-  /** By hand: 18 for frill cloth and 5 for two spools; base, fill and zip stay the same. */
+  /** By hand: 18 for frill fabric and 5 for two reels; base, fill and zip stay the same. */
   @Test
-  void anotherLookChangesFrillClothAndThread() {
+  void anotherLookChangesFrillFabricAndThread() {
     assertEquals(23, materials(Briefs.inch()).chargedForLook());
   }
 
@@ -82,7 +82,7 @@ class MaterialsTest {
   }
 
   /**
-   * By hand: 3.75 for base cloth is 4 yen, 2.5 for interfacing 3, 5 for thread 5: 18 + 4 + 3 + 3 +
+   * By hand: 3.75 for base fabric is 4 yen, 2.5 for interfacing 3, 5 for thread 5: 18 + 4 + 3 + 3 +
    * 5 + 5.
    */
   @Test

@@ -9,7 +9,7 @@ class LengthUnitTest {
   private static final double EXACT = 1e-12;
 
   @Test
-  void clothIsSoldByTheYardOrTheMetre() {
+  void fabricIsSoldByTheYardOrTheMetre() {
     assertEquals("yd", LengthUnit.INCH.longSymbol());
     assertEquals(36, LengthUnit.INCH.unitsPerLong());
     assertEquals("m", LengthUnit.CM.longSymbol());

@@ -14,7 +14,7 @@ class NamedValuesTest {
 
   private record Seam(int seamNo, double seamLength) {}
 
-  private record Cloth(String clothName, boolean isWashed, Hem hem) {}
+  private record Fabric(String fabricName, boolean isWashed, Hem hem) {}
 
   private record Sewn(Optional<Hem> hem, List<Seam> seams) {}
 
@@ -38,9 +38,9 @@ class NamedValuesTest {
 
   @Test
   void recordsInsideRecordsAreLaidFlat() {
-    var values = NamedValues.of(new Cloth("voile", true, new Hem(0.5, 2)));
+    var values = NamedValues.of(new Fabric("voile", true, new Hem(0.5, 2)));
     assertEquals(
-        Map.of("cloth_name", "voile", "is_washed", 1.0, "hem_depth", 0.5, "turn_count", 2.0),
+        Map.of("fabric_name", "voile", "is_washed", 1.0, "hem_depth", 0.5, "turn_count", 2.0),
         values.lines());
     assertEquals(Map.of(), values.columns());
   }
@@ -86,9 +86,9 @@ class NamedValuesTest {
 
   @Test
   void namesComeInTheOrderOfTheRecord() {
-    var values = NamedValues.of(new Cloth("voile", false, new Hem(0.5, 2)));
+    var values = NamedValues.of(new Fabric("voile", false, new Hem(0.5, 2)));
     assertEquals(
-        List.of("cloth_name", "is_washed", "hem_depth", "turn_count"),
+        List.of("fabric_name", "is_washed", "hem_depth", "turn_count"),
         List.copyOf(values.lines().keySet()));
   }
 

@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.util.GeometricShapeFactory;
 
-/** The drawn base cloth against the places of the pieces, in JTS; lengths are the cloth's own. */
+/** The drawn base fabric against the places of the pieces, in JTS; lengths are the fabric's own. */
 class BasePictureTest {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -32,7 +32,7 @@ class BasePictureTest {
 
   private record Laid(Drawn drawn, BasePicture picture, BaseLayout layout) {
     double scale() {
-      return picture.baseClothScale();
+      return picture.baseFabricScale();
     }
 
     /** Points are drawn to three decimals each way, and moved by a millionth. */
@@ -129,10 +129,10 @@ class BasePictureTest {
   }
 
   @Test
-  void theEdgeIsTheBoughtClothAfterWashing() {
+  void theEdgeIsTheBoughtFabricAfterWashing() {
     for (Laid one : sample) {
       double bought = one.drawn().plan().base().orElseThrow().base().baseBuyLength();
-      double left = bought * (1 - one.drawn().briefs().brief().cloth().washShrinkLength());
+      double left = bought * (1 - one.drawn().briefs().brief().fabric().washShrinkLength());
       Envelope box = one.edge().getEnvelopeInternal();
       assertEquals(left, box.getMaxX(), one.near(), one.what());
       assertEquals(one.layout().width(), box.getMaxY(), one.near(), one.what());
@@ -141,7 +141,7 @@ class BasePictureTest {
 
   /** Three units wide and one high, one of them filled. */
   @Test
-  void theClothFillsThePicture() {
+  void theFabricFillsThePicture() {
     for (Laid one : sample) {
       Envelope box = one.edge().getEnvelopeInternal();
       double filled = Math.max(box.getMaxX() / 3, box.getMaxY()) / one.scale();
@@ -202,7 +202,7 @@ class BasePictureTest {
   }
 
   @Test
-  void everyPieceLiesOnTheCloth() {
+  void everyPieceLiesOnTheFabric() {
     for (Laid one : sample) {
       Envelope box = one.edge().getEnvelopeInternal();
       box.expandBy(one.near());
@@ -250,17 +250,17 @@ class BasePictureTest {
       int pieces = one.layout().bases().size() + one.layout().backs().size();
       int left = one.picture().baseDiscsLeft() + one.picture().baseBacksLeft();
       assertEquals(pieces, one.pieces().size() + left, one.what());
-      String title = one.drawn().title("base_cloth");
+      String title = one.drawn().title("base_fabric");
       assertEquals(left > 0, title.endsWith(" more not drawn"), title);
     }
   }
 
   private static String title(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().title("base_cloth");
+    return Drawn.of(briefs).orElseThrow().title("base_fabric");
   }
 
   /**
-   * By hand: base 19 7/8 in, back 19 in beside it; five steps of 4 1/2 in hold one row. The cloth
+   * By hand: base 19 7/8 in, back 19 in beside it; five steps of 4 1/2 in hold one row. The fabric
    * of 44 in has 1/2 in of selvage on each side.
    */
   @Test

@@ -59,7 +59,7 @@ record Drawn(Briefs briefs, Plan plan) {
     return plan.side();
   }
 
-  ClothPicture cloth() {
+  FabricPicture fabric() {
     return cut().picture();
   }
 

@@ -114,10 +114,10 @@ class GuideTest {
     assertEquals(ring, drawn(rings).guide().guides().get(point).guideRing());
   }
 
-  /** 15 strips, 14 joins (worked at the title of the cloth): the last six are the fourteenth. */
+  /** 15 strips, 14 joins (worked at the title of the fabric): the last six are the fourteenth. */
   @Test
   void whereJoinsAreFewTheLastIsMarkedAgain() {
-    Drawn bare = drawn(Briefs.inch().with("base_overlays", 0));
+    Drawn bare = drawn(Briefs.inch().with("matching_discs", 0));
     Guide guide = bare.guide();
     assertEquals(14, bare.guideJoinCount());
     assertEquals(20, guide.guideJoins().size());
@@ -131,7 +131,7 @@ class GuideTest {
   /** The second of two frills has its own guide. */
   @Test
   void onlyTheFirstCushionsJoinsAreMarked() {
-    Drawn two = drawn(Briefs.inch().with("base_overlays", 0).with("quantity", 2));
+    Drawn two = drawn(Briefs.inch().with("matching_discs", 0).with("quantity", 2));
     assertEquals(14, two.guideJoinCount());
   }
 }

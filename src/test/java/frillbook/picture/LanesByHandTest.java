@@ -10,21 +10,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Strips across cloth 53 in wide, 2 1/4 in each, beside one overlay of 19 7/8 in; by hand.
+ * Strips across fabric 53 in wide, 2 1/4 in each, beside one matching disc of 19 7/8 in; by hand.
  *
  * <p>301.7616 in of rows (computed from the exact spiral) × 2.4 and 1 are 725.228; joins of 1 1/4
- * in leave 723.978 to cut. 40 1/2 in hold nine full strips before the overlay, 9 × 51 3/4, and nine
- * lanes beside it. The one whose middle is m from the overlay's edge keeps 43 1/16 − √(9.9375² −
- * a²), a = |m − 9.9375| − 1.125, or 0: 36.7652, 34.7446, 33.6501, 33.1693, 33.1250, 33.2121,
- * 33.7855, 35.0022, 37.2530. Less a join each they add 299.457, without the fifth 267.582, and
- * without the fourth besides only 235.663; wanted are 723.978 − 465.75 = 258.228.
+ * in leave 723.978 to cut. 40 1/2 in hold nine full strips before the matching disc, 9 × 51 3/4,
+ * and nine lanes beside it. The one whose middle is m from the matching disc's edge keeps 43 1/16 −
+ * √(9.9375² − a²), a = |m − 9.9375| − 1.125, or 0: 36.7652, 34.7446, 33.6501, 33.1693, 33.1250,
+ * 33.2121, 33.7855, 35.0022, 37.2530. Less a join each they add 299.457, without the fifth 267.582,
+ * and without the fourth besides only 235.663; wanted are 723.978 − 465.75 = 258.228.
  */
 class LanesByHandTest {
-  private ClothPicture picture;
+  private FabricPicture picture;
 
   @BeforeEach
-  void drawTheCloth() {
-    picture = Drawn.of(Briefs.inch().with("fullness", 2.4)).orElseThrow().cloth();
+  void drawTheFabric() {
+    picture = Drawn.of(Briefs.inch().with("fullness", 2.4)).orElseThrow().fabric();
   }
 
   @ParameterizedTest
@@ -58,7 +58,7 @@ class LanesByHandTest {
     assertEquals(List.of(22.5, 24.75), List.of(second.deeps().one(), second.deeps().two()));
   }
 
-  /** Strips across lie upwards in the picture, which is as high as the cloth is wide. */
+  /** Strips across lie upwards in the picture, which is as high as the fabric is wide. */
   @Test
   void itsCornersAreToScale() {
     BesideStrips.BesidePoint second = picture.near().besidePoints().get(4 + 1);
@@ -74,9 +74,9 @@ class LanesByHandTest {
     assertEquals(8, picture.near().cut());
     assertEquals(0, picture.far().besideStrips());
     assertEquals(0, picture.far().cut());
-    assertEquals(0, picture.clothLeft());
-    assertEquals(0, picture.clothShift());
-    assertEquals(1, picture.clothTurn());
+    assertEquals(0, picture.fabricLeft());
+    assertEquals(0, picture.fabricShift());
+    assertEquals(1, picture.fabricTurn());
   }
 
   /** Seven are longer than the 33.1693 of the fourth. */
@@ -89,26 +89,26 @@ class LanesByHandTest {
 
   /** It touches the first selvage and the last full strip. */
   @Test
-  void theOverlayLiesBehindTheFullStrips() {
-    ClothDisc overlay = picture.clothDiscs().get(0);
-    assertEquals(9.9375, overlay.clothDiscRun(), 1e-9);
-    assertEquals(30.1875, overlay.clothDiscStack(), 1e-9);
-    assertEquals(30.1875 / 53, overlay.clothDiscX(), 1e-9);
-    assertEquals(9.9375 / 53, overlay.clothDiscY(), 1e-9);
+  void theMatchingDiscLiesBehindTheFullStrips() {
+    FabricDisc matchingDisc = picture.fabricDiscs().get(0);
+    assertEquals(9.9375, matchingDisc.fabricDiscRun(), 1e-9);
+    assertEquals(30.1875, matchingDisc.fabricDiscStack(), 1e-9);
+    assertEquals(30.1875 / 53, matchingDisc.fabricDiscX(), 1e-9);
+    assertEquals(9.9375 / 53, matchingDisc.fabricDiscY(), 1e-9);
   }
 
   /** Ten lines 2 1/4 in apart, up and down. */
   @Test
   void theLinesOfTheFullStripsGoToAndFro() {
     CutLines lines = picture.cutLines();
-    assertEquals(9, lines.clothComb());
-    assertEquals(0, lines.clothFrom());
-    assertEquals(20.25 / 53, lines.clothLast(), 1e-9);
-    assertEquals(new CutLines.CutPoint(0, 0, 1), lines.clothCuts().get(0));
-    assertEquals(0, lines.clothCuts().get(1).clothCutY());
-    assertEquals(.042, lines.clothCuts().get(2).clothCutX(), 1e-9);
-    assertEquals(0, lines.clothCuts().get(2).clothCutY());
-    assertEquals(1, lines.clothCuts().get(3).clothCutY());
-    assertEquals(.382, lines.clothCuts().get(199).clothCutX(), 1e-9);
+    assertEquals(9, lines.fabricComb());
+    assertEquals(0, lines.fabricFrom());
+    assertEquals(20.25 / 53, lines.fabricLast(), 1e-9);
+    assertEquals(new CutLines.CutPoint(0, 0, 1), lines.fabricCuts().get(0));
+    assertEquals(0, lines.fabricCuts().get(1).fabricCutY());
+    assertEquals(.042, lines.fabricCuts().get(2).fabricCutX(), 1e-9);
+    assertEquals(0, lines.fabricCuts().get(2).fabricCutY());
+    assertEquals(1, lines.fabricCuts().get(3).fabricCutY());
+    assertEquals(.382, lines.fabricCuts().get(199).fabricCutX(), 1e-9);
   }
 }

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * How {@link WorkedOrders#pricedBias} leans, by hand: its strip is 1260.334812 long, of its cloth
- * 9123.185 ÷ 144 ÷ 188.388667 = .336302 are overlays.
+ * How {@link WorkedOrders#pricedBias} leans, by hand: its strip is 1260.334812 long, of its fabric
+ * 9123.185 ÷ 144 ÷ 188.388667 = .336302 are matching discs.
  */
 class LeaningsByHandTest {
   private Leanings leanings;
@@ -35,15 +35,15 @@ class LeaningsByHandTest {
   }
 
   /**
-   * Half a time fuller, 629.167406 × 2.5 + 2 = 1574.918515, is .249603 longer: .165661 more cloth;
+   * Half a time fuller, 629.167406 × 2.5 + 2 = 1574.918515, is .249603 longer: .165661 more fabric;
    * .165661 × 25.12 + .249603 × 77.9163 = 23.6096, with 15 % of 273.15 .099400.
    */
   @Test
-  void aFullerFrillTakesStripAndCloth() {
+  void aFullerFrillTakesStripAndFabric() {
     Leanings.Fuller half = leanings.fullers().get(5);
     assertEquals(2.5, half.fullerFullness());
     assertEquals(1574.918515, half.fullerFlat(), 5e-7);
-    assertEquals(1.165661, half.fullerCloth(), 5e-7);
+    assertEquals(1.165661, half.fullerFabric(), 5e-7);
     assertEquals(1.099400, prices.fullers().get(5).fullerPrice(), 1e-6);
   }
 
@@ -53,7 +53,7 @@ class LeaningsByHandTest {
     Leanings.Closer fifth = leanings.closers().get(1);
     assertEquals(1.6, fifth.closerSpacing(), 1e-12);
     assertEquals(1574.918515, fifth.closerFlat(), 5e-7);
-    assertEquals(1.165661, fifth.closerCloth(), 5e-7);
+    assertEquals(1.165661, fifth.closerFabric(), 5e-7);
     assertEquals(1.133147, prices.closers().get(1).closerPrice(), 1e-6);
   }
 
@@ -71,7 +71,7 @@ class LeaningsByHandTest {
   void aPriceOfNothingDoesNotMove() {
     Briefs given = WorkedOrders.ringsAcross().with("hourly_rate", 0);
     for (String what :
-        new String[] {"frill_cloth", "base_cloth", "interfacing", "fill", "thread"}) {
+        new String[] {"frill_fabric", "base_fabric", "interfacing", "fill", "thread"}) {
       given = given.with("price_" + what, 0);
     }
     LeaningPrices free = Drawn.of(given).orElseThrow().leaningPrices();

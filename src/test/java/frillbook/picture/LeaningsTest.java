@@ -14,16 +14,16 @@ class LeaningsTest {
     return Drawn.of(briefs).orElseThrow();
   }
 
-  /** Without overlays the area rule says: cloth grows as fullness over ring spacing. */
+  /** Without matching discs the area rule says: fabric grows as fullness over ring spacing. */
   @Test
-  void clothGrowsWithFullnessOverSpacing() {
+  void fabricGrowsWithFullnessOverSpacing() {
     Leanings leanings =
-        drawn(Briefs.inch().with("base_overlays", 0).with("end_allowance", 0)).leanings();
+        drawn(Briefs.inch().with("matching_discs", 0).with("end_allowance", 0)).leanings();
     for (var point : leanings.fullers()) {
-      assertEquals(point.fullerFullness() / 2.5, point.fullerCloth(), 1e-12);
+      assertEquals(point.fullerFullness() / 2.5, point.fullerFabric(), 1e-12);
     }
     for (var point : leanings.closers()) {
-      assertEquals(.75 / point.closerSpacing(), point.closerCloth(), 1e-12);
+      assertEquals(.75 / point.closerSpacing(), point.closerFabric(), 1e-12);
     }
   }
 
@@ -32,7 +32,7 @@ class LeaningsTest {
     Leanings leanings = drawn(Briefs.inch()).leanings();
     LeaningPrices prices = drawn(Briefs.inch()).leaningPrices();
     assertEquals(2.5, leanings.fullers().get(3).fullerFullness());
-    assertEquals(1, leanings.fullers().get(3).fullerCloth(), 1e-12);
+    assertEquals(1, leanings.fullers().get(3).fullerFabric(), 1e-12);
     assertEquals(1, prices.fullers().get(3).fullerPrice(), 1e-12);
     assertEquals(.75, leanings.closers().get(3).closerSpacing());
     assertEquals(1, prices.closers().get(3).closerPrice(), 1e-12);
@@ -76,6 +76,6 @@ class LeaningsTest {
   void anUngatheredFrillHasNoLessFullness() {
     Leanings leanings = drawn(Briefs.inch().with("fullness", 1.1)).leanings();
     assertEquals(1, leanings.fullers().get(0).fullerFullness());
-    assertTrue(leanings.fullers().get(0).fullerCloth() < 1);
+    assertTrue(leanings.fullers().get(0).fullerFabric() < 1);
   }
 }

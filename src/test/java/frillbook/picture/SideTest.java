@@ -41,7 +41,7 @@ class SideTest {
    * (published constants of the Mylar balloon).
    */
   @Test
-  void theStuffedOutlineIsToScale() {
+  void theFilledOutlineIsToScale() {
     Side side = side(Briefs.inch().with("fill_fraction", 1));
     double inches = side.sideScale() / 2;
     assertEquals(13.7297 / 2, side.sides().get(0).sideX() * inches, 5.7e-3);

@@ -62,18 +62,18 @@ class TitlesTest {
   }
 
   @Test
-  void theClothTellsItsPiecesAndItsSize() {
+  void theFabricTellsItsPiecesAndItsSize() {
     assertEquals(
-        "24 strips on the bias and 6 overlays: bought 300 × 152 cm, usable 270 × 144 cm",
-        titles.line("cloth_title"));
+        "24 strips on the bias and 6 matching discs: bought 300 × 152 cm, usable 270 × 144 cm",
+        titles.line("fabric_title"));
   }
 
-  /** 45 in less two selvages, and neither overlay nor wash. */
+  /** 45 in less two selvages, and neither matching disc nor wash. */
   @Test
-  void aClothWithoutOverlaysTellsOfNone() {
+  void aFabricWithoutMatchingDiscsTellsOfNone() {
     assertEquals(
-        "12 strips across the cloth: bought 27 × 45 in, usable 27 × 44 in",
-        titles(WorkedOrders.ringsAcross()).line("cloth_title"));
+        "12 strips across the fabric: bought 27 × 45 in, usable 27 × 44 in",
+        titles(WorkedOrders.ringsAcross()).line("fabric_title"));
   }
 
   /**
@@ -84,27 +84,27 @@ class TitlesTest {
   @Test
   void moreLinesThanCanBeDrawnAreThinned() {
     Briefs narrow =
-        Briefs.inch().with("frill_height", .5).with("quantity", 7).with("base_overlays", 0);
+        Briefs.inch().with("frill_height", .5).with("quantity", 7).with("matching_discs", 0);
     assertEquals(
-        "103 strips across the cloth: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
-        titles(narrow).line("cloth_title"));
+        "103 strips across the fabric: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
+        titles(narrow).line("fabric_title"));
   }
 
-  /** A dozen overlays can be drawn. */
+  /** A dozen matching discs can be drawn. */
   @ParameterizedTest
   @CsvSource({"12, false", "13, true"})
-  void moreOverlaysThanCanBeDrawnAreTold(int overlays, boolean told) {
-    Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", overlays);
-    String title = titles(bias).line("cloth_title");
-    assertTrue(title.contains(" and " + overlays + " overlays: bought "), title);
+  void moreMatchingDiscsThanCanBeDrawnAreTold(int matchingDiscs, boolean told) {
+    Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", matchingDiscs);
+    String title = titles(bias).line("fabric_title");
+    assertTrue(title.contains(" and " + matchingDiscs + " matching discs: bought "), title);
     assertEquals(told, title.endsWith("; 1 more not drawn"), title);
   }
 
   @Test
-  void theBaseClothTellsItsPiecesAndItsSize() {
+  void theBaseFabricTellsItsPiecesAndItsSize() {
     assertEquals(
         "3 bases and 6 back pieces: bought 200 × 100 cm, usable 180 × 94.1 cm",
-        titles.line("base_cloth_title"));
+        titles.line("base_fabric_title"));
   }
 
   /** Half of the area lies within 20 ÷ √2 = 14.14 cm, 7.07 rings; marks are a third apart. */
@@ -124,8 +124,8 @@ class TitlesTest {
   void nothingChargedIsNoPart() {
     Briefs given =
         WorkedOrders.pricedBias()
-            .with("price_frill_cloth", 0)
-            .with("price_base_cloth", 0)
+            .with("price_frill_fabric", 0)
+            .with("price_base_fabric", 0)
             .with("price_interfacing", 0)
             .with("price_zip", 0)
             .with("price_fill", 0)
@@ -138,16 +138,16 @@ class TitlesTest {
   }
 
   /**
-   * Overlays are 9123.185 of 27 127.968 cm². Half a time fuller the strip is 1574.918515 ÷
-   * 1260.334812 = 1.249603 as long, the cloth (1 − .336302) × .249603 = .165661 more. What grows
-   * with the strip: cloth 25.12; thread 5.38; 36 minutes of cutting, 84 of joining, 37.81 of
+   * Matching discs are 9123.185 of 27 127.968 cm². Half a time fuller the strip is 1574.918515 ÷
+   * 1260.334812 = 1.249603 as long, the fabric (1 − .336302) × .249603 = .165661 more. What grows
+   * with the strip: fabric 25.12; thread 5.38; 36 minutes of cutting, 84 of joining, 37.81 of
    * hemming and 132.34 of gathering at 15 an hour 72.54. So .165661 × 25.12 + .249603 × 77.92 =
    * 23.61, with overhead 27.15 of 273.15.
    */
   @Test
   void aFullerFrillTellsWhatItTakes() {
     assertEquals(
-        "Half a time fuller: about 17% more cloth, about 10% on the price",
+        "Half a time fuller: about 17% more fabric, about 10% on the price",
         titles.line("fuller_title"));
   }
 
@@ -159,7 +159,7 @@ class TitlesTest {
   @Test
   void ringsCloserTogetherTellWhatTheyTake() {
     assertEquals(
-        "Rings a fifth closer: about 17% more cloth, about 13% on the price",
+        "Rings a fifth closer: about 17% more fabric, about 13% on the price",
         titles.line("closer_title"));
   }
 }

@@ -16,9 +16,9 @@ class ChecksTest {
       List.of(
           "inputs_ok",
           "rows_fit",
-          "disc_fits_cloth",
-          "strips_fit_cloth",
-          "base_fits_cloth",
+          "disc_fits_fabric",
+          "strips_fit_fabric",
+          "base_fits_fabric",
           "order_is_workable",
           "interfacing_fits",
           "margin_is_possible",
@@ -37,12 +37,12 @@ class ChecksTest {
       List.of("materials_ok", "cost_ok", "price_ok", "client_ok");
 
   private static final List<String> NO_BASE =
-      List.of("base_ok", "cloths_ok", "materials_ok", "cost_ok", "price_ok", "client_ok");
+      List.of("base_ok", "fabrics_ok", "materials_ok", "cost_ok", "price_ok", "client_ok");
 
   private static final List<String> NO_CUTTING =
       List.of(
-          "cloth_ok",
-          "cloths_ok",
+          "fabric_ok",
+          "fabrics_ok",
           "making_ok",
           "materials_ok",
           "cost_ok",
@@ -80,32 +80,32 @@ class ChecksTest {
     assertStops("rows_fit", held, Briefs.inch().with("diameter", 4).with("centre_gap", 1));
   }
 
-  /** By hand: an overlay is 19 7/8 across, the cloth 20 1/2 less two selvages of 1/2. */
+  /** By hand: a matching disc is 19 7/8 across, the fabric 20 1/2 less two selvages of 1/2. */
   @Test
-  void anOverlayMustFitItsCloth() {
+  void aMatchingDiscMustFitItsFabric() {
     Briefs tooNarrow = Briefs.inch().with("fabric_width", 20.5);
-    assertTrue(failed(tooNarrow).contains("disc_fits_cloth"));
+    assertTrue(failed(tooNarrow).contains("disc_fits_fabric"));
     assertTrue(Plan.of(tooNarrow.brief()).cutting().isEmpty());
     assertEquals(List.of(), failed(Briefs.inch().with("fabric_width", 20.875)));
   }
 
   /** By hand: strips under 30 in are not joined, 30 1/2 less two selvages of 1/2 is 29 1/2. */
   @Test
-  void aStripWorthJoiningMustFitItsCloth() {
+  void aStripWorthJoiningMustFitItsFabric() {
     Briefs longPieces = Briefs.inch().with("shortest_piece", 30);
-    assertStops("strips_fit_cloth", NO_CUTTING, longPieces.with("fabric_width", 30.5));
+    assertStops("strips_fit_fabric", NO_CUTTING, longPieces.with("fabric_width", 30.5));
     assertEquals(List.of(), failed(longPieces.with("fabric_width", 31)));
   }
 
   /** By hand: a base is 19 7/8 across. */
   @Test
-  void aBaseMustFitItsCloth() {
-    assertStops("base_fits_cloth", NO_BASE, Briefs.inch().with("base_fabric_width", 20.5));
+  void aBaseMustFitItsFabric() {
+    assertStops("base_fits_fabric", NO_BASE, Briefs.inch().with("base_fabric_width", 20.5));
     assertEquals(List.of(), failed(Briefs.inch().with("base_fabric_width", 20.875)));
   }
 
   /**
-   * By hand: π × 8.5² ÷ 0.75 × 2.5 × 2.25 ÷ 53 = 32.1 in of cloth for one cushion; 10 000 steps of
+   * By hand: π × 8.5² ÷ 0.75 × 2.5 × 2.25 ÷ 53 = 32.1 in of fabric for one cushion; 10 000 steps of
    * 0.1 in hold 31 of them.
    */
   @Test

@@ -15,7 +15,7 @@ class CommonPracticeTest {
           .with("edge_clearance", 0)
           .with("fullness", 3)
           .with("end_allowance", 0)
-          .with("base_overlays", 0);
+          .with("matching_discs", 0);
 
   private static GrainsCompared cutting(Briefs briefs) {
     return Plan.of(briefs.brief()).cutting().orElseThrow();

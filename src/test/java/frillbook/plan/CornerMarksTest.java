@@ -7,7 +7,10 @@ import frillbook.WorkedOrders;
 import frillbook.brief.Grain;
 import org.junit.jupiter.api.Test;
 
-/** What a person marks on bias cloth with an overlay, 19 7/8 in across, in its corners; by hand. */
+/**
+ * What a person marks on bias fabric with a matching disc, 19 7/8 in across, in its corners; by
+ * hand.
+ */
 class CornerMarksTest {
   private static CutTotals total(int cushions) {
     Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", cushions);
@@ -16,7 +19,7 @@ class CornerMarksTest {
 
   /** A line at 45° that touches a disc in the corner meets the edge at d(1 + 1/√2). */
   @Test
-  void theFirstLineTouchesTheNearOverlay() {
+  void theFirstLineTouchesTheNearMatchingDisc() {
     assertEquals(19.875 * 1.7071067812, total(2).firstMark(), 1e-8);
     assertEquals(2.25 * 1.4142135624, total(2).markStep(), 1e-9);
   }
@@ -26,13 +29,13 @@ class CornerMarksTest {
    * 1.956954, half of it along either edge.
    */
   @Test
-  void theFarOverlayIsMovedInUntilTheLastLineTouchesIt() {
+  void theFarMatchingDiscIsMovedInUntilTheLastLineTouchesIt() {
     assertEquals(90, total(2).buyLength());
     assertEquals(.978477, total(2).discPush(), 5e-7);
   }
 
   @Test
-  void aSingleOverlayStaysInTheNearCorner() {
+  void aSingleMatchingDiscStaysInTheNearCorner() {
     assertEquals(19.875 * 1.7071067812, total(1).firstMark(), 1e-8);
     assertEquals(0, total(1).discPush());
   }

@@ -150,17 +150,17 @@ class CostingTest {
   }
 
   /**
-   * Cloth and lengths of a look are those of a brief that has it. Strips and joins are estimates:
+   * Fabric and lengths of a look are those of a brief that has it. Strips and joins are estimates:
    * at most two off here, each worth 4 1/2 minutes and, sewn twice, 2 × 2 1/4 in of seam.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"across", "along", "bias"})
-  void aChoiceTakesTheClothOfABriefWithItsLook(String grain) {
+  @ValueSource(strings = {"crosswise", "lengthwise", "bias"})
+  void aChoiceTakesTheFabricOfABriefWithItsLook(String grain) {
     Briefs own = Briefs.inch().with("grain", grain);
     Briefs asked = own.with("fullness", 3).with("ring_spacing", .75);
     ChoiceRow.Figures offered = costing(own).choices().get(2).figures().orElseThrow();
     ChoiceRow.Figures planned = costing(asked).choices().get(0).figures().orElseThrow();
-    assertEquals(planned.choiceCloth(), offered.choiceCloth());
+    assertEquals(planned.choiceFabric(), offered.choiceFabric());
     assertEquals(planned.choiceFlat(), offered.choiceFlat());
     assertEquals(planned.choiceJoins(), offered.choiceJoins(), 2);
     assertEquals(planned.choiceHours(), offered.choiceHours(), 2 * 4.5 / 60 + 1e-9);

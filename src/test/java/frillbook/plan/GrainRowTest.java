@@ -28,7 +28,7 @@ class GrainRowTest {
   @Test
   void stripsAcrossReachFromSelvageToSelvage() {
     var expected = new GrainRow.Figures(12, 11, 27, 1);
-    assertEquals(expected, figures(WorkedOrders.ringsAcross(), Grain.ACROSS));
+    assertEquals(expected, figures(WorkedOrders.ringsAcross(), Grain.CROSSWISE));
   }
 
   /**
@@ -36,9 +36,9 @@ class GrainRowTest {
    * in give 26 1/2 a strip; the run of 485.238898 takes all 19 of those, and 18 joins.
    */
   @Test
-  void stripsAlongAreAsLongAsTheClothBought() {
+  void stripsAlongAreAsLongAsTheFabricBought() {
     var expected = new GrainRow.Figures(19, 18, 27, 1);
-    assertEquals(expected, figures(WorkedOrders.ringsAcross(), Grain.ALONG));
+    assertEquals(expected, figures(WorkedOrders.ringsAcross(), Grain.LENGTHWISE));
   }
 
   /** As {@link WorkedOrders#washedBias} has it, a spare strip among them. */
@@ -63,9 +63,9 @@ class GrainRowTest {
 
   /** By hand: √2 × 11 − 2 × 2 1/4 = 11.06 in on the bias, less than a strip worth joining. */
   @Test
-  void clothTooNarrowForOneGrainSaysSo() {
+  void fabricTooNarrowForOneGrainSaysSo() {
     Briefs narrow =
-        Briefs.inch().with("fabric_width", 12).with("base_overlays", 0).with(Grain.ALONG);
+        Briefs.inch().with("fabric_width", 12).with("matching_discs", 0).with(Grain.LENGTHWISE);
     GrainRow bias = rows(narrow).get(2);
     assertEquals(GrainRow.Fits.TOO_NARROW, bias.grainFits());
     assertTrue(bias.figures().isEmpty());

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Equal strips of 53 in with French joins that take 1 1/4 in: 51 3/4 in net. */
 class JoinPlaceTest {
-  private static final Briefs EQUAL_STRIPS = Briefs.inch().with("base_overlays", 0);
+  private static final Briefs EQUAL_STRIPS = Briefs.inch().with("matching_discs", 0);
 
   private static List<JoinPlace> joins(Briefs briefs) {
     return Plan.of(briefs.brief()).cutting().orElseThrow().cut().orElseThrow().joins();

@@ -35,7 +35,7 @@ class PlanNamesTest {
     "price_each, 142.20",
     "price_total, 426.60",
     "lowest_price, 109.26",
-    "finished_mass, 233.143555",
+    "finished_weight, 233.143555",
     "frill_used_length, 188.388667",
     "two_order_flat, 5668.506654",
     "two_used_length, 250.806069",
@@ -59,7 +59,7 @@ class PlanNamesTest {
     assertEquals(figure, (Double) bias.columns().get(name).get(row - 1), 6e-7, name);
   }
 
-  /** 44 in wide, no overlay: each length is tried with one line that holds none. */
+  /** 44 in wide, no matching disc: each length is tried with one line that holds none. */
   @Test
   void theLengthsTriedForALookHaveTheirColumns() {
     NamedValues across = named(WorkedOrders.ringsAcross());

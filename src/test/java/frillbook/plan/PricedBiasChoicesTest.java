@@ -36,7 +36,7 @@ class PricedBiasChoicesTest {
     ChoiceRow.Figures own = figures(1);
     assertEquals(24, own.choiceStrips());
     assertEquals(21, own.choiceJoins());
-    assertEquals(300, own.choiceCloth());
+    assertEquals(300, own.choiceFabric());
     assertEquals(1260.334812, own.choiceFlat(), 5e-7);
     assertEquals(430.545847, own.choiceThread(), 1e-6);
     assertEquals(11.182253, own.choiceHours(), 5e-7);
@@ -60,7 +60,7 @@ class PricedBiasChoicesTest {
     assertEquals(10, fuller.choiceRings());
     assertEquals(629.167406, fuller.choiceStitched(), 5e-7);
     assertEquals(1889.502218, fuller.choiceFlat(), 5e-7);
-    assertEquals(400, fuller.choiceCloth());
+    assertEquals(400, fuller.choiceFabric());
     assertEquals(34, fuller.choiceStrips());
     assertEquals(32, fuller.choiceJoins());
   }
@@ -78,7 +78,7 @@ class PricedBiasChoicesTest {
   }
 
   /**
-   * Cloth 250.806069 ÷ 0.9 = 278.673410 cm at 12 a metre 33.44, thread 2.982527 spools 7.46, the
+   * Fabric 250.806069 ÷ 0.9 = 278.673410 cm at 12 a metre 33.44, thread 2.982527 reels 7.46, the
    * rest of 69.79 − 25.12 − 5.38 = 39.29 stays: 80.19. Wages 203.72, overhead 42.59: 326.50; × 1.3
    * ÷ 3 = 141.48, tidied 141.50, with tax 169.80.
    */
@@ -121,9 +121,9 @@ class PricedBiasChoicesTest {
   /**
    * Rows 2.5 apart: 8 turns, φ = 16π at the edge, 2.5 ÷ 4π × (50.265482 × 50.275429 + ln
    * 100.540911) = 503.671529; doubled and 2 is 1009.343059, for three 3028.029176. Two metres leave
-   * 180 − 88 of cloth beside two bands of overlays, 92 × 144 = 13 248 cm², and the strips are
-   * 3028.029176 × 5 ÷ 1.05 = 14 419; so three. (3028.029176 − 4.242641) ÷ 172.533909 = 17.53: 18
-   * and a spare.
+   * 180 − 88 of fabric beside two bands of matching discs, 92 × 144 = 13 248 cm², and the strips
+   * are 3028.029176 × 5 ÷ 1.05 = 14 419; so three. (3028.029176 − 4.242641) ÷ 172.533909 = 17.53:
+   * 18 and a spare.
    */
   @Test
   void ringsFurtherApartTakeLess() {
@@ -131,7 +131,7 @@ class PricedBiasChoicesTest {
     assertEquals(8, wider.choiceRings());
     assertEquals(503.671529, wider.choiceStitched(), 5e-7);
     assertEquals(1009.343059, wider.choiceFlat(), 5e-7);
-    assertEquals(300, wider.choiceCloth());
+    assertEquals(300, wider.choiceFabric());
     assertEquals(19, wider.choiceStrips());
     assertEquals(17, wider.choiceJoins());
   }
@@ -150,7 +150,7 @@ class PricedBiasChoicesTest {
   }
 
   /**
-   * Cloth (14 419.186551 + 9123.185066) ÷ 144 ÷ 0.9 = 181.654102 cm 21.80, thread 1.742161 spools
+   * Fabric (14 419.186551 + 9123.185066) ÷ 144 ÷ 0.9 = 181.654102 cm 21.80, thread 1.742161 reels
    * 4.36, with 39.29 it is 65.45. Wages 146.99, overhead 31.87: 244.31; × 1.3 ÷ 3 = 105.87, tidied
    * 106, with tax 127.20.
    */
@@ -167,7 +167,7 @@ class PricedBiasChoicesTest {
     assertEquals(381.60, wider.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
-  /** As bought: three metres at 12, and for 1.742161 spools two at 2.50. */
+  /** As bought: three metres at 12, and for 1.742161 reels two at 2.50. */
   @Test
   void whatIsBoughtForALookIsWhole() {
     List<ChoiceRow> rows = WorkedOrders.work(ORDER.with("charge_as", "bought")).costing().choices();

@@ -59,8 +59,8 @@ class PricedBiasOrderTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "frill_cloth, 25.12, 36", // 2.093207 × 12, 3 × 12
-    "base_cloth, 10.37, 12", // 1.727778 × 6, 2 × 6
+    "frill_fabric, 25.12, 36", // 2.093207 × 12, 3 × 12
+    "base_fabric, 10.37, 12", // 1.727778 × 6, 2 × 6
     "interfacing, 5.28, 8", // 1.32 × 4, 2 × 4
     "zips, 9.60, 9.60", // 3 × 3.20
     "filling, 7.31, 10", // 1.462229 × 5, 2 × 5

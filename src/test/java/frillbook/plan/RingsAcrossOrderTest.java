@@ -3,8 +3,8 @@ package frillbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.WorkedOrders;
-import frillbook.materials.Mass;
 import frillbook.materials.Material;
+import frillbook.materials.Weight;
 import frillbook.thread.Seam;
 import frillbook.time.Task;
 import java.util.Optional;
@@ -22,7 +22,7 @@ class RingsAcrossOrderTest {
     work = WorkedOrders.work(WorkedOrders.ringsAcross());
   }
 
-  /** 12 × 2 1/4 in of cloth is exactly six eighths of a yard, and no less would do. */
+  /** 12 × 2 1/4 in of fabric is exactly six eighths of a yard, and no less would do. */
   @Test
   void twelveStripsAcrossAreCut() {
     CutTotals total = work.total();
@@ -32,13 +32,13 @@ class RingsAcrossOrderTest {
     assertEquals(11, total.joinCount());
     assertEquals(44, total.shortestCut());
     assertEquals(27, total.buyLength());
-    assertEquals(1, total.clothRatio());
+    assertEquals(1, total.fabricRatio());
   }
 
-  /** 12 × 43.5 and the take-up that the first has no seam for. */
+  /** 12 × 43.5 and the loss that the first has no seam for. */
   @Test
   void theRunIsAllTwelve() {
-    assertEquals(.5, work.total().joinTakeup(), 1e-9);
+    assertEquals(.5, work.total().joinLoss(), 1e-9);
     assertEquals(522.5, work.total().joinedLength(), 1e-9);
   }
 
@@ -49,20 +49,20 @@ class RingsAcrossOrderTest {
     assertEquals(0, work.total().discPush());
   }
 
-  /** Without overlays the list still has their line, so that nobody misses it. */
+  /** Without matching discs the list still has their line, so that nobody misses it. */
   @Test
-  void theListSaysThatThereAreNoOverlays() {
+  void theListSaysThatThereAreNoMatchingDiscs() {
     assertEquals(2, work.cutList().size());
     assertEquals(0, work.cutList().get(0).cutCount());
     assertEquals(Optional.empty(), work.cutList().get(0).size());
   }
 
-  /** 27 in are 0.75 yd of either cloth; the base cloth's working stands with the materials. */
+  /** 27 in are 0.75 yd of either fabric; the base fabric's working stands with the materials. */
   @Test
   void theShopIsAskedForYards() {
-    assertEquals(.75, work.frillClothOrder());
+    assertEquals(.75, work.frillFabricOrder());
     assertEquals(
-        .75, Plan.of(WorkedOrders.ringsAcross().brief()).base().orElseThrow().baseClothOrder());
+        .75, Plan.of(WorkedOrders.ringsAcross().brief()).base().orElseThrow().baseFabricOrder());
   }
 
   /**
@@ -109,7 +109,7 @@ class RingsAcrossOrderTest {
   }
 
   /**
-   * In yards, as used: strips 485.738898 × 2 1/4 ÷ 44 = 24.838921 in. Base cloth 43 in wide: both
+   * In yards, as used: strips 485.738898 × 2 1/4 ÷ 44 = 24.838921 in. Base fabric 43 in wide: both
    * bases and a piece of a back in one row, 13 5/8, the other three pieces in another, 9 1/2: 23
    * 1/8 in, by eighths of a yard 27. Interfacing 20 in wide: one above the other, 27 1/4 in, by
    * eighths 31 1/2. An overlapping back has no zip.
@@ -118,12 +118,12 @@ class RingsAcrossOrderTest {
    * litre 46.581430 g, for two 93.162860 g: 0.186326 bags of 500.
    *
    * <p>Thread: 2.5 × (24.675536 + 0.628650 + 4.914787 + 1.915115 + 1.320800) + 1.2 × 4.914787 =
-   * 89.534965 m, and 15 % for waste 102.965210: 1.029652 spools of 100.
+   * 89.534965 m, and 15 % for waste 102.965210: 1.029652 reels of 100.
    */
   @ParameterizedTest
   @CsvSource({
-    "frill_cloth, 0.689970, 0.75",
-    "base_cloth, 0.642361, 0.75",
+    "frill_fabric, 0.689970, 0.75",
+    "base_fabric, 0.642361, 0.75",
     "interfacing, 0.756944, 0.875",
     "zips, 0, 0",
     "filling, 0.186326, 1",
@@ -141,11 +141,11 @@ class RingsAcrossOrderTest {
    * interfacing at 60 5.643930 g; filling 46.581430 g.
    */
   @Test
-  void aCushionWeighsItsClothsAndItsFilling() {
-    Mass mass = work.costing().mass();
-    assertEquals(28.204138, mass.frillMass(), 5e-7);
-    assertEquals(32.883336, mass.baseMass(), 5e-7);
-    assertEquals(5.643930, mass.interfacingPart(), 5e-7);
-    assertEquals(113.312833, mass.finishedMass(), 2e-6);
+  void aCushionWeighsItsFabricsAndItsFilling() {
+    Weight weight = work.costing().weight();
+    assertEquals(28.204138, weight.frillWeight(), 5e-7);
+    assertEquals(32.883336, weight.baseWeight(), 5e-7);
+    assertEquals(5.643930, weight.interfacingPart(), 5e-7);
+    assertEquals(113.312833, weight.finishedWeight(), 2e-6);
   }
 }

@@ -16,10 +16,10 @@ class SizesTest {
   }
 
   /**
-   * By hand: (152 − 2) × 0.96 of frill cloth, (100 − 2) × 0.96 of base cloth, 0.9 of the length.
+   * By hand: (152 − 2) × 0.96 of frill fabric, (100 − 2) × 0.96 of base fabric, 0.9 of the length.
    */
   @Test
-  void washingLeavesLessOfEitherCloth() {
+  void washingLeavesLessOfEitherFabric() {
     Sizes sizes = sizes(WorkedOrders.washedBias());
     assertEquals(144, sizes.usableWidth(), 1e-9);
     assertEquals(94.08, sizes.baseUsableWidth(), 1e-9);

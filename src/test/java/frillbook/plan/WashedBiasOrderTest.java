@@ -3,7 +3,7 @@ package frillbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.WorkedOrders;
-import frillbook.materials.Mass;
+import frillbook.materials.Weight;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,7 +25,9 @@ class WashedBiasOrderTest {
     assertEquals(width, piece.size().orElseThrow().cutWidth(), 1e-9, piece::toString);
   }
 
-  /** Six overlays, the four strips from edge to edge and the twenty longest from the corners. */
+  /**
+   * Six matching discs, the four strips from edge to edge and the twenty longest from the corners.
+   */
   @Test
   void thePiecesAreThoseOfTheMiddleAndTheLongestOfTheCorners() {
     List<CutPiece> pieces = work.cutList();
@@ -50,16 +52,14 @@ class WashedBiasOrderTest {
     assertEquals(110, total.shortestCut(), 5e-7);
   }
 
-  /**
-   * What 22 strips add, 838.345800 + 2957.400189, and the take-up of a seam more than there are.
-   */
+  /** What 22 strips add, 838.345800 + 2957.400189, and the loss of a seam more than there are. */
   @Test
   void theRunIsLongerThanTheOrderBySomeSlack() {
-    assertEquals(4.242641, work.total().joinTakeup(), 5e-7);
+    assertEquals(4.242641, work.total().joinLoss(), 5e-7);
     assertEquals(3799.988630, work.total().joinedLength(), 2e-6);
   }
 
-  /** 20 ÷ √2 = 14.142136 and 5 × √2 = 7.071068; no overlay stands in a corner. */
+  /** 20 ÷ √2 = 14.142136 and 5 × √2 = 7.071068; no matching disc stands in a corner. */
   @Test
   void cutLinesAreMarkedAlongTheEdge() {
     assertEquals(14.142136, work.total().firstMark(), 5e-7);
@@ -71,22 +71,22 @@ class WashedBiasOrderTest {
   @Test
   void threeMetresAreBought() {
     assertEquals(300, work.total().buyLength());
-    assertEquals(300, work.total().clothLowerBound());
-    assertEquals(1, work.total().clothRatio());
+    assertEquals(300, work.total().fabricLowerBound());
+    assertEquals(1, work.total().fabricRatio());
   }
 
-  /** Base cloth: the working stands with the materials. */
+  /** Base fabric: the working stands with the materials. */
   @Test
   void theShopIsAskedForMetres() {
-    assertEquals(3, work.frillClothOrder());
+    assertEquals(3, work.frillFabricOrder());
     assertEquals(
-        2, Plan.of(WorkedOrders.washedBias().brief()).base().orElseThrow().baseClothOrder());
+        2, Plan.of(WorkedOrders.washedBias().brief()).base().orElseThrow().baseFabricOrder());
   }
 
   /**
-   * Discs cut: 3 bases, 3 × 2 halves of backs, 3 × 2 overlays, 3 × 2 of interfacing make 21. Rings:
-   * 3 × 10. In metres: the flat strips 37.810044 hemmed and gathered, the rows 3 × 6.291674 =
-   * 18.875022, the edge seam 3 × π × 0.40 = 3.769911.
+   * Discs cut: 3 bases, 3 × 2 halves of backs, 3 × 2 matching discs, 3 × 2 of interfacing make 21.
+   * Rings: 3 × 10. In metres: the flat strips 37.810044 hemmed and gathered, the rows 3 × 6.291674
+   * = 18.875022, the edge seam 3 × π × 0.40 = 3.769911.
    */
   @ParameterizedTest
   @CsvSource({
@@ -125,21 +125,21 @@ class WashedBiasOrderTest {
   }
 
   /**
-   * As used, in metres before washing: strips and overlays 188.388667 ÷ 0.9 = 209.320741 cm. Base
-   * cloth is (100 − 2) × 0.96 = 94.08 wide: bases two and one with a half back beside it, 2 × 44 =
-   * 88, and five half backs by two, 3 × 22.5 = 67.5: 155.5 ÷ 0.9 = 172.777778 cm. Interfacing is
-   * not washed: six discs by two from 90 cm, 3 × 44 = 132 cm.
+   * As used, in metres before washing: strips and matching discs 188.388667 ÷ 0.9 = 209.320741 cm.
+   * Base fabric is (100 − 2) × 0.96 = 94.08 wide: bases two and one with a half back beside it, 2 ×
+   * 44 = 88, and five half backs by two, 3 × 22.5 = 67.5: 155.5 ÷ 0.9 = 172.777778 cm. Interfacing
+   * is not washed: six discs by two from 90 cm, 3 × 44 = 132 cm.
    *
    * <p>Filling: 1.2185242 × 20³ = 9748.1936 cm³ to the limit (Mylar balloon), half of it at 20 g a
    * litre 97.481936 g, for three 292.445808 g: 1.462229 bags of 200.
    *
    * <p>Thread: 2.5 × (75.620089 + 2.1 + 37.810044 + 18.875022 + 3.769911 + 2.52) + 1.2 × 18.875022
-   * = 374.387693 m, and 15 % for waste 430.545847: 2.152729 spools of 200.
+   * = 374.387693 m, and 15 % for waste 430.545847: 2.152729 reels of 200.
    */
   @ParameterizedTest
   @CsvSource({
-    "frill_cloth, 2.093207, 3",
-    "base_cloth, 1.727778, 2",
+    "frill_fabric, 2.093207, 3",
+    "base_fabric, 1.727778, 2",
     "interfacing, 1.32, 2",
     "zips, 3, 3",
     "filling, 1.462229, 2",
@@ -157,22 +157,22 @@ class WashedBiasOrderTest {
     assertEquals(6, costing.interfacing().interfacingCount());
     assertEquals(188.388667, costing.frillUsedLength(), 5e-7);
     assertEquals(430.545847, costing.thread().threadLength(), 5e-7);
-    assertEquals(3, costing.thread().threadSpools());
+    assertEquals(3, costing.thread().threadReels());
     assertEquals(2, Plan.of(WorkedOrders.washedBias().brief()).filling().fillBags());
   }
 
   /**
    * One cushion: the strip, before it stretched, 1260.334812 × 5 ÷ 1.05 = 6001.594343 cm² and two
-   * overlays of π/4 × 44² = 1520.530844 cm² at 80 g/m² weigh 72.341248 g; base and back 1520.530844
-   * + π/4 × 42 × 45 = 3004.933373 cm² at 150 45.074001 g; two discs of interfacing at 60 18.246370
-   * g; filling 97.481936 g.
+   * matching discs of π/4 × 44² = 1520.530844 cm² at 80 g/m² weigh 72.341248 g; base and back
+   * 1520.530844 + π/4 × 42 × 45 = 3004.933373 cm² at 150 45.074001 g; two discs of interfacing at
+   * 60 18.246370 g; filling 97.481936 g.
    */
   @Test
-  void aCushionWeighsItsClothsAndItsFilling() {
-    Mass mass = work.costing().mass();
-    assertEquals(72.341248, mass.frillMass(), 5e-7);
-    assertEquals(45.074001, mass.baseMass(), 5e-7);
-    assertEquals(18.246370, mass.interfacingPart(), 5e-7);
-    assertEquals(233.143555, mass.finishedMass(), 2e-6);
+  void aCushionWeighsItsFabricsAndItsFilling() {
+    Weight weight = work.costing().weight();
+    assertEquals(72.341248, weight.frillWeight(), 5e-7);
+    assertEquals(45.074001, weight.baseWeight(), 5e-7);
+    assertEquals(18.246370, weight.interfacingPart(), 5e-7);
+    assertEquals(233.143555, weight.finishedWeight(), 2e-6);
   }
 }

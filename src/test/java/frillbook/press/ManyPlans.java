@@ -16,7 +16,7 @@ import java.util.Map;
 /** Many different plans in one process and one thread, and as many files of the plain writer. */
 public final class ManyPlans {
   private static final LengthUnit UNIT = LengthUnit.INCH;
-  private static final List<String> GRAINS = List.of("across", "along", "bias");
+  private static final List<String> GRAINS = List.of("crosswise", "lengthwise", "bias");
   private static final int WARMING = 400;
   private static final int SET = 250;
   private static final String HEAD = "%n%-8s %14s %14s %8s %12s%n";

@@ -75,7 +75,7 @@ class CombTest {
   }
 
   @Test
-  void beyondTheClothThereIsNoLane() {
+  void beyondTheFabricThereIsNoLane() {
     assertEquals(0, piece(11, 12));
   }
 
@@ -107,7 +107,7 @@ class CombTest {
 
   /** Three lines of one disc fill the stack of 30: fifteen lanes 45 long less their chords. */
   @Test
-  void linesMayFillTheClothToTheEdge() {
+  void linesMayFillTheFabricToTheEdge() {
     Comb comb = comb(new Sheet(50, 30), pieces(3, 12), 1);
     assertEquals(0, comb.full());
     assertEquals(10, comb.whole());

@@ -5,27 +5,27 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Strips 3 wide on cloth 40 wide sold by 4 1/2, seams of 1; worked by hand. */
+/** Strips 3 wide on fabric 40 wide sold by 4 1/2, seams of 1; worked by hand. */
 class StraightCuttingTest {
   private static StraightCutting cutting(Grain grain, double share, double run) {
-    return cutting(grain, new Cloth(40, share, 4.5), new Pieces(3, run, 0, 12, 0, 10, .125));
+    return cutting(grain, new Fabric(40, share, 4.5), new Pieces(3, run, 0, 12, 0, 10, .125));
   }
 
-  private static StraightCutting cutting(Grain grain, Cloth cloth, Pieces pieces) {
-    return new StraightCutting(grain, cloth, pieces, new Join(false, 1, 1), Lane.beside(pieces));
+  private static StraightCutting cutting(Grain grain, Fabric fabric, Pieces pieces) {
+    return new StraightCutting(grain, fabric, pieces, new Join(false, 1, 1), Lane.beside(pieces));
   }
 
   /** A strip of 40 adds 39, and 9 in hold three: just the 117 of a run of 118. */
   @Test
   void threeStripsAreEnoughForThreeTimesWhatOneAdds() {
-    StraightTrial trial = cutting(Grain.ACROSS, 1, 118).attempt(2, 1);
+    StraightTrial trial = cutting(Grain.CROSSWISE, 1, 118).attempt(2, 1);
     assertEquals(9, trial.usable());
     assertEquals(3, trial.better().full());
     assertEquals(0, trial.better().over(), 1e-9);
@@ -36,7 +36,7 @@ class StraightCuttingTest {
   /** 4 1/2 in hold one strip, 117 − 39 = 78 short. */
   @Test
   void aLengthThatIsNotEnoughIsKeptAsTooSmall() {
-    StraightTrial trial = cutting(Grain.ACROSS, 1, 118).attempt(1, 0);
+    StraightTrial trial = cutting(Grain.CROSSWISE, 1, 118).attempt(1, 0);
     assertEquals(-78, trial.better().over(), 1e-9);
     assertFalse(trial.enough());
     assertEquals(1, trial.kept());
@@ -44,8 +44,8 @@ class StraightCuttingTest {
 
   /** Thirteen strips lie side by side in 40; three steps leave 13 1/2, and each adds 12 1/2. */
   @Test
-  void stripsAlongTheClothAreAsLongAsWhatIsBought() {
-    StraightTrial trial = cutting(Grain.ALONG, 1, 118).attempt(3, 2);
+  void stripsAlongTheFabricAreAsLongAsWhatIsBought() {
+    StraightTrial trial = cutting(Grain.LENGTHWISE, 1, 118).attempt(3, 2);
     assertEquals(13, trial.better().full());
     assertEquals(13 * 12.5 - 117, trial.better().over(), 1e-9);
   }
@@ -53,13 +53,13 @@ class StraightCuttingTest {
   /** 10 × 4 1/2 × 0.9 = 40.5. */
   @Test
   void washingShortensWhatWasBought() {
-    assertEquals(40.5, cutting(Grain.ACROSS, .9, 118).attempt(10, 0).usable(), 1e-12);
+    assertEquals(40.5, cutting(Grain.CROSSWISE, .9, 118).attempt(10, 0).usable(), 1e-12);
   }
 
   @Test
   void aSheetIsTurnedAsTheStripsLie() {
-    assertEquals(new Sheet(40, 27), cutting(Grain.ACROSS, 1, 118).sheet(27));
-    assertEquals(new Sheet(27, 40), cutting(Grain.ALONG, 1, 118).sheet(27));
+    assertEquals(new Sheet(40, 27), cutting(Grain.CROSSWISE, 1, 118).sheet(27));
+    assertEquals(new Sheet(27, 40), cutting(Grain.LENGTHWISE, 1, 118).sheet(27));
   }
 
   /**
@@ -71,7 +71,7 @@ class StraightCuttingTest {
   void asManyDiscsInALineAsFitAreTriedAndAsFew(
       int steps, int discs, int most, int fewLines, int fewest, int manyLines) {
     StraightTrial trial =
-        cutting(Grain.ACROSS, new Cloth(43, 1, 4.5), new Pieces(3, 118, 0, 12, discs, 10, .125))
+        cutting(Grain.CROSSWISE, new Fabric(43, 1, 4.5), new Pieces(3, 118, 0, 12, discs, 10, .125))
             .attempt(steps, 0);
     assertEquals(most, trial.abreast().perLine());
     assertEquals(fewLines, trial.abreast().lines());
@@ -79,11 +79,11 @@ class StraightCuttingTest {
     assertEquals(manyLines, trial.stacked().lines());
   }
 
-  /** A disc wider than the cloth is long is tried alone in its line. */
+  /** A disc wider than the fabric is long is tried alone in its line. */
   @Test
   void evenADiscThatDoesNotFitIsTriedInALine() {
     StraightTrial trial =
-        cutting(Grain.ALONG, new Cloth(43, 1, 4.5), new Pieces(3, 118, 0, 12, 2, 10, .125))
+        cutting(Grain.LENGTHWISE, new Fabric(43, 1, 4.5), new Pieces(3, 118, 0, 12, 2, 10, .125))
             .attempt(2, 0);
     assertEquals(1, trial.abreast().perLine());
     assertEquals(-117, trial.abreast().over());

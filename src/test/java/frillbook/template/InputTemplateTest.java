@@ -74,8 +74,8 @@ final class InputTemplateTest {
                 + " choices: {bias: {word: at 45°, was: [bias, aslant]}, across: across}");
     assertEquals(Optional.of("bias"), input.codeOf("At 45°"));
     assertEquals(Optional.of("bias"), input.codeOf("Aslant"));
-    assertEquals(Optional.of("across"), input.codeOf("across"));
-    assertEquals(Optional.empty(), input.codeOf("along"));
+    assertEquals(Optional.of("crosswise"), input.codeOf("crosswise"));
+    assertEquals(Optional.empty(), input.codeOf("lengthwise"));
   }
 
   @Test

@@ -90,12 +90,12 @@ class ThreadNeedTest {
 
   /**
    * By hand: in inches of thread 1500 × 2 × 2.5 gathering, 90 × 2.5 joins, 600 × (2.5 + 1.2) rows,
-   * 18π × 2.5 edge seam: 10 086.37; in metres with 15 % 294.62, three spools of 100.
+   * 18π × 2.5 edge seam: 10 086.37; in metres with 15 % 294.62, three reels of 100.
    */
   @Test
-  void allSeamsAndTheWasteComeFromWholeSpools() {
+  void allSeamsAndTheWasteComeFromWholeReels() {
     ThreadNeed need = need(Briefs.inch());
     assertEquals(294.62, need.threadLength(), .005);
-    assertEquals(3, need.threadSpools());
+    assertEquals(3, need.threadReels());
   }
 }

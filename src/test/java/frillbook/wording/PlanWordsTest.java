@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** A bag with two pockets, of a cloth that was left without words. */
+/** A bag with two pockets, of a fabric that was left without words. */
 class PlanWordsTest {
   private static final NamedValues PLAN =
       new NamedValues(
@@ -50,7 +50,7 @@ class PlanWordsTest {
 
   private static Map<String, Object> inputs() {
     Map<String, Object> inputs = new HashMap<>();
-    inputs.put("cloth_words", null);
+    inputs.put("fabric_words", null);
     inputs.put("lining", "silk");
     return inputs;
   }
@@ -90,7 +90,7 @@ class PlanWordsTest {
 
   @Test
   void anEmptiedCellIsAnEmptyText() {
-    assertEquals(Optional.of(""), words.value("cloth_words"));
+    assertEquals(Optional.of(""), words.value("fabric_words"));
     assertEquals(Optional.empty(), words.value("no_such_line"));
   }
 

@@ -1,21 +1,21 @@
 package frillbook.cutting;
 
-import frillbook.brief.ClothSpec;
+import frillbook.brief.FabricSpec;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 
 /**
- * One cloth as it can be cut.
+ * One fabric as it can be cut.
  *
  * @param usableWidth between the selvages, after washing
  * @param usableShare of a bought length that is left after washing
  * @param buyStep lengths are bought in whole numbers of these
  */
-public record Cloth(double usableWidth, double usableShare, double buyStep) {
+public record Fabric(double usableWidth, double usableShare, double buyStep) {
 
-  /** A cloth {@code fabricWidth} wide under the shop habits of {@code spec}. */
-  public static Cloth of(ClothSpec spec, double fabricWidth) {
-    return new Cloth(
+  /** A fabric {@code fabricWidth} wide under the shop habits of {@code spec}. */
+  public static Fabric of(FabricSpec spec, double fabricWidth) {
+    return new Fabric(
         (fabricWidth - 2 * spec.selvage()) * (1 - spec.washShrinkWidth()),
         1 - spec.washShrinkLength(),
         spec.buyStep());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.Briefs;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.OddRow;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * A cloth 50 in wide, sold by 4 in, for a run of 500 from strips 2 wide with seams of 1, none
+ * A fabric 50 in wide, sold by 4 in, for a run of 500 from strips 2 wide with seams of 1, none
  * shorter than 12, and three discs of 10; laid by hand.
  *
  * <p>Across, two discs in the first line and one in the second leave 28 − 20 in for four full
@@ -38,35 +38,35 @@ import org.junit.jupiter.params.provider.EnumSource;
  * in beside the last line, 492.202. One in a line takes 30 of the 50 in and leaves ten full strips
  * and three sets of lanes of 23: 531.606. On 24 in neither adds 432.
  */
-class HandLaidClothTest {
+class HandLaidFabricTest {
   private static final double ROOT24 = Math.sqrt(24);
 
-  private static final Cloth CLOTH = new Cloth(50, 1, 4);
+  private static final Fabric FABRIC = new Fabric(50, 1, 4);
 
   private static final double BOUND = (1000 + 75 * Math.PI) / 50;
 
-  private static FrillCutting cutting(Cloth cloth) {
+  private static FrillCutting cutting(Fabric fabric) {
     Brief brief = Briefs.inch().with("bias_stretch", .25).brief();
-    return FrillCutting.of(brief, 1, cloth, new Pieces(2, 500, 0, 12, 3, 10, .125));
+    return FrillCutting.of(brief, 1, fabric, new Pieces(2, 500, 0, 12, 3, 10, .125));
   }
 
   private static GrainPlans layouts(Grain chosen) {
-    FrillCutting cutting = cutting(CLOTH);
+    FrillCutting cutting = cutting(FABRIC);
     return GrainPlans.of(cutting, cutting.starts(), chosen);
   }
 
   /** (500 × 2 + 3 × 25π) ÷ 50 = 24.712. */
   @Test
-  void noClothShorterThanItsPiecesWillDo() {
-    assertEquals(BOUND, cutting(CLOTH).leastLength(), 1e-9);
-    assertEquals(BOUND, layouts(Grain.ACROSS).leastLength(), 1e-9);
+  void noFabricShorterThanItsPiecesWillDo() {
+    assertEquals(BOUND, cutting(FABRIC).leastLength(), 1e-9);
+    assertEquals(BOUND, layouts(Grain.CROSSWISE).leastLength(), 1e-9);
   }
 
   /** On the bias 400 in stretch to 500: (400 × 2 + 3 × 25π) ÷ 50. */
   @Test
-  void stretchingStripsUseLessCloth() {
-    assertEquals(BOUND, cutting(CLOTH).usedLength(Grain.ALONG), 1e-9);
-    assertEquals((800 + 75 * Math.PI) / 50, cutting(CLOTH).usedLength(Grain.BIAS), 1e-9);
+  void stretchingStripsUseLessFabric() {
+    assertEquals(BOUND, cutting(FABRIC).usedLength(Grain.LENGTHWISE), 1e-9);
+    assertEquals((800 + 75 * Math.PI) / 50, cutting(FABRIC).usedLength(Grain.BIAS), 1e-9);
   }
 
   /**
@@ -77,15 +77,15 @@ class HandLaidClothTest {
   @ParameterizedTest
   @CsvSource({"1,4,7", "1,5.7,7", ".95,6,7", "1,5.81,6", "1,1000,1", "1,.00001,18"})
   void theSearchReachesTenTimesTheLeastLengthAndMore(double share, double step, int rows) {
-    FrillCutting cutting = cutting(new Cloth(50, share, step));
+    FrillCutting cutting = cutting(new Fabric(50, share, step));
     assertEquals(rows, cutting.searchRows(cutting.starts()));
   }
 
   @Test
-  void acrossTheClothTwoDiscsInALineAreBest() {
-    GrainPlans layouts = layouts(Grain.ACROSS);
-    assertTrue(layouts.acrossFits());
-    StraightPlan plan = layouts.across().orElseThrow();
+  void crosswiseTheFabricTwoDiscsInALineAreBest() {
+    GrainPlans layouts = layouts(Grain.CROSSWISE);
+    assertTrue(layouts.crosswiseFits());
+    StraightPlan plan = layouts.crosswise().orElseThrow();
     assertEquals(7, plan.steps());
     assertEquals(28, plan.buyLength());
     assertEquals(28, plan.lowerBound());
@@ -105,12 +105,12 @@ class HandLaidClothTest {
   /** Of 127 lengths 64, 32, 16 and 8 steps are tried, then 4, 6 and 7: the seventh row. */
   @Test
   void theRowOfTheSearchThatFoundItIsTold() {
-    GrainPlans layouts = layouts(Grain.ACROSS);
+    GrainPlans layouts = layouts(Grain.CROSSWISE);
     assertEquals(7, layouts.searchRows());
     assertEquals(
         List.of(64, 32, 16, 8, 4, 6, 7),
-        layouts.acrossTrials().stream().map(StraightTrial::tried).toList());
-    assertEquals(7, layouts.across().orElseThrow().row());
+        layouts.crosswiseTrials().stream().map(StraightTrial::tried).toList());
+    assertEquals(7, layouts.crosswise().orElseThrow().row());
   }
 
   /**
@@ -118,9 +118,9 @@ class HandLaidClothTest {
    * √24 less a seam each are 315.404; the last but one leaves 286.303.
    */
   @Test
-  void acrossTheClothNineOddStripsAreCut() {
-    GrainPlans layouts = layouts(Grain.ACROSS);
-    StripsCut cut = layouts.across().orElseThrow().cut();
+  void crosswiseTheFabricNineOddStripsAreCut() {
+    GrainPlans layouts = layouts(Grain.CROSSWISE);
+    StripsCut cut = layouts.crosswise().orElseThrow().cut();
     assertEquals(new Tally(499, 4, 303, 9, 13), cut.all());
     assertEquals(cut.all(), cut.run());
     assertEquals(12, cut.joinCount());
@@ -128,13 +128,13 @@ class HandLaidClothTest {
     double shorter = 35 - ROOT24;
     double[] cutLengths = {41, 41, middling, middling, 40, 31, 31, shorter, shorter};
     assertArrayEquals(
-        cutLengths, layouts.oddLengths(layouts.across().orElseThrow()).toArray(), 1e-8);
+        cutLengths, layouts.oddLengths(layouts.crosswise().orElseThrow()).toArray(), 1e-8);
   }
 
   @Test
   void theLongestStripsAddUpToTheirNet() {
-    GrainPlans layouts = layouts(Grain.ACROSS);
-    StraightPlan plan = layouts.across().orElseThrow();
+    GrainPlans layouts = layouts(Grain.CROSSWISE);
+    StraightPlan plan = layouts.crosswise().orElseThrow();
     Join join = new Join(false, 1, 1);
     assertEquals(3 * 49, layouts.netOf(3, plan, join), 1e-9);
     assertEquals(4 * 49, layouts.netOf(4, plan, join), 1e-9);
@@ -143,8 +143,8 @@ class HandLaidClothTest {
   }
 
   @Test
-  void alongTheClothOneDiscInALineIsBest() {
-    StraightPlan plan = layouts(Grain.ALONG).along().orElseThrow();
+  void lengthwiseTheFabricOneDiscInALineIsBest() {
+    StraightPlan plan = layouts(Grain.LENGTHWISE).lengthwise().orElseThrow();
     assertEquals(28, plan.buyLength());
     assertEquals(28, plan.stripLength());
     assertTrue(plan.isStacked());
@@ -162,8 +162,8 @@ class HandLaidClothTest {
    * 18 leaves 1.394 to be added: two of them.
    */
   @Test
-  void alongTheClothFourteenOddStripsAreCut() {
-    StripsCut cut = layouts(Grain.ALONG).along().orElseThrow().cut();
+  void lengthwiseTheFabricFourteenOddStripsAreCut() {
+    StripsCut cut = layouts(Grain.LENGTHWISE).lengthwise().orElseThrow().cut();
     assertEquals(new Tally(499, 10, 229, 14, 24), cut.all());
     assertEquals(23, cut.joinCount());
   }
@@ -171,14 +171,14 @@ class HandLaidClothTest {
   /** Lanes one to five run past the whole line across and past the first along. */
   @Test
   void everyLaneTellsItsStripInEitherGrain() {
-    List<LaneRow> lanes = layouts(Grain.ACROSS).lanes();
+    List<LaneRow> lanes = layouts(Grain.CROSSWISE).lanes();
     assertEquals(32, lanes.size());
-    assertEquals(31, lanes.get(0).across().piece(), 1e-9);
-    assertEquals(19, lanes.get(0).along().piece(), 1e-9);
-    assertEquals(41, lanes.get(5).across().piece(), 1e-9);
-    assertEquals(0, lanes.get(10).across().piece());
-    assertEquals(18, lanes.get(12).along().piece(), 1e-9);
-    assertEquals(0, lanes.get(15).along().piece());
+    assertEquals(31, lanes.get(0).crosswise().piece(), 1e-9);
+    assertEquals(19, lanes.get(0).lengthwise().piece(), 1e-9);
+    assertEquals(41, lanes.get(5).crosswise().piece(), 1e-9);
+    assertEquals(0, lanes.get(10).crosswise().piece());
+    assertEquals(18, lanes.get(12).lengthwise().piece(), 1e-9);
+    assertEquals(0, lanes.get(15).lengthwise().piece());
     assertEquals(3, lanes.get(5).lane().laneOffset(), 1e-9);
   }
 
@@ -190,44 +190,44 @@ class HandLaidClothTest {
     OddRow second = layouts.odds().get(1);
     OddPiece chosen =
         switch (grain) {
-          case ACROSS -> second.across();
-          case ALONG -> second.along();
+          case CROSSWISE -> second.crosswise();
+          case LENGTHWISE -> second.lengthwise();
           case BIAS -> second.bias();
         };
     assertEquals(2, second.oddNo());
     assertEquals(chosen.odd(), second.oddPiece());
     assertEquals(chosen.oddJoined(), second.oddJoined());
-    assertEquals(41, second.across().odd(), 1e-9);
-    assertEquals(80, second.across().oddJoined(), 1e-9);
-    assertEquals(19, second.along().odd(), 1e-9);
-    assertEquals(36, second.along().oddJoined(), 1e-9);
+    assertEquals(41, second.crosswise().odd(), 1e-9);
+    assertEquals(80, second.crosswise().oddJoined(), 1e-9);
+    assertEquals(19, second.lengthwise().odd(), 1e-9);
+    assertEquals(36, second.lengthwise().oddJoined(), 1e-9);
   }
 
   @Test
   void everyGrainHasItsOwnPlan() {
-    GrainPlans layouts = layouts(Grain.ACROSS);
-    assertEquals(layouts.across(), layouts.plan(Grain.ACROSS));
-    assertEquals(layouts.along(), layouts.plan(Grain.ALONG));
+    GrainPlans layouts = layouts(Grain.CROSSWISE);
+    assertEquals(layouts.crosswise(), layouts.plan(Grain.CROSSWISE));
+    assertEquals(layouts.lengthwise(), layouts.plan(Grain.LENGTHWISE));
     assertEquals(layouts.bias(), layouts.plan(Grain.BIAS));
     assertTrue(layouts.biasFits());
   }
 
-  /** 11 in hold no strip of 12 across, and no bias strip; along the cloth one disc and lanes. */
+  /** 11 in hold no strip of 12 across, and no bias strip; along the fabric one disc and lanes. */
   @Test
-  void clothTooNarrowForAGrainIsNotSearchedInIt() {
-    FrillCutting cutting = cutting(new Cloth(11, 1, 4));
-    GrainPlans layouts = GrainPlans.of(cutting, cutting.starts(), Grain.ALONG);
-    assertEquals(List.of(), layouts.acrossTrials());
-    assertEquals(Optional.empty(), layouts.plan(Grain.ACROSS));
+  void fabricTooNarrowForAGrainIsNotSearchedInIt() {
+    FrillCutting cutting = cutting(new Fabric(11, 1, 4));
+    GrainPlans layouts = GrainPlans.of(cutting, cutting.starts(), Grain.LENGTHWISE);
+    assertEquals(List.of(), layouts.crosswiseTrials());
+    assertEquals(Optional.empty(), layouts.plan(Grain.CROSSWISE));
     assertEquals(List.of(), layouts.biasTrials());
     assertEquals(Optional.empty(), layouts.plan(Grain.BIAS));
-    assertTrue(layouts.plan(Grain.ALONG).isPresent());
+    assertTrue(layouts.plan(Grain.LENGTHWISE).isPresent());
   }
 
   @ParameterizedTest
   @EnumSource(Grain.class)
   void aSearchInOneGrainFindsWhatTheLayoutFinds(Grain grain) {
-    FrillCutting cutting = cutting(CLOTH);
+    FrillCutting cutting = cutting(FABRIC);
     GrainSearch search = GrainSearch.of(cutting, cutting.starts(), grain);
     GrainPlans layouts = layouts(grain);
     assertEquals(layouts.plan(grain).map(GrainPlan::buyLength), search.buyLength());
@@ -235,16 +235,16 @@ class HandLaidClothTest {
     assertEquals(grain == Grain.BIAS ? layouts.biasTrials() : List.of(), search.biasTrials());
   }
 
-  /** 64 steps of 4 are 256 in; strips along the cloth see them lengthwise. */
+  /** 64 steps of 4 are 256 in; strips along the fabric see them lengthwise. */
   @Test
   void aSearchTellsTheSheetThatTheStripsSee() {
-    FrillCutting cutting = cutting(CLOTH);
-    GrainSearch across = GrainSearch.of(cutting, cutting.starts(), Grain.ACROSS);
-    assertEquals(50, across.straightTrials().get(0).run());
-    assertEquals(256, across.straightTrials().get(0).stack());
-    assertEquals(64, across.straightTrials().get(0).tried());
-    GrainSearch along = GrainSearch.of(cutting, cutting.starts(), Grain.ALONG);
-    assertEquals(256, along.straightTrials().get(0).run());
-    assertEquals(50, along.straightTrials().get(0).stack());
+    FrillCutting cutting = cutting(FABRIC);
+    GrainSearch crosswise = GrainSearch.of(cutting, cutting.starts(), Grain.CROSSWISE);
+    assertEquals(50, crosswise.straightTrials().get(0).run());
+    assertEquals(256, crosswise.straightTrials().get(0).stack());
+    assertEquals(64, crosswise.straightTrials().get(0).tried());
+    GrainSearch lengthwise = GrainSearch.of(cutting, cutting.starts(), Grain.LENGTHWISE);
+    assertEquals(256, lengthwise.straightTrials().get(0).run());
+    assertEquals(50, lengthwise.straightTrials().get(0).stack());
   }
 }

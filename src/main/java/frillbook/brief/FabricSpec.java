@@ -1,7 +1,7 @@
 package frillbook.brief;
 
 /**
- * The frill cloth and how it is cut and bought.
+ * The frill fabric and how it is cut and bought.
  *
  * @param fabricWidth selvage to selvage
  * @param selvage lost at each edge
@@ -12,7 +12,7 @@ package frillbook.brief;
  * @param spareStrips full strips cut beyond the need
  * @param buyStep the smallest length a shop cuts
  */
-public record ClothSpec(
+public record FabricSpec(
     double fabricWidth,
     Grain grain,
     double selvage,

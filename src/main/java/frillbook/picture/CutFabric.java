@@ -16,13 +16,13 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * The frill cloth as it is cut in the chosen grain; lengths in the unit of the brief.
+ * The frill fabric as it is cut in the chosen grain; lengths in the unit of the brief.
  *
  * @param width usable width
  * @param stripWidth cut width
  * @param lineStep of bias cut lines along the edge
  */
-public record CutCloth(
+public record CutFabric(
     Brief brief,
     GrainPlans layouts,
     GrainPlan plan,
@@ -30,11 +30,11 @@ public record CutCloth(
     double width,
     double stripWidth,
     double lineStep) {
-  /** Cloth is bought longer than wide. */
+  /** Fabric is bought longer than wide. */
   private static final double WIDE = 2;
 
   Grain grain() {
-    return brief.cloth().grain();
+    return brief.fabric().grain();
   }
 
   boolean isBias() {
@@ -46,7 +46,7 @@ public record CutCloth(
   }
 
   StraightPlan straight() {
-    return (grain() == Grain.ALONG ? layouts.along() : layouts.across()).orElseThrow();
+    return (grain() == Grain.LENGTHWISE ? layouts.lengthwise() : layouts.crosswise()).orElseThrow();
   }
 
   Tally cut() {
@@ -63,14 +63,14 @@ public record CutCloth(
   }
 
   /**
-   * How the strips lie: 0 along the cloth, 1 across it, 2 across it from the other selvage; on the
+   * How the strips lie: 0 along the fabric, 1 across it, 2 across it from the other selvage; on the
    * bias it is the longer side that lies so.
    */
   int turn() {
     if (isBias()) {
       return length() - bias().bandLength() >= width ? 0 : 2;
     }
-    return grain() == Grain.ALONG ? 0 : 1;
+    return grain() == Grain.LENGTHWISE ? 0 : 1;
   }
 
   /** How much further along the strip its second long side begins: slanting ends. */
@@ -113,7 +113,7 @@ public record CutCloth(
   /** What the lane {@code number}, from 1, beside the discs offers; straight grain. */
   double lane(int number) {
     LaneRow row = layouts.lanes().get(number - 1);
-    return (grain() == Grain.ALONG ? row.along() : row.across()).piece();
+    return (grain() == Grain.LENGTHWISE ? row.lengthwise() : row.crosswise()).piece();
   }
 
   List<CornerStrips> corners() {

@@ -9,24 +9,24 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The cloth of {@link WorkedOrders#washedBias} by hand: 270 × 144 cm, the strips from 182 of them.
+ * The fabric of {@link WorkedOrders#washedBias} by hand: 270 × 144 cm, the strips from 182 of them.
  * Twice 144 is more than 270, so 144 is the height of the picture.
  */
-class BiasClothByHandTest {
-  private ClothPicture picture;
+class BiasFabricByHandTest {
+  private FabricPicture picture;
 
   @BeforeEach
-  void drawTheCloth() {
-    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().cloth();
+  void drawTheFabric() {
+    picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().fabric();
   }
 
   /** Slanting ends begin a strip's width further along on its other side. */
   @Test
-  void theStripsLieAlongTheClothWithSlantingEnds() {
-    assertEquals(270, picture.clothLength(), 1e-9);
-    assertEquals(144, picture.clothScale(), 1e-9);
-    assertEquals(0, picture.clothTurn());
-    assertEquals(5, picture.clothShift());
+  void theStripsLieAlongTheFabricWithSlantingEnds() {
+    assertEquals(270, picture.fabricLength(), 1e-9);
+    assertEquals(144, picture.fabricScale(), 1e-9);
+    assertEquals(0, picture.fabricTurn());
+    assertEquals(5, picture.fabricShift());
   }
 
   /** The shortest of the 20 is 110; the other 19 are longer. */
@@ -39,10 +39,10 @@ class BiasClothByHandTest {
   /** 120 … 200 and the 110 itself in the near corner; 111.03 … 201.03 in the far one. */
   @Test
   void tenStripsComeFromEitherCorner() {
-    assertEquals(new ClothSide(9, 10, 1, 10), picture.clothSides().get(ClothSide.NEAR_LANE));
-    assertEquals(new ClothSide(10, 10, 0, 10), picture.clothSides().get(ClothSide.FAR_LANE));
-    assertEquals(new ClothSide(0, 0, 0, 0), picture.clothSides().get(ClothSide.NEAR_RIGHT));
-    assertEquals(new ClothSide(0, 0, 0, 0), picture.clothSides().get(ClothSide.FAR_LEFT));
+    assertEquals(new FabricSide(9, 10, 1, 10), picture.fabricSides().get(FabricSide.NEAR_LANE));
+    assertEquals(new FabricSide(10, 10, 0, 10), picture.fabricSides().get(FabricSide.FAR_LANE));
+    assertEquals(new FabricSide(0, 0, 0, 0), picture.fabricSides().get(FabricSide.NEAR_RIGHT));
+    assertEquals(new FabricSide(0, 0, 0, 0), picture.fabricSides().get(FabricSide.FAR_LEFT));
   }
 
   /**
@@ -52,12 +52,12 @@ class BiasClothByHandTest {
   @Test
   void theLinesBeginWhereTheFirstStripIsCut() {
     CutLines lines = picture.cutLines();
-    assertEquals(9, lines.clothFirst());
-    assertEquals(24, lines.clothComb());
-    assertEquals(1, lines.clothEvery());
-    assertEquals(77.781746 / 144, lines.clothFrom(), 1e-8);
-    assertEquals(3.535534 / 144, lines.clothStep(), 1e-8);
-    assertEquals(247.487373 / 144, lines.clothLast(), 1e-8);
+    assertEquals(9, lines.fabricFirst());
+    assertEquals(24, lines.fabricComb());
+    assertEquals(1, lines.fabricEvery());
+    assertEquals(77.781746 / 144, lines.fabricFrom(), 1e-8);
+    assertEquals(3.535534 / 144, lines.fabricStep(), 1e-8);
+    assertEquals(247.487373 / 144, lines.fabricLast(), 1e-8);
   }
 
   /**
@@ -77,9 +77,9 @@ class BiasClothByHandTest {
     "199, 1.264, .455"
   })
   void thePenGoesToAndFro(int point, double x, double y) {
-    CutLines.CutPoint at = picture.cutLines().clothCuts().get(point);
-    assertEquals(x, at.clothCutX(), 1e-9);
-    assertEquals(y, at.clothCutY(), 1e-9);
+    CutLines.CutPoint at = picture.cutLines().fabricCuts().get(point);
+    assertEquals(x, at.fabricCutX(), 1e-9);
+    assertEquals(y, at.fabricCutY(), 1e-9);
   }
 
   /** Round 1.875 × 1, and on to where the strips end, 182 ÷ 144. */
@@ -94,27 +94,27 @@ class BiasClothByHandTest {
     "6, 1.264, 1"
   })
   void theBandsBeginWhereTheStripsEnd(int corner, double x, double y) {
-    ClothPicture.ClothEdgePoint at = picture.clothEdges().get(corner);
-    assertEquals(x, at.clothEdgeX(), 1e-9);
-    assertEquals(y, at.clothEdgeY(), 1e-9);
+    FabricPicture.FabricEdgePoint at = picture.fabricEdges().get(corner);
+    assertEquals(x, at.fabricEdgeX(), 1e-9);
+    assertEquals(y, at.fabricEdgeY(), 1e-9);
   }
 
   /** Two bands of three, 22 to the first centre and 44 from each to the next. */
   @ParameterizedTest
   @CsvSource({"0, 204, 22", "1, 204, 66", "2, 204, 110", "3, 248, 22", "5, 248, 110"})
   void overlaysLieInBandsAtTheEnd(int disc, double along, double across) {
-    ClothDisc placed = picture.clothDiscs().get(disc);
-    assertEquals(along, placed.clothDiscRun(), 1e-9);
-    assertEquals(across, placed.clothDiscStack(), 1e-9);
-    assertEquals(along / 144, placed.clothDiscX(), 1e-9);
-    assertEquals(across / 144, placed.clothDiscY(), 1e-9);
+    FabricDisc placed = picture.fabricDiscs().get(disc);
+    assertEquals(along, placed.fabricDiscRun(), 1e-9);
+    assertEquals(across, placed.fabricDiscStack(), 1e-9);
+    assertEquals(along / 144, placed.fabricDiscX(), 1e-9);
+    assertEquals(across / 144, placed.fabricDiscY(), 1e-9);
   }
 
   @Test
   void allSixAreDrawn() {
-    assertEquals(6, picture.clothDiscsDrawn());
-    assertEquals(22 / 144.0, picture.clothDiscRadius(), 1e-9);
-    assertEquals(0, picture.clothLeft());
-    assertEquals(new ClothDisc(0, 0, 0, 0), picture.clothDiscs().get(6));
+    assertEquals(6, picture.fabricDiscsDrawn());
+    assertEquals(22 / 144.0, picture.fabricDiscRadius(), 1e-9);
+    assertEquals(0, picture.fabricLeft());
+    assertEquals(new FabricDisc(0, 0, 0, 0), picture.fabricDiscs().get(6));
   }
 }

@@ -15,14 +15,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * How much cloth a hundred briefs of the benchmark buy: no more than when this was counted. A plan
- * that wastes cloth is right in every other respect. Whoever finds plans that do with less lowers
+ * How much fabric a hundred briefs of the benchmark buy: no more than when this was counted. A plan
+ * that wastes fabric is right in every other respect. Whoever finds plans that do with less lowers
  * the numbers here.
  */
-class ClothBoughtTest {
+class FabricBoughtTest {
   private static final int BRIEFS = 100;
 
-  /** Every 30th or 31st brief, so that sizes, cloths and overlays are mixed as in the whole. */
+  /**
+   * Every 30th or 31st brief, so that sizes, fabrics and matching discs are mixed as in the whole.
+   */
   private static List<Brief> briefs(Grain grain, JoinLine line) {
     List<Brief> grid = CuttingBenchmark.grid(grain, line);
     return IntStream.range(0, BRIEFS).mapToObj(i -> grid.get(i * grid.size() / BRIEFS)).toList();
@@ -30,29 +32,29 @@ class ClothBoughtTest {
 
   private static int buySteps(Brief brief) {
     var cut = Plan.of(brief).cutting().orElseThrow().cut().orElseThrow();
-    return Rounding.up(cut.total().buyLength() / brief.cloth().buyStep());
+    return Rounding.up(cut.total().buyLength() / brief.fabric().buyStep());
   }
 
   @ParameterizedTest
   @CsvSource({
-    "ACROSS, BY_GRAIN, 1061",
-    "ALONG,  BY_GRAIN, 1085",
+    "CROSSWISE, BY_GRAIN, 1061",
+    "LENGTHWISE,  BY_GRAIN, 1085",
     "BIAS,   BY_GRAIN, 1160",
     "BIAS,   SQUARE,   1172"
   })
-  void noMoreClothIsBoughtThanBefore(Grain grain, JoinLine line, int eighthsOfAYard) {
-    int bought = briefs(grain, line).stream().mapToInt(ClothBoughtTest::buySteps).sum();
+  void noMoreFabricIsBoughtThanBefore(Grain grain, JoinLine line, int eighthsOfAYard) {
+    int bought = briefs(grain, line).stream().mapToInt(FabricBoughtTest::buySteps).sum();
     assertTrue(bought <= eighthsOfAYard, () -> bought + " eighths of a yard");
   }
 
-  /** Of the whole benchmark a third has no overlay, a third one, a third two. */
+  /** Of the whole benchmark a third has no matching disc, a third one, a third two. */
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2})
-  void aboutAThirdOfTheHundredHasAsManyOverlays(int overlays) {
+  void aboutAThirdOfTheHundredHasAsManyMatchingDiscs(int matchingDiscs) {
     long count =
-        briefs(Grain.ACROSS, JoinLine.BY_GRAIN).stream()
-            .filter(brief -> brief.base().baseOverlays() == overlays)
+        briefs(Grain.CROSSWISE, JoinLine.BY_GRAIN).stream()
+            .filter(brief -> brief.base().matchingDiscs() == matchingDiscs)
             .count();
-    assertEquals(33, count, 3, () -> count + " with " + overlays);
+    assertEquals(33, count, 3, () -> count + " with " + matchingDiscs);
   }
 }

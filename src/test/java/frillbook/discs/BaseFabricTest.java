@@ -4,18 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.brief.Brief;
-import frillbook.cutting.Cloth;
+import frillbook.cutting.Fabric;
 import org.junit.jupiter.api.Test;
 
 /**
- * Worked by hand for cushions of 12 in, whose bases are 13 5/8 in and backs 13 in, on cloth of 44
+ * Worked by hand for cushions of 12 in, whose bases are 13 5/8 in and backs 13 in, on fabric of 44
  * in less two selvages of 1/2 in.
  */
-class BaseClothTest {
-  private static BaseCloth cloth(Briefs briefs) {
+class BaseFabricTest {
+  private static BaseFabric fabric(Briefs briefs) {
     Brief brief = briefs.brief();
-    return BaseCloth.of(
-        brief, DiscSizes.of(brief), Cloth.of(brief.cloth(), brief.base().baseFabricWidth()));
+    return BaseFabric.of(
+        brief, DiscSizes.of(brief), Fabric.of(brief.fabric(), brief.base().baseFabricWidth()));
   }
 
   private static Briefs twelve(int quantity) {
@@ -25,20 +25,20 @@ class BaseClothTest {
   /** 3 × 13 5/8 = 40 7/8 leaves 2 1/8: three backs in their own row; 26 5/8 is 6 steps of 4 1/2. */
   @Test
   void threeBasesFillARowAndThreeBacksAnother() {
-    assertEquals(new BaseCloth(3, 1, 0, 3, 1, 26.625, 27), cloth(twelve(3)));
+    assertEquals(new BaseFabric(3, 1, 0, 3, 1, 26.625, 27), fabric(twelve(3)));
   }
 
   /** 2 × 13 5/8 = 27 1/4 leaves 15 3/4: one back beside, the other in a row of its own. */
   @Test
   void aBackLiesBesideTheBasesWhereItFits() {
-    assertEquals(new BaseCloth(3, 1, 1, 3, 1, 26.625, 27), cloth(twelve(2)));
+    assertEquals(new BaseFabric(3, 1, 1, 3, 1, 26.625, 27), fabric(twelve(2)));
   }
 
   /** One base leaves 29 3/8: both halves of 13 × 7 1/8 beside it; 13 5/8 is 4 steps. */
   @Test
   void bothHalvesLieBesideASingleBase() {
     Briefs zipped = twelve(1).with("back_style", "zipped_halves");
-    assertEquals(new BaseCloth(3, 1, 2, 3, 0, 13.625, 18), cloth(zipped));
+    assertEquals(new BaseFabric(3, 1, 2, 3, 0, 13.625, 18), fabric(zipped));
   }
 
   /**
@@ -48,18 +48,18 @@ class BaseClothTest {
   @Test
   void lowPiecesLieBehindEachOtherBesideABase() {
     Briefs zipped = Briefs.inch().with("back_style", "zipped_halves").with("zip_seam", .25);
-    assertEquals(new BaseCloth(2, 1, 2, 2, 0, 19.875, 22.5), cloth(zipped));
+    assertEquals(new BaseFabric(2, 1, 2, 2, 0, 19.875, 22.5), fabric(zipped));
   }
 
   /** 4 cushions: a second row with one base, two backs beside it, two in their own row. */
   @Test
   void onlyTheLastRowOfBasesHasRoomBeside() {
-    assertEquals(new BaseCloth(3, 2, 2, 3, 1, 40.25, 40.5), cloth(twelve(4)));
+    assertEquals(new BaseFabric(3, 2, 2, 3, 1, 40.25, 40.5), fabric(twelve(4)));
   }
 
   /** 26 5/8 ÷ 0.95 = 28.03 before washing, 7 steps. */
   @Test
-  void clothThatShrinksIsBoughtLonger() {
-    assertEquals(31.5, cloth(twelve(3).with("wash_shrink_length", .05)).baseBuyLength());
+  void fabricThatShrinksIsBoughtLonger() {
+    assertEquals(31.5, fabric(twelve(3).with("wash_shrink_length", .05)).baseBuyLength());
   }
 }

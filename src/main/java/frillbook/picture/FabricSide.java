@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * One of the six places where bias cloth has shorter strips: either corner, and either side of the
+ * One of the six places where bias fabric has shorter strips: either corner, and either side of the
  * disc in either corner. Which of them are cut, where some are equally long, is settled in this
  * order.
  *
@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
  * @param sideTies strips of just that length still to be picked when the turn comes here
  * @param sideCut strips cut here
  */
-public record ClothSide(int sideAbove, int sideReach, int sideTies, int sideCut) {
+public record FabricSide(int sideAbove, int sideReach, int sideTies, int sideCut) {
   private static final List<ToDoubleFunction<CornerStrips>> SIDES =
       List.of(
           CornerStrips::nearLane,
@@ -33,24 +33,24 @@ public record ClothSide(int sideAbove, int sideReach, int sideTies, int sideCut)
   static final int FAR_RIGHT = 4;
   static final int FAR_LEFT = 5;
 
-  static List<ClothSide> all(CutCloth cloth) {
-    List<ClothSide> sides = new ArrayList<>();
-    int ties = cloth.oddTies();
+  static List<FabricSide> all(CutFabric fabric) {
+    List<FabricSide> sides = new ArrayList<>();
+    int ties = fabric.oddTies();
     for (ToDoubleFunction<CornerStrips> side : SIDES) {
-      ClothSide next = of(cloth, side, ties);
+      FabricSide next = of(fabric, side, ties);
       sides.add(next);
       ties -= next.sideCut() - next.sideAbove();
     }
     return List.copyOf(sides);
   }
 
-  private static ClothSide of(CutCloth cloth, ToDoubleFunction<CornerStrips> side, int ties) {
-    if (!cloth.isBias() || cloth.cut().odd() == 0) {
-      return new ClothSide(0, 0, ties, 0);
+  private static FabricSide of(CutFabric fabric, ToDoubleFunction<CornerStrips> side, int ties) {
+    if (!fabric.isBias() || fabric.cut().odd() == 0) {
+      return new FabricSide(0, 0, ties, 0);
     }
-    double[] pieces = cloth.corners().stream().mapToDouble(side).toArray();
-    int above = (int) Arrays.stream(pieces).filter(cloth::isLonger).count();
-    int reach = (int) Arrays.stream(pieces).filter(cloth::reaches).count();
-    return new ClothSide(above, reach, ties, above + Math.max(0, Math.min(reach - above, ties)));
+    double[] pieces = fabric.corners().stream().mapToDouble(side).toArray();
+    int above = (int) Arrays.stream(pieces).filter(fabric::isLonger).count();
+    int reach = (int) Arrays.stream(pieces).filter(fabric::reaches).count();
+    return new FabricSide(above, reach, ties, above + Math.max(0, Math.min(reach - above, ties)));
   }
 }

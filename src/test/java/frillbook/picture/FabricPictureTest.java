@@ -27,20 +27,20 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
-/** The drawn cloth against the places of the pieces, in JTS; lengths are the cloth's own. */
-class ClothPictureTest {
+/** The drawn fabric against the places of the pieces, in JTS; lengths are the fabric's own. */
+class FabricPictureTest {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private static final double NEAR = 1e-6;
 
-  private record Laid(Drawn drawn, ClothPicture picture, CutLayout layout) {
+  private record Laid(Drawn drawn, FabricPicture picture, CutLayout layout) {
     double scale() {
-      return picture.clothScale();
+      return picture.fabricScale();
     }
 
     LineString cuts() {
       return line(
-          picture.cutLines().clothCuts().stream().map(p -> at(p.clothCutX(), p.clothCutY())));
+          picture.cutLines().fabricCuts().stream().map(p -> at(p.fabricCutX(), p.fabricCutY())));
     }
 
     LineString round(BesideStrips strips) {
@@ -51,7 +51,7 @@ class ClothPictureTest {
       return new Coordinate(x * scale(), y * scale());
     }
 
-    /** All lines but the edge of the cloth. */
+    /** All lines but the edge of the fabric. */
     Geometry drawnLines() {
       return GEOMETRY.createMultiLineString(
           new LineString[] {cuts(), round(picture.near()), round(picture.far())});
@@ -59,9 +59,9 @@ class ClothPictureTest {
 
     Polygon edge() {
       return GEOMETRY.createPolygon(
-          picture.clothEdges().stream()
+          picture.fabricEdges().stream()
               .limit(5)
-              .map(p -> new Coordinate(p.clothEdgeX() * scale(), p.clothEdgeY() * scale()))
+              .map(p -> new Coordinate(p.fabricEdgeX() * scale(), p.fabricEdgeY() * scale()))
               .toArray(Coordinate[]::new));
     }
 
@@ -75,7 +75,7 @@ class ClothPictureTest {
     }
 
     boolean isBias() {
-      return drawn.briefs().brief().cloth().grain() == Grain.BIAS;
+      return drawn.briefs().brief().fabric().grain() == Grain.BIAS;
     }
 
     String what() {
@@ -85,12 +85,13 @@ class ClothPictureTest {
 
   private static final int BRIEFS = SampleBriefs.layouts(80);
 
-  private static final SharedSample<List<Laid>> SHARED = new SharedSample<>(ClothPictureTest::draw);
+  private static final SharedSample<List<Laid>> SHARED =
+      new SharedSample<>(FabricPictureTest::draw);
 
   private List<Laid> sample;
 
   private static List<Laid> draw() {
-    return Drawn.sample(BRIEFS, 20250403).stream().flatMap(ClothPictureTest::laid).toList();
+    return Drawn.sample(BRIEFS, 20250403).stream().flatMap(FabricPictureTest::laid).toList();
   }
 
   @BeforeEach
@@ -99,14 +100,14 @@ class ClothPictureTest {
     assertTrue(sample.size() > BRIEFS * 9 / 8, () -> "too few plans: " + sample.size());
     for (Grain grain : Grain.values()) {
       assertTrue(
-          sample.stream().anyMatch(l -> l.drawn().briefs().brief().cloth().grain() == grain));
+          sample.stream().anyMatch(l -> l.drawn().briefs().brief().fabric().grain() == grain));
     }
   }
 
   private static Stream<Laid> laid(Drawn drawn) {
     var brief = drawn.briefs().brief();
-    return CutLayout.of(brief, drawn.plan(), brief.cloth().grain()).stream()
-        .map(layout -> new Laid(drawn, drawn.cloth(), layout));
+    return CutLayout.of(brief, drawn.plan(), brief.fabric().grain()).stream()
+        .map(layout -> new Laid(drawn, drawn.fabric(), layout));
   }
 
   private static LineString line(Stream<Coordinate> points) {
@@ -122,7 +123,7 @@ class ClothPictureTest {
   }
 
   @Test
-  void theClothIsAsLongAndAsWideAsTheLayouts() {
+  void theFabricIsAsLongAndAsWideAsTheLayouts() {
     for (Laid one : sample) {
       Envelope box = one.edge().getEnvelopeInternal();
       assertEquals(one.layout().length(), box.getMaxX(), one.near(), one.what());
@@ -133,7 +134,7 @@ class ClothPictureTest {
   }
 
   @Test
-  void noLineLeavesTheCloth() {
+  void noLineLeavesTheFabric() {
     for (Laid one : sample) {
       Envelope box = one.edge().getEnvelopeInternal();
       box.expandBy(one.near());
@@ -143,7 +144,7 @@ class ClothPictureTest {
 
   /**
    * Pieces shrunk by more than the tolerance, so that only lines through them count. Where only one
-   * line in several is drawn, the way round a corner of the cloth may cut a strip.
+   * line in several is drawn, the way round a corner of the fabric may cut a strip.
    */
   @Test
   void noLineRunsThroughAStripOrADisc() {
@@ -152,7 +153,7 @@ class ClothPictureTest {
       Geometry lines = one.drawnLines();
       PreparedGeometry sought = PreparedGeometryFactory.prepare(lines);
       for (PlacedStrip strip : one.layout().strips()) {
-        if (strip.cut() && one.picture().cutLines().clothEvery() == 1) {
+        if (strip.cut() && one.picture().cutLines().fabricEvery() == 1) {
           Geometry inside = polygon(strip).buffer(-one.near());
           assertTrue(!sought.intersects(inside), () -> one.what() + ": through " + strip);
           compared += inside.isEmpty() ? 0 : 1;
@@ -177,7 +178,7 @@ class ClothPictureTest {
     int compared = 0;
     int beside = 0;
     for (Laid one : sample) {
-      if (one.picture().cutLines().clothEvery() > 1 || one.picture().clothLeft() > 0) {
+      if (one.picture().cutLines().fabricEvery() > 1 || one.picture().fabricLeft() > 0) {
         continue;
       }
       IndexedFacetDistance lines = new IndexedFacetDistance(one.lines());
@@ -214,7 +215,7 @@ class ClothPictureTest {
           one.layout().strips().stream()
               .filter(strip -> strip.cut() && !isBesideDisc(one, strip))
               .count();
-      assertEquals(ordinary, one.picture().cutLines().clothComb(), one.what());
+      assertEquals(ordinary, one.picture().cutLines().fabricComb(), one.what());
       over += (int) one.layout().strips().stream().filter(strip -> !strip.cut()).count();
     }
     assertTrue(over > BRIEFS * 5 / 8, "too few strips stay over: " + over);
@@ -255,7 +256,7 @@ class ClothPictureTest {
     var plan = one.drawn().plan().cutting().orElseThrow().layouts().bias().orElseThrow();
     var middle = polygon(strip).getCentroid();
     double width = one.layout().width();
-    boolean lengthwise = one.picture().clothTurn() == 0;
+    boolean lengthwise = one.picture().fabricTurn() == 0;
     double fromNear = middle.getX() + (lengthwise ? middle.getY() : width - middle.getY());
     return fromNear < plan.near() || fromNear > plan.longer() + plan.shorter() - plan.far();
   }
@@ -266,10 +267,10 @@ class ClothPictureTest {
     for (Laid one : sample) {
       for (int i = 0; i < Math.min(12, one.layout().discs().size()); i++) {
         var placed = one.layout().discs().get(i);
-        ClothDisc disc = one.picture().clothDiscs().get(i);
-        assertEquals(placed.centre().x(), disc.clothDiscX() * one.scale(), NEAR, one.what());
-        assertEquals(placed.centre().y(), disc.clothDiscY() * one.scale(), NEAR, one.what());
-        double radius = one.picture().clothDiscRadius() * one.scale();
+        FabricDisc disc = one.picture().fabricDiscs().get(i);
+        assertEquals(placed.centre().x(), disc.fabricDiscX() * one.scale(), NEAR, one.what());
+        assertEquals(placed.centre().y(), disc.fabricDiscY() * one.scale(), NEAR, one.what());
+        double radius = one.picture().fabricDiscRadius() * one.scale();
         assertEquals(placed.diameter() / 2, radius, NEAR, one.what());
         compared++;
       }
@@ -281,9 +282,9 @@ class ClothPictureTest {
   void whatIsNotDrawnIsTold() {
     int told = 0;
     for (Laid one : sample) {
-      String title = one.drawn().title("cloth");
-      boolean thinned = one.picture().cutLines().clothComb() > 99;
-      boolean left = one.picture().clothLeft() > 0;
+      String title = one.drawn().title("fabric");
+      boolean thinned = one.picture().cutLines().fabricComb() > 99;
+      boolean left = one.picture().fabricLeft() > 0;
       assertEquals(thinned, title.contains("; one cut line in "), title);
       assertEquals(left, title.endsWith(" more not drawn"), title);
       assertTrue(left || one.layout().discs().size() <= 12, title);
@@ -299,8 +300,8 @@ class ClothPictureTest {
    */
   @Test
   void theTitleNamesStripsAndSize() {
-    Drawn drawn = Drawn.of(Briefs.inch().with("base_overlays", 0)).orElseThrow();
+    Drawn drawn = Drawn.of(Briefs.inch().with("matching_discs", 0)).orElseThrow();
     assertEquals(
-        "15 strips across the cloth: bought 36 × 54 in, usable 36 × 53 in", drawn.title("cloth"));
+        "15 strips across the fabric: bought 36 × 54 in, usable 36 × 53 in", drawn.title("fabric"));
   }
 }

@@ -9,15 +9,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The base cloth of {@link WorkedOrders#washedBias} by hand: 180 × 94.08 cm after washing. A third
+ * The base fabric of {@link WorkedOrders#washedBias} by hand: 180 × 94.08 cm after washing. A third
  * of 180 is less than 94.08, so that is the height of the picture. Two bases of 44 in a row, one in
  * the next with a half back of 42 × 22.5 beside it, then half backs by two.
  */
-class BaseClothByHandTest {
+class BaseFabricByHandTest {
   private BasePicture picture;
 
   @BeforeEach
-  void drawTheCloth() {
+  void drawTheFabric() {
     picture = Drawn.of(WorkedOrders.washedBias()).orElseThrow().base();
   }
 
@@ -27,9 +27,9 @@ class BaseClothByHandTest {
   }
 
   @Test
-  void theEdgeIsTheWashedCloth() {
+  void theEdgeIsTheWashedFabric() {
     assertEquals(180, picture.baseUsableLength(), 1e-9);
-    assertEquals(94.08, picture.baseClothScale(), 1e-9);
+    assertEquals(94.08, picture.baseFabricScale(), 1e-9);
     assertEquals(5, picture.baseEdges().size());
     assertAt(0, 0, picture.baseEdges().get(0));
     assertAt(180, 0, picture.baseEdges().get(1));

@@ -8,26 +8,26 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ClothTest {
-  private static final Cloth CLOTH = new Cloth(40, .8, 4.5);
+class FabricTest {
+  private static final Fabric FABRIC = new Fabric(40, .8, 4.5);
 
   private static final Join STRETCHING = new Join(false, 1, 1.25);
 
   /** By hand: 54 less two selvages of 1/2 is 53, of which washing leaves 0.96: 50.88. */
   @Test
-  void selvagesAreLostBeforeTheClothIsWashed() {
+  void selvagesAreLostBeforeTheFabricIsWashed() {
     Briefs washed = Briefs.inch().with("wash_shrink_length", .2).with("wash_shrink_width", .04);
-    Cloth cloth = Cloth.of(washed.brief().cloth(), 54);
-    assertEquals(50.88, cloth.usableWidth(), 1e-12);
-    assertEquals(.8, cloth.usableShare(), 1e-12);
-    assertEquals(4.5, cloth.buyStep());
+    Fabric fabric = Fabric.of(washed.brief().fabric(), 54);
+    assertEquals(50.88, fabric.usableWidth(), 1e-12);
+    assertEquals(.8, fabric.usableShare(), 1e-12);
+    assertEquals(4.5, fabric.buyStep());
   }
 
   /** By hand: 36 ÷ 0.8 = 45 is ten steps of 4 1/2; a hair more is eleven. */
   @ParameterizedTest
   @CsvSource({"36,45", "36.01,49.5"})
-  void clothIsBoughtForWhatIsLeftOfItAfterWashing(double used, double bought) {
-    assertEquals(bought, CLOTH.buyLengthFor(used));
+  void fabricIsBoughtForWhatIsLeftOfItAfterWashing(double used, double bought) {
+    assertEquals(bought, FABRIC.buyLengthFor(used));
   }
 
   /**
@@ -37,7 +37,7 @@ class ClothTest {
   @Test
   void noPlanCanDoWithLessThanTheAreaOfItsPieces() {
     Pieces strips = new Pieces(2, 900, 0, 12, 0, 10, .125);
-    assertEquals(45, CLOTH.lowerBound(strips, STRETCHING));
-    assertEquals(58.5, CLOTH.lowerBound(strips, new Join(false, 1, 1)));
+    assertEquals(45, FABRIC.lowerBound(strips, STRETCHING));
+    assertEquals(58.5, FABRIC.lowerBound(strips, new Join(false, 1, 1)));
   }
 }

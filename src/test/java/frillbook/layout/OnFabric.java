@@ -16,7 +16,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Placed pieces as JTS sees them. Areas and distances are JTS's own. */
-final class OnCloth {
+final class OnFabric {
   static final double TOLERANCE = 1e-6;
 
   /** So many that the polygon drawn inside a circle keeps 99.9 % of its area. */
@@ -24,13 +24,13 @@ final class OnCloth {
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-  private OnCloth() {}
+  private OnFabric() {}
 
   static Polygon polygon(PlacedStrip strip) {
     List<Point> corners = strip.corners();
     return GEOMETRY.createPolygon(
         Stream.concat(corners.stream(), Stream.of(corners.get(0)))
-            .map(OnCloth::coordinate)
+            .map(OnFabric::coordinate)
             .toArray(Coordinate[]::new));
   }
 
@@ -64,9 +64,9 @@ final class OnCloth {
   }
 
   static void assertInside(double length, double width, List<Polygon> pieces, String what) {
-    Geometry cloth = rectangle(-TOLERANCE, length + TOLERANCE, -TOLERANCE, width + TOLERANCE);
+    Geometry fabric = rectangle(-TOLERANCE, length + TOLERANCE, -TOLERANCE, width + TOLERANCE);
     pieces.forEach(
-        piece -> assertTrue(cloth.covers(piece), () -> what + ": off the cloth: " + piece));
+        piece -> assertTrue(fabric.covers(piece), () -> what + ": off the fabric: " + piece));
   }
 
   /**
