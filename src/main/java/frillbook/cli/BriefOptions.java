@@ -24,7 +24,7 @@ final class BriefOptions {
   @Option(
       names = "--fullness",
       paramLabel = "TIMES",
-      description = "Flat length over stitched length.")
+      description = "Strip length before gathering for each length after it; 2 is double.")
   private String fullness;
 
   @Option(
@@ -34,7 +34,7 @@ final class BriefOptions {
   private String fabricWidth;
 
   @Option(
-      names = "--set",
+      names = "--input",
       paramLabel = "NAME=VALUE",
       description = "Any input by name, as often as needed; 'frillbook inputs' lists them.")
   private List<String> settings = List.of();
@@ -74,7 +74,7 @@ final class BriefOptions {
     for (String setting : settings) {
       int equals = setting.indexOf('=');
       if (equals < 1) {
-        mistakes.add("--set: found \"" + setting + "\". Write it as name=value.");
+        mistakes.add("--input: found \"" + setting + "\". Write it as name=value.");
       } else {
         note(typed, mistakes, setting.substring(0, equals).strip(), setting.substring(equals + 1));
       }

@@ -36,10 +36,10 @@ final class ClientCommand implements Runnable {
       names = {"-o", "--output"},
       paramLabel = "FILE",
       defaultValue = "for-the-client.xlsx",
-      description = "The page to write. Default: for-the-client.xlsx.")
+      description = {"The page to write, as .xlsx.", "Default: for-the-client.xlsx."})
   private Path output;
 
-  @Option(names = "--force", description = "Replace a file that is already there.")
+  @Option(names = "--force", description = "Replace a file that already exists.")
   private boolean force;
 
   @Option(

@@ -42,7 +42,7 @@ final class DemoCommand implements Runnable {
       names = {"-o", "--output"},
       paramLabel = "FILE",
       defaultValue = "target/demo-cushion.xlsx",
-      description = "The workbook to write. Default: target/demo-cushion.xlsx.")
+      description = {"The workbook to write, as .xlsx.", "Default: target/demo-cushion.xlsx."})
   private Path output;
 
   @Override

@@ -5,16 +5,14 @@ import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
-import frillbook.source.Nearest;
 import frillbook.source.TemplateException;
 import java.io.PrintWriter;
-import java.util.Optional;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: makes workbooks, prints plans, lists inputs. */
 @Command(
@@ -40,6 +38,23 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "70:a fault of the program itself; --debug says where"
     })
 public final class Frillbook {
+  /** What else people call a unit. */
+  private static final Map<String, LengthUnit> UNITS =
+      Map.ofEntries(
+          Map.entry("in", LengthUnit.INCH),
+          Map.entry("inches", LengthUnit.INCH),
+          Map.entry("\"", LengthUnit.INCH),
+          Map.entry("imperial", LengthUnit.INCH),
+          Map.entry("centimetre", LengthUnit.CM),
+          Map.entry("centimetres", LengthUnit.CM),
+          Map.entry("centimeter", LengthUnit.CM),
+          Map.entry("centimeters", LengthUnit.CM),
+          Map.entry("metric", LengthUnit.CM));
+
+  /** What else people call a paper. */
+  private static final Map<String, Paper> PAPERS =
+      Map.of("us letter", Paper.LETTER, "us-letter", Paper.LETTER, "din a4", Paper.A4);
+
   @Option(
       names = "--debug",
       scope = ScopeType.INHERIT,
@@ -69,8 +84,8 @@ public final class Frillbook {
     Frillbook program = new Frillbook();
     return new CommandLine(program)
         .setUnmatchedOptionsArePositionalParams(false)
-        .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text))
-        .registerConverter(Paper.class, text -> Word.of(Paper.class, text))
+        .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text, UNITS))
+        .registerConverter(Paper.class, text -> Word.of(Paper.class, text, PAPERS))
         .setParameterExceptionHandler((e, args) -> misused(e))
         .setExecutionExceptionHandler((e, line, parsed) -> program.refuse(e, line));
   }
@@ -79,25 +94,9 @@ public final class Frillbook {
   private static int misused(ParameterException problem) {
     CommandLine line = problem.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println(problem.getMessage() + ".");
-    if (!saysNearestCommand(problem)) {
-      UnmatchedArgumentException.printSuggestions(problem, err);
-    }
-    err.println("'" + line.getCommandSpec().qualifiedName() + " --help' says what can be given.");
+    err.println(Misuse.told(problem));
+    err.println("'" + line.getCommandSpec().qualifiedName() + " --help' lists what can be given.");
     return Refusal.USAGE;
-  }
-
-  /** The library would name every command that shares a few letters with the one typed. */
-  private static boolean saysNearestCommand(ParameterException problem) {
-    CommandLine line = problem.getCommandLine();
-    if (!(problem instanceof UnmatchedArgumentException unmatched) || unmatched.isUnknownOption()) {
-      return false;
-    }
-    Optional<String> near =
-        Nearest.to(unmatched.getUnmatched().get(0), line.getSubcommands().keySet());
-    String program = line.getCommandSpec().qualifiedName();
-    near.ifPresent(name -> line.getErr().println("Did you mean: " + program + " " + name + "?"));
-    return near.isPresent();
   }
 
   private int refuse(Exception problem, CommandLine line) {

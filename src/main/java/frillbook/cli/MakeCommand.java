@@ -23,17 +23,16 @@ final class MakeCommand implements Runnable {
       names = {"-o", "--output"},
       paramLabel = "FILE",
       defaultValue = "cushion.xlsx",
-      description = "The workbook to write. Default: cushion.xlsx.")
+      description = {"The workbook to write, as .xlsx.", "Default: cushion.xlsx."})
   private Path output;
 
-  @Option(names = "--force", description = "Replace a file that is already there.")
+  @Option(names = "--force", description = "Replace a file that already exists.")
   private boolean force;
 
   @Option(
       names = "--paper",
       paramLabel = "a4|letter",
-      defaultValue = "a4",
-      description = "Paper for printing: a4 or letter. Default: a4.")
+      description = "Paper for printing: a4 or letter. Default: letter for inch, a4 for cm.")
   private Paper paper;
 
   @Override
@@ -45,14 +44,19 @@ final class MakeCommand implements Runnable {
     spec.commandLine().getOut().print(made.says().headline(output));
   }
 
+  /** Who measures in inches prints on Letter, who measures in centimetres on A4. */
+  private Paper paper() {
+    return paper == null ? Paper.usualFor(options.unit()) : paper;
+  }
+
   private MadeWorkbook pressed() {
     Press press = PackagedPress.of(options.unit());
-    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper);
+    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper());
   }
 
   private MadeWorkbook calculated() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(Form.of(template));
-    return MadeWorkbook.calculated(template, options.unit(), inputs, paper);
+    return MadeWorkbook.calculated(template, options.unit(), inputs, paper());
   }
 }

@@ -38,7 +38,7 @@ final class PlanCommand implements Runnable {
   }
 
   private PlanReport own(WorkbookTemplate template, Map<String, Object> inputs) {
-    OwnPlan own = OwnPlan.of(template, options.unit(), inputs, Paper.A4);
+    OwnPlan own = OwnPlan.of(template, options.unit(), inputs, Paper.usualFor(options.unit()));
     own.disagreements().forEach(spec.commandLine().getErr()::println);
     return own.says();
   }

@@ -15,7 +15,7 @@ final class TemplatesCommand implements Runnable {
 
   @Parameters(
       paramLabel = "DIR",
-      description = "The folder to write. It must not be there yet, or be empty.")
+      description = "The folder to write. It must not exist yet, or be empty.")
   private Path folder;
 
   @Override

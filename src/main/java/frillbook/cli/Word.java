@@ -2,6 +2,8 @@ package frillbook.cli;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.TypeConversionException;
 
@@ -9,11 +11,16 @@ import picocli.CommandLine.TypeConversionException;
 final class Word {
   private Word() {}
 
-  /** The constant that {@code text} names in small or capital letters. */
-  static <E extends Enum<E>> E of(Class<E> type, String text) {
+  /**
+   * The constant that {@code text} names in small or capital letters.
+   *
+   * @param others what else they are called, in small letters
+   */
+  static <E extends Enum<E>> E of(Class<E> type, String text, Map<String, E> others) {
     return Arrays.stream(type.getEnumConstants())
         .filter(constant -> constant.name().equalsIgnoreCase(text))
         .findFirst()
+        .or(() -> Optional.ofNullable(others.get(text.toLowerCase(Locale.ROOT))))
         .orElseThrow(
             () -> new TypeConversionException("found \"" + text + "\". Write " + words(type)));
   }

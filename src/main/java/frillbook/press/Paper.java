@@ -1,5 +1,7 @@
 package frillbook.press;
 
+import frillbook.measure.LengthUnit;
+
 /** The paper a workbook is printed on. */
 public enum Paper {
   /** 210 mm × 297 mm. */
@@ -15,6 +17,11 @@ public enum Paper {
     this.code = code;
     this.width = width;
     this.height = height;
+  }
+
+  /** What a workbook in {@code unit} is printed on unless somebody says otherwise. */
+  public static Paper usualFor(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? LETTER : A4;
   }
 
   /** Of the shorter edge, in points. */

@@ -22,8 +22,8 @@ public final class ChartReader {
   private ChartReader() {}
 
   static ChartTemplate read(Block block) {
-    SourceText name = block.requiredRawText("chart");
-    block.call("chart " + name);
+    SourceText name = block.requiredRawText("picture");
+    block.call("picture " + name);
     ChartKind kind = block.word("kind", ChartKind.DRAWING);
     ChartTemplate chart =
         new ChartTemplate(
@@ -146,7 +146,7 @@ public final class ChartReader {
           .scope()
           .tell(
               chart.position(),
-              "chart " + chart.name() + " with no series",
+              "picture " + chart.name() + " with no series",
               "at least one",
               "write series: [{x: …, y: …}]");
     }

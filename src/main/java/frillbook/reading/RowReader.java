@@ -20,7 +20,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads the entries of a sheet; the first key of an entry says what it is. */
 public final class RowReader {
   private static final String KINDS =
-      "section, note, caution, sentence, input, line, flag, check, table, chart, each, input_checks,"
+      "section, note, caution, sentence, input, line, flag, check, table, picture, each, input_checks,"
           + " verdict, new_page or glossary";
 
   private RowReader() {}
@@ -38,7 +38,7 @@ public final class RowReader {
       case "flag" -> rows.add(flag(block));
       case "check" -> rows.add(check(block));
       case "table" -> rows.add(TableReader.read(block));
-      case "chart" -> rows.add(ChartReader.read(block));
+      case "picture" -> rows.add(ChartReader.read(block));
       case "input_checks" -> rows.add(inputChecks(block));
       case "glossary" -> rows.add(glossary(block));
       case "verdict" -> rows.add(verdict(block));
@@ -52,7 +52,9 @@ public final class RowReader {
               block.position(),
               "a row beginning with " + block.firstKey(),
               "a row beginning with " + KINDS,
-              "put the key that says what the row is first");
+              block.firstKey().equals("chart")
+                  ? "write picture: in its place"
+                  : "put the key that says what the row is first");
     }
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 final class ChartPrintTest {
   private static final String CHART =
       """
-        - chart: shape
+        - picture: shape
           label: A shape
           kind: drawing
           title: A

@@ -58,7 +58,7 @@ class ByTheBookTest {
               note: On this ring.
       """;
 
-  private static final String ASKED = "--set=bead_count=3";
+  private static final String ASKED = "--input=bead_count=3";
 
   @TempDir private Path around;
 
@@ -109,6 +109,6 @@ class ByTheBookTest {
             2,
             "bead_count: found \"100\"."
                 + " Beads on the first ring must be a whole number from 0 to 99."),
-        Ran.runSmall("plan", option, "--set=bead_count=100"));
+        Ran.runSmall("plan", option, "--input=bead_count=100"));
   }
 }

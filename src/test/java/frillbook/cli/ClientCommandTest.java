@@ -107,7 +107,7 @@ class ClientCommandTest {
   void aPlanThatStopsGivesNoPage() {
     // 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart.
     Typed plan = small();
-    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--set=centre_gap=1");
+    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--input=centre_gap=1");
     assertEquals(
         Ran.refusal(
             1,
@@ -121,7 +121,7 @@ class ClientCommandTest {
   void whatWantsASecondLookIsToldBesideThePage() {
     // 1 in high over rings 1 in apart: under one and a half times.
     Typed plan = small();
-    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--set=frill_height=1");
+    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--input=frill_height=1");
     assertEquals(
         new Ran(
             0,
@@ -136,8 +136,8 @@ class ClientCommandTest {
     assertEquals(
         Ran.refusal(
             2,
-            "Missing required parameter: 'PLAN'.",
-            "'frillbook client --help' says what can be given."),
+            "PLAN is missing: A workbook that frillbook made, as a spreadsheet program last saved it.",
+            "'frillbook client --help' lists what can be given."),
         Ran.run("client"));
   }
 }

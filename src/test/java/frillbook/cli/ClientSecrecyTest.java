@@ -30,26 +30,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ClientSecrecyTest {
   /** Figures that nothing else on the page can come to. */
   private static final String[] TELL_TALES = {
-    "--set=quantity=3",
-    "--set=price_frill_fabric=23.71",
-    "--set=price_base_fabric=13.57",
-    "--set=price_interfacing=7.83",
-    "--set=price_zip=4.19",
-    "--set=price_fill=11.47",
-    "--set=price_thread=5.87",
-    "--set=price_extra_one=3.917",
-    "--set=extra_one_needed=7.31",
-    "--set=extra_one_step=0.731",
-    "--set=hourly_rate=41.37",
-    "--set=overhead_rate=0.317",
-    "--set=profit_rate=0.273",
-    "--set=tax_rate=0.0825",
-    "--set=deposit_rate=0.4",
-    "--set=tidy_step=0",
-    "--set=offer_each=219.43",
-    "--set=gather_rate=3.719",
-    "--set=sew_rows_rate=4.283",
-    "--set=fill_close_setup=6.613"
+    "--input=quantity=3",
+    "--input=price_frill_fabric=23.71",
+    "--input=price_base_fabric=13.57",
+    "--input=price_interfacing=7.83",
+    "--input=price_zip=4.19",
+    "--input=price_fill=11.47",
+    "--input=price_thread=5.87",
+    "--input=price_extra_one=3.917",
+    "--input=extra_one_needed=7.31",
+    "--input=extra_one_step=0.731",
+    "--input=hourly_rate=41.37",
+    "--input=overhead_rate=0.317",
+    "--input=profit_rate=0.273",
+    "--input=tax_rate=0.0825",
+    "--input=deposit_rate=0.4",
+    "--input=tidy_step=0",
+    "--input=offer_each=219.43",
+    "--input=gather_rate=3.719",
+    "--input=sew_rows_rate=4.283",
+    "--input=fill_close_setup=6.613"
   };
 
   private static final Pattern WORDS_OF_MONEY_AND_TIME =

@@ -55,11 +55,11 @@ class ClientThroughLibreOfficeTest {
     Typed plan =
         Typed.made(
             folder,
-            "--set=terms_words=" + longest,
-            "--set=care_words=" + longest,
-            "--set=frill_fabric_words=" + longest,
-            "--set=base_fabric_words=" + longest,
-            "--set=project_title=" + longest);
+            "--input=terms_words=" + longest,
+            "--input=care_words=" + longest,
+            "--input=frill_fabric_words=" + longest,
+            "--input=base_fabric_words=" + longest,
+            "--input=project_title=" + longest);
     plan.pageWritten().close();
     Path pdf = folder.resolve("page.pdf");
     new Office().open(plan.page()).print(pdf).close().run();

@@ -29,7 +29,10 @@ class ClientWordsTest {
   void wordsThatBeginLikeAFormulaStayWords() throws IOException {
     String link = "=HYPERLINK(\"http://example.org\",\"here\")";
     Typed plan =
-        made("--set=project_title=@home", "--set=terms_words=" + link, "--set=care_words=+1 a day");
+        made(
+            "--input=project_title=@home",
+            "--input=terms_words=" + link,
+            "--input=care_words=+1 a day");
     assertStayWords(plan, "project_title", "@home");
     assertStayWords(plan, "terms_words", link);
     assertStayWords(plan, "care_words", "+1 a day");
@@ -61,7 +64,7 @@ class ClientWordsTest {
 
   @Test
   void otherWordsAreNotMarked() throws IOException {
-    try (XSSFWorkbook page = made("--set=terms_words=1+1 pillow").pageWritten()) {
+    try (XSSFWorkbook page = made("--input=terms_words=1+1 pillow").pageWritten()) {
       XSSFCell shown = PageCells.saying(page, "1+1 pillow");
       assertEquals("General", shown.getCellStyle().getDataFormatString());
     }

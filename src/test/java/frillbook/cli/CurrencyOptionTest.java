@@ -15,10 +15,10 @@ class CurrencyOptionTest {
     assertEquals(
         Ran.refusal(
             2,
-            "Invalid value for option '--currency': found \""
+            "--currency: found \""
                 + code
                 + "\". Write the ISO 4217 code of money in use, such as EUR, GBP, JPY or USD.",
-            "'frillbook inputs --help' says what can be given."),
+            "'frillbook inputs --help' lists what can be given."),
         Ran.run("inputs", "--currency=" + code));
   }
 
@@ -32,7 +32,7 @@ class CurrencyOptionTest {
   void itIsAnInputLikeAnyOther() {
     assertEquals(
         Ran.run("plan", "--currency=JPY", "--json").out(),
-        Ran.run("plan", "--set=currency_code=jpy", "--json").out());
+        Ran.run("plan", "--input=currency_code=jpy", "--json").out());
   }
 
   @Test
@@ -42,14 +42,14 @@ class CurrencyOptionTest {
             2,
             "currency_code: found \"gold\". Currency must be the ISO 4217 code of money in use, in"
                 + " capital letters, such as EUR, GBP, JPY or USD."),
-        Ran.run("plan", "--set=currency_code=gold"));
+        Ran.run("plan", "--input=currency_code=gold"));
   }
 
   @Test
   void itIsGivenOnce() {
     assertEquals(
         Ran.refusal(2, "currency_code: found \"EUR\" and \"USD\". Give it once."),
-        Ran.run("plan", "--currency=EUR", "--set=currency_code=USD"));
+        Ran.run("plan", "--currency=EUR", "--input=currency_code=USD"));
   }
 
   @Test

@@ -22,24 +22,28 @@ class HelpTest {
 
   private static final String BRIEF =
       """
-            --currency=CODE     Currency of every price, by its ISO 4217 code.
-                                Default: USD for inch, EUR for cm.
-            --debug             Say of a fault of the program itself where it lies.
-            --diameter=LENGTH   Finished diameter, flat.
+            --currency=CODE      Currency of every price, by its ISO 4217 code.
+                                 Default: USD for inch, EUR for cm.
+            --debug              Say of a fault of the program itself where it lies.
+            --diameter=LENGTH    Finished diameter, flat.
             --fabric-width=LENGTH
-                                Frill fabric, selvage to selvage.
+                                 Frill fabric, selvage to selvage.
+      """;
+
+  private static final String INPUT =
+      """
+            --input=NAME=VALUE   Any input by name, as often as needed; 'frillbook
+                                   inputs' lists them.
       """;
 
   private static final String SOURCE =
       """
             --ring-spacing=LENGTH
-                                From row to row.
-            --set=NAME=VALUE    Any input by name, as often as needed; 'frillbook
-                                  inputs' lists them.
-            --templates=DIR     Read the workbook's templates from DIR instead of the
-                                  built-in ones.
-            --unit=inch|cm      Unit of every length: inch or cm. Default: inch.
-        -V, --version           Print version information and exit.
+                                 From row to row.
+            --templates=DIR      Read the workbook's templates from DIR instead of
+                                   the built-in ones.
+            --unit=inch|cm       Unit of every length: inch or cm. Default: inch.
+        -V, --version            Print version information and exit.
       """;
 
   @Test
@@ -72,16 +76,22 @@ class HelpTest {
                               [--diameter=LENGTH] [--fabric-width=LENGTH]
                               [--fullness=TIMES] [-o=FILE] [--paper=a4|letter]
                               [--ring-spacing=LENGTH] [--templates=DIR]
-                              [--unit=inch|cm] [--set=NAME=VALUE]...
+                              [--unit=inch|cm] [--input=NAME=VALUE]...
         Writes a workbook that calculates the plan of a cushion.
         """
             + BRIEF
             + """
-                  --force             Replace a file that is already there.
-                  --fullness=TIMES    Flat length over stitched length.
-              -h, --help              Show this help message and exit.
-              -o, --output=FILE       The workbook to write. Default: cushion.xlsx.
-                  --paper=a4|letter   Paper for printing: a4 or letter. Default: a4.
+                  --force              Replace a file that already exists.
+                  --fullness=TIMES     Strip length before gathering for each length after
+                                         it; 2 is double.
+              -h, --help               Show this help message and exit.
+            """
+            + INPUT
+            + """
+              -o, --output=FILE        The workbook to write, as .xlsx.
+                                       Default: cushion.xlsx.
+                  --paper=a4|letter    Paper for printing: a4 or letter. Default: letter
+                                         for inch, a4 for cm.
             """
             + SOURCE,
         "make",
@@ -95,14 +105,18 @@ class HelpTest {
         Usage: frillbook plan [-hV] [--debug] [--json] [--currency=CODE]
                               [--diameter=LENGTH] [--fabric-width=LENGTH]
                               [--fullness=TIMES] [--ring-spacing=LENGTH]
-                              [--templates=DIR] [--unit=inch|cm] [--set=NAME=VALUE]...
+                              [--templates=DIR] [--unit=inch|cm] [--input=NAME=VALUE]...
         Prints the plan of a cushion without writing a workbook.
         """
             + BRIEF
             + """
-                  --fullness=TIMES    Flat length over stitched length.
-              -h, --help              Show this help message and exit.
-                  --json              Print every name and value as JSON.
+                  --fullness=TIMES     Strip length before gathering for each length after
+                                         it; 2 is double.
+              -h, --help               Show this help message and exit.
+            """
+            + INPUT
+            + """
+                  --json               Print every name and value as JSON.
             """
             + SOURCE,
         "plan",
@@ -119,9 +133,10 @@ class HelpTest {
               PLAN                A workbook that frillbook made, as a spreadsheet
                                     program last saved it.
               --debug             Say of a fault of the program itself where it lies.
-              --force             Replace a file that is already there.
+              --force             Replace a file that already exists.
           -h, --help              Show this help message and exit.
-          -o, --output=FILE       The page to write. Default: for-the-client.xlsx.
+          -o, --output=FILE       The page to write, as .xlsx.
+                                  Default: for-the-client.xlsx.
               --paper=a4|letter   Paper for printing: a4 or letter. Default: that of
                                     the plan.
           -V, --version           Print version information and exit.
@@ -156,7 +171,7 @@ class HelpTest {
         """
         Usage: frillbook templates [-hV] [--debug] DIR
         Writes the built-in templates into a folder, to change and give to --templates.
-              DIR         The folder to write. It must not be there yet, or be empty.
+              DIR         The folder to write. It must not exist yet, or be empty.
               --debug     Say of a fault of the program itself where it lies.
           -h, --help      Show this help message and exit.
           -V, --version   Print version information and exit.
@@ -173,7 +188,8 @@ class HelpTest {
         Writes an example: three cushions for the bench of a harbour reading room.
               --debug         Say of a fault of the program itself where it lies.
           -h, --help          Show this help message and exit.
-          -o, --output=FILE   The workbook to write. Default: target/demo-cushion.xlsx.
+          -o, --output=FILE   The workbook to write, as .xlsx.
+                              Default: target/demo-cushion.xlsx.
           -V, --version       Print version information and exit.
         """,
         "demo",

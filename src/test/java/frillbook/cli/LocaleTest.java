@@ -19,7 +19,7 @@ class LocaleTest {
   @ParameterizedTest
   @ValueSource(strings = {"de-DE", "tr-TR"})
   void thePlanReadsTheSame(String locale) {
-    String[] plan = {"plan", "--unit=CM", "--set=grain=BIAS", "--diameter=15 3/4 IN"};
+    String[] plan = {"plan", "--unit=CM", "--input=grain=BIAS", "--diameter=15 3/4 IN"};
     assertSame(locale, () -> Ran.run(plan));
   }
 
@@ -32,7 +32,7 @@ class LocaleTest {
   @ParameterizedTest
   @ValueSource(strings = {"de-DE", "tr-TR"})
   void aRefusalReadsTheSame(String locale) {
-    assertSame(locale, () -> Ran.run("plan", "--set=selvage=2.5", "--set=TIDY=1"));
+    assertSame(locale, () -> Ran.run("plan", "--input=selvage=2.5", "--input=TIDY=1"));
   }
 
   @ParameterizedTest

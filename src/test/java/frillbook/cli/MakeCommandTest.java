@@ -32,7 +32,7 @@ class MakeCommandTest {
             Flat length            %1$s26.13  in      (66.4 cm)
             Cut strips this wide   %1$s2 1/4  in      (5.7 cm)
             Strips to cut          %1$s    1  strips
-            Frill fabric to buy     %1$s4 1/2  in      (11.4 cm)
+            Frill fabric to buy    %1$s4 1/2  in      (11.4 cm)
             Frill fabric            %1$s0.125  yd
             Base fabric             %1$s 0.25  yd
             Filling, all cushions  %1$s    2  g
@@ -133,7 +133,7 @@ class MakeCommandTest {
   @Test
   void aBriefWhosePartsDoNotFitIsWrittenToBeChanged() {
     Path file = folder.resolve("stop.xlsx");
-    Ran ran = Ran.runSmall("make", "-o", file.toString(), "--set=centre_gap=1");
+    Ran ran = Ran.runSmall("make", "-o", file.toString(), "--input=centre_gap=1");
     assertEquals(0, ran.exitCode());
     assertEquals(
         "No ring fits between the centre gap and the edge clearance. Make one of them, or the ring"
@@ -143,11 +143,19 @@ class MakeCommandTest {
   }
 
   @Test
-  void paperIsA4UnlessLetterIsAskedFor() throws IOException {
-    makeSmall(folder.resolve("a4.xlsx"));
-    Ran.runSmall("make", "--paper=Letter", "-o", folder.resolve("letter.xlsx").toString());
-    assertEquals(PrintSetup.A4_PAPERSIZE, paper("a4.xlsx"));
-    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper("letter.xlsx"));
+  void inchesArePrintedOnLetterAndCentimetresOnA4() throws IOException {
+    makeSmall(folder.resolve("inch.xlsx"));
+    Ran.run("make", "--unit=cm", "-o", folder.resolve("cm.xlsx").toString());
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper("inch.xlsx"));
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper("cm.xlsx"));
+  }
+
+  @Test
+  void anotherPaperMayBeAskedFor() throws IOException {
+    Ran.runSmall("make", "--paper=A4", "-o", folder.resolve("inch.xlsx").toString());
+    Ran.run("make", "--unit=cm", "--paper=Letter", "-o", folder.resolve("cm.xlsx").toString());
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper("inch.xlsx"));
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper("cm.xlsx"));
   }
 
   private static Ran makeSmall(Path file) {

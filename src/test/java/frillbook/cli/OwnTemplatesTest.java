@@ -150,7 +150,7 @@ class OwnTemplatesTest {
             1,
             "These templates give no plan: the input back_style has no usable value: lined."
                 + " Restore it."),
-        Ran.runSmall("plan", option, "--set=back_style=lined"));
+        Ran.runSmall("plan", option, "--input=back_style=lined"));
   }
 
   private void copyBuiltIn() throws IOException {

@@ -119,13 +119,13 @@ class PackagedJarIT {
 
   @Test
   void aWorkbookOnTheBiasForLetterPaperIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--unit=cm", "--set=grain=bias", "--paper=letter");
+    isTheSame("workbook.xlsx", "make", "--unit=cm", "--input=grain=bias", "--paper=letter");
   }
 
   /** 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart. */
   @Test
   void aWorkbookWithoutAPlanIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--diameter=4", "--ring-spacing=1", "--set=centre_gap=1");
+    isTheSame("workbook.xlsx", "make", "--diameter=4", "--ring-spacing=1", "--input=centre_gap=1");
   }
 
   @Test

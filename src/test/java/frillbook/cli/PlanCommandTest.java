@@ -33,7 +33,7 @@ class PlanCommandTest {
         Cut strips this wide  2 1/4  in      (5.7 cm)
         Strips to cut             1  strips
         Joins                     0  joins
-        Frill fabric to buy    4 1/2  in      (11.4 cm)
+        Frill fabric to buy   4 1/2  in      (11.4 cm)
         Base fabric to buy         9  in      (22.9 cm)
         Cut bases this wide   5 1/4  in      (13.3 cm)
         """,
@@ -91,12 +91,12 @@ class PlanCommandTest {
 
   @Test
   void jsonHasEveryColumnOfEveryTable() {
-    JsonNode across = Ran.run("plan", "--json").json().get("tables");
-    JsonNode bias = Ran.run("plan", "--json", "--set=grain=bias").json().get("tables");
-    assertEquals(TEMPLATE.tables().stream().map(TableTemplate::name).toList(), names(across));
+    JsonNode crosswise = Ran.run("plan", "--json").json().get("tables");
+    JsonNode bias = Ran.run("plan", "--json", "--input=grain=bias").json().get("tables");
+    assertEquals(TEMPLATE.tables().stream().map(TableTemplate::name).toList(), names(crosswise));
     for (TableTemplate table : TEMPLATE.tables()) {
       // Choices two and three are tried in the grain of the plan alone.
-      JsonNode rows = across.get(table.name()).isEmpty() ? bias : across;
+      JsonNode rows = crosswise.get(table.name()).isEmpty() ? bias : crosswise;
       assertFalse(rows.get(table.name()).isEmpty(), table.name());
       assertEquals(
           table.columns().stream().map(ColumnTemplate::name).toList(),
@@ -122,8 +122,8 @@ class PlanCommandTest {
             1,
             "No ring fits between the centre gap and the edge clearance. Make one of them, or the"
                 + " ring spacing, smaller.");
-    assertEquals(refused, Ran.runSmall("plan", "--set=centre_gap=1"));
-    assertEquals(refused, Ran.runSmall("plan", "--json", "--set=centre_gap=1"));
+    assertEquals(refused, Ran.runSmall("plan", "--input=centre_gap=1"));
+    assertEquals(refused, Ran.runSmall("plan", "--json", "--input=centre_gap=1"));
   }
 
   @Test
@@ -137,16 +137,16 @@ class PlanCommandTest {
             "plan",
             "--diameter=30",
             "--fabric-width=26",
-            "--set=grain=lengthwise",
-            "--set=matching_discs=0",
-            "--set=back_matching_discs=1",
-            "--set=base_fabric_width=20"));
+            "--input=grain=lengthwise",
+            "--input=matching_discs=0",
+            "--input=back_matching_discs=1",
+            "--input=base_fabric_width=20"));
   }
 
   @Test
   void whatWantsASecondLookIsToldBesideThePlan() {
     // 1 in high over rings 1 in apart: under one and a half times.
-    Ran ran = Ran.runSmall("plan", "--set=frill_height=1");
+    Ran ran = Ran.runSmall("plan", "--input=frill_height=1");
     assertEquals(
         "The frill is less than one and a half times as high as the rings are apart; the base will"
             + " show between them.\n",
@@ -160,8 +160,8 @@ class PlanCommandTest {
     assertEquals(
         Ran.refusal(
             2,
-            "Unmatched argument at index 1: 'extra'.",
-            "'frillbook plan --help' says what can be given."),
+            "Found \"extra\", and nothing more is expected here.",
+            "'frillbook plan --help' lists what can be given."),
         Ran.run("plan", "extra"));
   }
 

@@ -82,7 +82,7 @@ class PlanFileTest {
             "Brief!B6: found \"400\". Finished diameter must be a number from 4 to 60 in.",
             "Brief!B7: found \"2.5\". Cushions must be a whole number from 1 to 50.",
             "Brief!B9: found nothing. Fullness must be a number from 1 to 6 times.",
-            "Brief!B12: found \"zigzag\". Grain of the strips must be one of: across, along, bias."),
+            "Brief!B12: found \"zigzag\". Grain of the strips must be one of: crosswise, lengthwise, bias."),
         plan.client());
     assertTrue(Files.notExists(plan.page()));
   }

@@ -31,10 +31,10 @@ record Ran(int exitCode, String out, String err) {
     "--diameter=4",
     "--ring-spacing=1",
     "--fullness=2",
-    "--set=row_style=rings",
-    "--set=ring_lap=0",
-    "--set=spare_strips=0",
-    "--set=matching_discs=0"
+    "--input=row_style=rings",
+    "--input=ring_lap=0",
+    "--input=spare_strips=0",
+    "--input=matching_discs=0"
   };
 
   static Ran run(String... args) {

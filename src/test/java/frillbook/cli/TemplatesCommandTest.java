@@ -95,8 +95,8 @@ class TemplatesCommandTest {
     assertEquals(
         Ran.refusal(
             2,
-            "Missing required parameter: 'DIR'.",
-            "'frillbook templates --help' says what can be given."),
+            "DIR is missing: The folder to write. It must not exist yet, or be empty.",
+            "'frillbook templates --help' lists what can be given."),
         Ran.run("templates"));
   }
 }

@@ -26,19 +26,19 @@ class TypedInputTest {
   @ParameterizedTest
   @ValueSource(strings = {"6%", "6 %", "0.06", ".06", " 6% "})
   void aShareIsWrittenInPerCentOrAsAFraction(String typed) {
-    Ran ran = Ran.run("plan", "--json", "--set", "draw_in=" + typed);
+    Ran ran = Ran.run("plan", "--json", "--input", "draw_in=" + typed);
     assertEquals(0.06, ran.json().at("/inputs/draw_in").doubleValue(), ran.err());
   }
 
   @ParameterizedTest
   @CsvSource({
-    "grain,LENGTHWISE,along",
+    "grain,LENGTHWISE,lengthwise",
     "join_finish,French,french",
     "edge_finish,narrow_hem,narrow_hem",
     "edge_finish,Narrow Hem,narrow_hem"
   })
   void aChoiceIsTakenByItsCodeAndByItsWordInAnyCase(String name, String typed, String code) {
-    Ran ran = Ran.run("plan", "--json", "--set", name + "=" + typed);
+    Ran ran = Ran.run("plan", "--json", "--input", name + "=" + typed);
     assertEquals(code, ran.json().at("/inputs/" + name).textValue(), ran.err());
   }
 
@@ -49,7 +49,7 @@ class TypedInputTest {
             2,
             "back_style: found \"zipped halvs\". Back must be one of: one_disc, zipped_halves,"
                 + " overlapping. Did you mean zipped_halves?"),
-        Ran.run("plan", "--set", "back_style=zipped halvs"));
+        Ran.run("plan", "--input", "back_style=zipped halvs"));
   }
 
   @Test
@@ -60,8 +60,8 @@ class TypedInputTest {
             "plan",
             "--diameter=60 in",
             "--fabric-width=130",
-            "--set=base_fabric_width=130",
-            "--set=interfacing_width=130");
+            "--input=base_fabric_width=130",
+            "--input=interfacing_width=130");
     assertEquals("", largest.err());
     assertEquals(0, largest.exitCode());
   }
@@ -71,23 +71,23 @@ class TypedInputTest {
     assertEquals(
         Ran.refusal(
             2,
-            "--set: found \"foo\". Write it as name=value.",
+            "--input: found \"foo\". Write it as name=value.",
             "There is no input named \"diametre\". Did you mean diameter? 'frillbook inputs' lists"
                 + " all.",
             "fullness: found \"9\". Fullness must be a number from 1 to 6 times. Write it like 2.5,"
                 + " with a point.",
             "quantity: found \"2.5\". Cushions must be a whole number from 1 to 50.",
-            "grain: found \"zig\". Grain of the strips must be one of: across, along, bias.",
+            "grain: found \"zig\". Grain of the strips must be one of: crosswise, lengthwise, bias.",
             "wash_shrink_length: found \"40%\". Shrinks in length must be a number from 0 % to"
                 + " 15 %. Write it like 4% or 0.04."),
         Ran.run(
             "plan",
-            "--set=diametre=3",
-            "--set=fullness=9",
-            "--set=quantity=2.5",
-            "--set=grain=zig",
-            "--set=wash_shrink_length=40%",
-            "--set=foo"));
+            "--input=diametre=3",
+            "--input=fullness=9",
+            "--input=quantity=2.5",
+            "--input=grain=zig",
+            "--input=wash_shrink_length=40%",
+            "--input=foo"));
   }
 
   @ParameterizedTest
@@ -120,27 +120,27 @@ class TypedInputTest {
   void anUnknownNameThatIsNearNothingGetsNoGuess() {
     assertEquals(
         Ran.refusal(2, "There is no input named \"zebra\". 'frillbook inputs' lists all."),
-        Ran.run("plan", "--set", "zebra=1"));
+        Ran.run("plan", "--input", "zebra=1"));
   }
 
   @Test
   void anInputGivenAsAnOptionAndByNameIsRefused() {
     assertEquals(
         Ran.refusal(2, "diameter: found \"18\" and \"20\". Give it once."),
-        Ran.run("plan", "--diameter", "18", "--set", "diameter=20"));
+        Ran.run("plan", "--diameter", "18", "--input", "diameter=20"));
   }
 
   @Test
   void anInputGivenTwiceByNameIsRefused() {
     assertEquals(
         Ran.refusal(2, "quantity: found \"2\" and \"2\". Give it once."),
-        Ran.run("plan", "--set", "quantity=2", "--set", "quantity=2"));
+        Ran.run("plan", "--input", "quantity=2", "--input", "quantity=2"));
   }
 
   @Test
   void aSettingWithoutANameIsRefused() {
     assertEquals(
-        Ran.refusal(2, "--set: found \"=4\". Write it as name=value."),
-        Ran.run("plan", "--set", "=4"));
+        Ran.refusal(2, "--input: found \"=4\". Write it as name=value."),
+        Ran.run("plan", "--input", "=4"));
   }
 }

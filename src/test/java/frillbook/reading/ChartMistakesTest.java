@@ -24,7 +24,7 @@ final class ChartMistakesTest {
   private static String chart(String series) {
     return TABLE
         + """
-            - chart: shape
+            - picture: shape
               label: A shape
               kind: drawing
               title: A
@@ -91,7 +91,7 @@ final class ChartMistakesTest {
   void aChartWithoutSeriesIsTold() {
     told(
         chart("").replace("series:\n      - \n", "series: []\n"),
-        "a.yaml:11:5: chart shape with no series; expected at least one;"
+        "a.yaml:11:5: picture shape with no series; expected at least one;"
             + " write series: [{x: …, y: …}]");
   }
 

@@ -109,7 +109,7 @@ final class TemplateMistakesTest {
     told(
         "  - remark: hello\n",
         "a.yaml:5:5: a row beginning with remark; expected a row beginning with section, note,"
-            + " caution, sentence, input, line, flag, check, table, chart, each, input_checks, verdict,"
+            + " caution, sentence, input, line, flag, check, table, picture, each, input_checks, verdict,"
             + " new_page or glossary; put the key that says what the row is first");
   }
 
