@@ -28,7 +28,7 @@ final class Shown {
       case CUT -> inch ? fraction(number) : fixed(number, 1);
       case RATIO -> fixed(number, 2);
       case MONEY -> fixed(number, moneyPlaces);
-      case PERCENT -> fixed(number * 100, 1);
+      case PERCENT -> plain(Rounding.toPlaces(3, number * 100));
       case NUMBER -> plain(Rounding.toPlaces(3, number));
       case FLAG -> number == 1 ? "yes" : "no";
       case TEXT, CODE -> plain(number);

@@ -18,7 +18,10 @@ public final class NumberFormats {
 
   private static final String FRACTION = "# ??/??";
 
-  private static final String PERCENT = "0.0%";
+  private static final String PERCENT = "0%";
+
+  /** Of per cent that are not whole. */
+  public static final String BROKEN_PERCENT = "0.0##%";
 
   /** Of most currencies; conditional formats change it for the others. */
   public static final String MONEY = "#,##0.00";

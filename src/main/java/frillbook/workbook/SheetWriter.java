@@ -41,6 +41,7 @@ final class SheetWriter {
       write(placed.row(), placed.entry());
     }
     page.styles().moneyPlaces().setLines(page.sheet(), places.entries(page.template()));
+    page.styles().percentPlaces().set(page.sheet(), places.entries(page.template()));
     PrintSetup.set(page, places);
     PageBreaks.set(page, places);
   }

@@ -23,11 +23,13 @@ public final class Styles {
 
   private final Emphasis emphasis;
   private final MoneyPlaces moneyPlaces;
+  private final PercentPlaces percentPlaces;
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     this.emphasis = new Emphasis(workbook);
     this.moneyPlaces = new MoneyPlaces(workbook, emphasis.rowRule());
+    this.percentPlaces = new PercentPlaces(workbook);
   }
 
   /**
@@ -50,6 +52,11 @@ public final class Styles {
   /** The formats that depend on the currency. */
   MoneyPlaces moneyPlaces() {
     return moneyPlaces;
+  }
+
+  /** The formats that depend on whether a per cent is whole. */
+  PercentPlaces percentPlaces() {
+    return percentPlaces;
   }
 
   XSSFCellStyle of(Look look) {

@@ -58,12 +58,16 @@ final class TableWriter {
   /** Numbers and their headings stand to the right, words to the left. */
   private XSSFCellStyle style(Look look, ColumnTemplate column) {
     boolean data = look == Look.DATA;
-    String format =
-        data
-            ? NumberFormats.of(column.format(), page.setting().unit(), page.phrases())
-            : NumberFormats.GENERAL;
+    String format = data ? format(column.format()) : NumberFormats.GENERAL;
     HorizontalAlignment across =
         column.format().isWords() ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT;
     return page.styles().of(look, format, across);
+  }
+
+  /** A column of per cent shows as many places in every row. */
+  private String format(ValueFormat format) {
+    return format == ValueFormat.PERCENT
+        ? NumberFormats.BROKEN_PERCENT
+        : NumberFormats.of(format, page.setting().unit(), page.phrases());
   }
 }

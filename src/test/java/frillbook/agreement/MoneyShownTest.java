@@ -151,7 +151,7 @@ final class MoneyShownTest {
           found++;
         }
       }
-      assertEquals(6, found);
+      assertEquals(7, found);
     }
   }
 
