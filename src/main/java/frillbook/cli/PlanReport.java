@@ -76,8 +76,12 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
     table.row(
         line.label(),
         Shown.value(value, line.format(), unit, moneyPlaces()),
-        shownUnit(line.unit()),
+        UnitText.beside(line.name(), line.unit()).say(name -> value(line.name(), name), unit),
         also ? "(" + other((Double) value) + ")" : "");
+  }
+
+  private Object value(String line, String name) {
+    return name.equals(line) ? values.lines().get(name) : inputs.get(name);
   }
 
   /** A value of that name in words where it is known by a code. */

@@ -110,14 +110,14 @@ public record CalculatedCell(
       SheetPlaces places) {
     Place place = new Place(cells, sheet, entry.position());
     if (entry instanceof LineTemplate line) {
-      place.addUnit(row, SheetPlaces.UNIT, line.unit());
+      place.addUnit(row, line.name(), line.unit());
       place.add(row, SheetPlaces.VALUE, new CellSource.Line(line.name()), needs(line));
       if (line.also()) {
         CellSource other = new CellSource.OtherUnit(line.name());
         place.add(row, SheetPlaces.OTHER_UNIT, other, Set.of(line.name()));
       }
     } else if (entry instanceof InputTemplate input) {
-      place.addUnit(row, SheetPlaces.UNIT, input.unit());
+      place.addUnit(row, input.name(), input.unit());
       if (places.fault(input).isPresent()) {
         place.add(row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt()), Set.of());
       }
@@ -178,6 +178,15 @@ public record CalculatedCell(
   /** Where the cells of one entry of a template are. */
   private record Place(List<CalculatedCell> cells, String sheet, Position at) {
     /** A unit of money follows the currency; any other is written once. */
+    void addUnit(int row, String name, String unit) {
+      if (UnitText.isCalculated(unit)) {
+        Sentence said = new Sentence(UnitText.beside(name, unit), Optional.empty());
+        String follows = UnitText.isMoney(unit) ? UnitText.CURRENCY : name;
+        add(row, SheetPlaces.UNIT, new CellSource.Said(said), Set.of(follows));
+      }
+    }
+
+    /** The same where no value stands beside it. */
     void addUnit(int row, int column, String unit) {
       if (UnitText.isMoney(unit)) {
         Sentence said = new Sentence(UnitText.of(unit), Optional.empty());

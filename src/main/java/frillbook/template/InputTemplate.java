@@ -103,7 +103,7 @@ public record InputTemplate(
           // Of money without the currency, which is not known where this is said.
           unit.equals("-") || UnitText.isMoney(unit)
               ? phrases.say(Phrase.A_BARE_NUMBER, label, from, to)
-              : phrases.say(Phrase.A_NUMBER, label, from, to, unit);
+              : phrases.say(Phrase.A_NUMBER, label, from, to, UnitText.several(unit));
       case PERCENT ->
           phrases.say(Phrase.A_BARE_NUMBER, label, percent(inch.from()), percent(inch.to()));
       case COUNT -> phrases.say(Phrase.A_COUNT, label, from, to);

@@ -33,7 +33,7 @@ final class LineWriter {
     XSSFCellStyle style =
         page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
     CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), page.setting().value(input));
-    unit(row, input.kind() == InputKind.PERCENT ? "-" : input.unit());
+    unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
     remark(row, input);
     InputRules.add(page, row, input, fault(row, input) + "=1");
@@ -64,7 +64,7 @@ final class LineWriter {
   void line(int row, LineTemplate line) {
     label(row, line.label(), line.headline() ? Look.HEADLINE_LABEL : Look.LABEL);
     page.formula(row, SheetPlaces.VALUE, formulas.line(line), valueStyle(line));
-    unit(row, line.format() == ValueFormat.PERCENT ? "-" : line.unit());
+    unit(row, line.name(), line.format() == ValueFormat.PERCENT ? "-" : line.unit());
     if (line.also()) {
       String format = NumberFormats.inOther(page.setting().unit());
       page.formula(
@@ -96,8 +96,8 @@ final class LineWriter {
     page.fit(row, label, SheetPlaces.LABEL, SheetPlaces.LABEL, look);
   }
 
-  private void unit(int row, String unit) {
-    page.unit(row, SheetPlaces.UNIT, unit, page.styles().of(Look.UNIT));
+  private void unit(int row, String name, String unit) {
+    page.unit(row, name, unit, page.styles().of(Look.UNIT));
   }
 
   private void otherUnit(int row) {

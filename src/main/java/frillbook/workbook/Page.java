@@ -108,10 +108,18 @@ final class Page {
     return cell;
   }
 
+  /** The unit beside the value of {@code name}. */
+  void unit(int row, String name, String unit, XSSFCellStyle style) {
+    unit(row, SheetPlaces.UNIT, UnitText.beside(name, unit), UnitText.isCalculated(unit), style);
+  }
+
   /** A unit as written in the template; one of money by formula, since it follows the currency. */
   void unit(int row, int column, String unit, XSSFCellStyle style) {
-    Wording wording = UnitText.of(unit);
-    if (UnitText.isMoney(unit)) {
+    unit(row, column, UnitText.of(unit), UnitText.isMoney(unit), style);
+  }
+
+  private void unit(int row, int column, Wording wording, boolean calculated, XSSFCellStyle style) {
+    if (calculated) {
       formula(row, column, new WordingFormula(setting, CodeWords.NONE).of(wording), style);
     } else {
       text(row, column, wording.say(name -> "", setting.unit()), style);

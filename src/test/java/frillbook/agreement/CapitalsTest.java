@@ -26,7 +26,7 @@ final class CapitalsTest {
   void aWordInCapitalsIsTheSameChoice() {
     TrialBrief preset = TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
     List<Object> small = numbers(preset);
-    assertEquals(small, numbers(preset.with("join_finish", "FRENCH").with("grain", "Across")));
+    assertEquals(small, numbers(preset.with("join_finish", "FRENCH").with("grain", "Crosswise")));
     assertTrue(!small.equals(numbers(preset.with("join_finish", "plain"))), "another choice");
   }
 }

@@ -117,7 +117,7 @@ final class CompiledValuesTest {
             .toList();
     assertEquals(
         List.of(
-            "IF(plan_ok=1,IF((2)<=flag_count,2,\"\"),\"\")",
+            "IF(plan_ok=1,IF(((ROW()-ROW($A$4)))<=flag_count,(ROW()-ROW($A$4)),\"\"),\"\")",
             "IF($A6=\"\",\"\",IF($A6=1,bare_tape,SUM($C5)))"),
         formulas);
   }
