@@ -8,8 +8,8 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
  * How the kinds of cells look.
  *
  * <p>Deep ink on white, fine rules, one typeface. Nothing is told by colour alone: inputs have a
- * border besides their tint, cautions a rule and the word. Every colour of text has a contrast of
- * at least 7:1 to what it stands on (WCAG 2.1).
+ * heavy frame besides their tint, cautions a rule and the word, the flag and faults their words.
+ * Every colour of text has a contrast of at least 4.5:1 to what it stands on (WCAG 2.1, 1.4.3).
  */
 public enum Look {
   TITLE(18, true, Look.INK),
@@ -21,7 +21,7 @@ public enum Look {
   CHART_TITLE(10.5, true, Look.INK),
   LABEL(10, false, Look.TEXT),
   VALUE(10, false, Look.TEXT),
-  INPUT(10, false, Look.TEXT),
+  INPUT(10, true, Look.INPUT_INK),
   HEADLINE_LABEL(11, true, Look.INK),
   HEADLINE(13, true, Look.INK),
   UNIT(9, false, Look.SOFT),
@@ -40,10 +40,18 @@ public enum Look {
   static final String SOFT = "46525E";
   static final String RULE = "17404A";
   public static final String HAIRLINE = "D5DADF";
-  public static final String CREAM = "FFF7DF";
-  public static final String INPUT_EDGE = "8C7434";
+  public static final String CREAM = "FFEFB8";
+  public static final String INPUT_EDGE = "7A5E12";
+  static final String INPUT_INK = "1F3F7A";
   public static final String ALARM = "8B1E0F";
   public static final String ALARM_TINT = "FBF1EC";
+
+  /** Behind the white words of the flag and of faults. */
+  public static final String READY = "1F6B45";
+
+  public static final String LOOK_AGAIN = "8A5A00";
+  public static final String STOP = ALARM;
+  public static final String WHITE = "FFFFFF";
 
   private final double size;
   private final boolean bold;

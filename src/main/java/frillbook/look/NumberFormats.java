@@ -31,7 +31,7 @@ public final class NumberFormats {
   /** A dash for 0, a word for a failed check. */
   public static String fault(Phrases phrases) {
     String stop = phrases.say(Phrase.STOP);
-    return "[=0]\"–\";[=1]\"" + stop + "\";\"" + phrases.say(Phrase.MIND) + "\"";
+    return "[=0]\"–\";[=1]\"" + stop + "\";\"" + phrases.say(Phrase.LOOK_AGAIN) + "\"";
   }
 
   public static String of(ValueFormat format, LengthUnit unit, Phrases phrases) {

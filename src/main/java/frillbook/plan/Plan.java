@@ -46,7 +46,7 @@ public record Plan(
   public enum Flag implements Coded {
     READY,
     /** Something wants a second look. */
-    MIND,
+    LOOK_AGAIN,
     /** There is no plan. */
     STOP
   }
@@ -93,6 +93,6 @@ public record Plan(
     if (!checks.planOk() || !found) {
       return Flag.STOP;
     }
-    return checks.rowsCoverBase() ? Flag.READY : Flag.MIND;
+    return checks.rowsCoverBase() ? Flag.READY : Flag.LOOK_AGAIN;
   }
 }

@@ -82,7 +82,7 @@ public final class CellValues {
 
   private String verdict() {
     return firstOf(CheckLevel.STOP)
-        .or(() -> firstOf(CheckLevel.MIND))
+        .or(() -> firstOf(CheckLevel.LOOK_AGAIN))
         .orElseGet(() -> form.phrases().say(Phrase.ALL_WELL));
   }
 

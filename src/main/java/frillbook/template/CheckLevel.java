@@ -5,7 +5,7 @@ public enum CheckLevel {
   /** The plan cannot be used. */
   STOP(1),
   /** The plan can be used by someone who has read the sentence. */
-  MIND(2);
+  LOOK_AGAIN(2);
 
   private final int code;
 

@@ -24,7 +24,7 @@ public enum Phrase {
   ALL_WELL,
   /** A failed check, by its level. */
   STOP,
-  MIND,
+  LOOK_AGAIN,
   /** A flag that is 1, and one that is 0. */
   YES_WORD,
   NO_WORD,

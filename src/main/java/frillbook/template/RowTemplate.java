@@ -46,7 +46,7 @@ public sealed interface RowTemplate
     }
   }
 
-  /** What the checks say: the first sentence of one that stops, else of one to mind. */
+  /** What the checks say: the first sentence of one that stops, else of one to look at again. */
   record Verdict(Position position) implements RowTemplate {}
 
   /** A new printed page begins with the next row; no row of the sheet. */

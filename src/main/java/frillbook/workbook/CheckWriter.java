@@ -6,8 +6,6 @@ import frillbook.look.Span;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
 
 /** Writes checks: label, fault, sentence. */
 final class CheckWriter {
@@ -62,8 +60,6 @@ final class CheckWriter {
 
   /** Sets off what is wrong in rows {@code first} to {@code last}. */
   private void alarm(int first, int last) {
-    String fault = new CellReference(first, SheetPlaces.FAULT, false, true).formatAsString();
-    CellRangeAddress rows = new CellRangeAddress(first, last, SheetPlaces.FAULT, page.lastColumn());
-    page.styles().emphasis().addAlarm(page.sheet(), fault + "<>0", rows);
+    page.styles().emphasis().addFaults(page.sheet(), first, last, page.lastColumn());
   }
 }

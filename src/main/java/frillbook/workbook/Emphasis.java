@@ -1,9 +1,13 @@
 package frillbook.workbook;
 
 import frillbook.look.Look;
+import frillbook.template.CheckLevel;
+import frillbook.wording.CodeWord;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -12,9 +16,11 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFont;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STBorderStyle;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCfType;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
 
 /**
  * Looks that depend on values: a sentence that must be read, a rule under a row that is filled.
@@ -23,21 +29,41 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCfType;
  * a style of their own each time, with a colour the schema refuses.
  */
 final class Emphasis {
+  /** Codes of a line that says what all checks come to. */
+  private static final List<String> FLAG = List.of("ready", "look_again", "stop");
+
   private final long alarm;
+  private final long remark;
+  private final Map<String, Long> flags = new LinkedHashMap<>();
   private final long rowRule;
 
   Emphasis(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
     // The table answers with the number of styles, one more than the new one's index.
-    this.alarm = styles.putDxf(alarm()) - 1L;
+    this.alarm = styles.putDxf(letters(Look.ALARM)) - 1L;
+    this.remark = styles.putDxf(letters(Look.LOOK_AGAIN)) - 1L;
+    List<String> grounds = List.of(Look.READY, Look.LOOK_AGAIN, Look.STOP);
+    for (int i = 0; i < FLAG.size(); i++) {
+      flags.put(FLAG.get(i), styles.putDxf(flag(grounds.get(i))) - 1L);
+    }
     this.rowRule = styles.putDxf(underlined()) - 1L;
   }
 
-  private static CTDxf alarm() {
+  /** Bold, of that colour. */
+  private static CTDxf letters(String colour) {
     CTDxf style = CTDxf.Factory.newInstance();
     CTFont letters = style.addNewFont();
     letters.addNewB().setVal(true);
-    letters.addNewColor().setRgb(Styles.opaque(Look.ALARM));
+    letters.addNewColor().setRgb(Styles.opaque(colour));
+    return style;
+  }
+
+  /** White and bold on that ground, which a style of this kind has as the back of its pattern. */
+  private static CTDxf flag(String ground) {
+    CTDxf style = letters(Look.WHITE);
+    CTPatternFill fill = style.addNewFill().addNewPatternFill();
+    fill.setPatternType(STPatternType.SOLID);
+    fill.addNewBgColor().setRgb(Styles.opaque(ground));
     return style;
   }
 
@@ -60,6 +86,48 @@ final class Emphasis {
    */
   void addAlarm(XSSFSheet sheet, String condition, CellRangeAddress cells) {
     add(sheet, List.of(cells), Map.of(condition, alarm));
+  }
+
+  /**
+   * Sets off a line that says what all checks come to, over its value and its empty unit; does
+   * nothing for any other.
+   *
+   * @param row of it, from 0
+   */
+  void addFlag(XSSFSheet sheet, int row, List<CodeWord> words) {
+    if (words.stream().map(CodeWord::code).toList().equals(FLAG)) {
+      String cell = new CellReference(row, SheetPlaces.VALUE, false, true).formatAsString();
+      Map<String, Long> styles = new LinkedHashMap<>();
+      words.forEach(
+          word ->
+              styles.put(
+                  cell + "=\"" + word.word().replace("\"", "\"\"") + "\"", flags.get(word.code())));
+      add(
+          sheet,
+          List.of(new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.UNIT)),
+          styles);
+    }
+  }
+
+  /** Sets off the faults in rows {@code first} to {@code last}, and the sentences beside them. */
+  void addFaults(XSSFSheet sheet, int first, int last, int lastColumn) {
+    String fault = new CellReference(first, SheetPlaces.FAULT, false, true).formatAsString();
+    String stops = fault + "=" + CheckLevel.STOP.code();
+    String looksAgain = fault + "=" + CheckLevel.LOOK_AGAIN.code();
+    Map<String, Long> words = new LinkedHashMap<>();
+    words.put(stops, flags.get("stop"));
+    words.put(looksAgain, flags.get("look_again"));
+    Map<String, Long> sentences = new LinkedHashMap<>();
+    sentences.put(stops, alarm);
+    sentences.put(looksAgain, remark);
+    add(
+        sheet,
+        List.of(new CellRangeAddress(first, last, SheetPlaces.FAULT, SheetPlaces.FAULT)),
+        words);
+    add(
+        sheet,
+        List.of(new CellRangeAddress(first, last, SheetPlaces.SENTENCE, lastColumn)),
+        sentences);
   }
 
   /** The style of a row that is filled: a hairline under it. */

@@ -82,7 +82,7 @@ public final class FormulaTranslation {
             .collect(Collectors.joining(",", "CHOOSE(" + formula + ",", ")"));
   }
 
-  /** The first sentence of a check that stops, else of one to mind. */
+  /** The first sentence of a check that stops, else of one to look at again. */
   String verdict() {
     return "IF(COUNTIF(check_fault,1)>0,INDEX(check_sentence,MATCH(1,check_fault,0)),"
         + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"

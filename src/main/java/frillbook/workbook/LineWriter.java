@@ -78,6 +78,7 @@ final class LineWriter {
     page.text(
         row, SheetPlaces.NOTE, page.setting().say(line.note()), page.styles().of(Look.REMARK));
     endNote(row, page.setting().say(line.note()));
+    page.styles().emphasis().addFlag(page.sheet(), row, line.words());
     page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
   }
 

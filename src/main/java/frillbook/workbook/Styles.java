@@ -87,7 +87,7 @@ public final class Styles {
     }
     rule(style, look);
     if (look == Look.INPUT) {
-      box(style, Look.CREAM, Look.INPUT_EDGE, BorderStyle.THIN);
+      box(style, Look.CREAM, Look.INPUT_EDGE, BorderStyle.MEDIUM);
       style.setLocked(false);
     } else if (look == Look.CAUTION) {
       box(style, Look.ALARM_TINT, Look.ALARM, BorderStyle.THIN);

@@ -77,7 +77,7 @@ final class FailingChecksTest {
     boolean stops = check.level() == CheckLevel.STOP;
     boolean cuts = !stops || BESIDE_THE_CUTTING.contains(brief.title());
     assertEquals((double) check.level().code(), sheet.value(check.name()), brief.toString());
-    assertEquals(stops ? "STOP" : "MIND", sheet.value("check_flag"), brief.toString());
+    assertEquals(stops ? "STOP" : "LOOK AGAIN", sheet.value("check_flag"), brief.toString());
     assertTrue(sheet.column("check_sentence").contains(check.message()), check.message());
     assertEquals(cuts, !sheet.value("buy_length").equals(""), brief.toString());
     assertEquals(stops, sheet.value("price_each").equals(""), brief.toString());

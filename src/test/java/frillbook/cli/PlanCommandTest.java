@@ -34,7 +34,7 @@ class PlanCommandTest {
         Strips to cut             1  strips
         Joins                     0  joins
         Frill fabric to buy   4 1/2  in      (11.4 cm)
-        Base fabric to buy         9  in      (22.9 cm)
+        Base fabric to buy        9  in      (22.9 cm)
         Cut bases this wide   5 1/4  in      (13.3 cm)
         """,
         ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
@@ -152,7 +152,7 @@ class PlanCommandTest {
             + " show between them.\n",
         ran.err());
     assertEquals(0, ran.exitCode());
-    assertTrue(ran.out().contains("All checks            MIND\n"), ran.out());
+    assertTrue(ran.out().contains("All checks            LOOK AGAIN\n"), ran.out());
   }
 
   @Test

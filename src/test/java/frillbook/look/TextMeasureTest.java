@@ -45,7 +45,7 @@ final class TextMeasureTest {
     Font font = new Font("Liberation Sans", Font.PLAIN, 100);
     assumeTrue(font.getFamily().equals("Liberation Sans"));
     FontRenderContext exact = new FontRenderContext(null, true, true);
-    String text = "From one sewn row to the next, along a radius: 0.75 in (MIND!).";
+    String text = "From one sewn row to the next, along a radius: 0.75 in (AGAIN!).";
     double measured = font.getStringBounds(text, exact).getWidth();
     assertEquals(measured, TextMeasure.width(text, 100), measured * 0.002);
   }

@@ -135,10 +135,10 @@ class ChecksTest {
 
   /** By hand: 1 ÷ 3/4 = 1.33; 1 1/8 ÷ 3/4 = 1.5. Common practice, no source. */
   @Test
-  void aLowFrillIsMindedButPlanned() {
+  void aLowFrillWantsASecondLookButIsPlanned() {
     Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
     assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
-    assertEquals(Plan.Flag.MIND, plan.checkFlag());
+    assertEquals(Plan.Flag.LOOK_AGAIN, plan.checkFlag());
     assertTrue(plan.cutting().isPresent());
     assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
   }

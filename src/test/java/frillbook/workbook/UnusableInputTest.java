@@ -91,7 +91,7 @@ final class UnusableInputTest {
   }
 
   @Test
-  void aStopIsOneAndAMindIsTwo() {
+  void aStopIsOneAndASecondLookIsTwo() {
     values.set("tape", 15.0);
     values.set("flag_width", 20.0);
     values.recalculate();
