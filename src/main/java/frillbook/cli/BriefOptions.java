@@ -1,15 +1,14 @@
 package frillbook.cli;
 
 import frillbook.measure.LengthUnit;
-import frillbook.source.Nearest;
 import frillbook.template.Form;
-import frillbook.template.InputTemplate;
 import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -57,14 +56,14 @@ final class BriefOptions {
   Map<String, Object> inputs(Form form) {
     Map<String, Object> values = form.presets(unit());
     List<String> mistakes = new ArrayList<>();
-    typed(mistakes).forEach((name, text) -> take(form, name, text, values, mistakes));
+    typed(form, mistakes).forEach((name, text) -> take(form, name, text, values, mistakes));
     if (!mistakes.isEmpty()) {
       throw new Refusal(Refusal.USAGE, mistakes);
     }
     return values;
   }
 
-  private Map<String, String> typed(List<String> mistakes) {
+  private Map<String, String> typed(Form form, List<String> mistakes) {
     Map<String, String> typed = new LinkedHashMap<>();
     note(typed, mistakes, "diameter", diameter);
     note(typed, mistakes, "ring_spacing", ringSpacing);
@@ -76,7 +75,8 @@ final class BriefOptions {
       if (equals < 1) {
         mistakes.add("--input: found \"" + setting + "\". Write it as name=value.");
       } else {
-        note(typed, mistakes, setting.substring(0, equals).strip(), setting.substring(equals + 1));
+        name(form, setting.substring(0, equals), mistakes)
+            .ifPresent(name -> note(typed, mistakes, name, setting.substring(equals + 1)));
       }
     }
     return typed;
@@ -90,25 +90,21 @@ final class BriefOptions {
     }
   }
 
-  private void take(
-      Form form, String name, String text, Map<String, Object> values, List<String> mistakes) {
+  private static Optional<String> name(Form form, String typed, List<String> mistakes) {
     try {
-      values.put(name, InputText.parse(input(form, name), text, unit(), form.phrases()));
+      return Optional.of(InputName.of(form, typed));
     } catch (Refusal refusal) {
       mistakes.add(refusal.getMessage());
+      return Optional.empty();
     }
   }
 
-  private static InputTemplate input(Form form, String name) {
-    return form.inputs().stream()
-        .filter(input -> input.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new Refusal(Refusal.USAGE, unknown(form, name)));
-  }
-
-  private static String unknown(Form form, String name) {
-    List<String> names = form.inputs().stream().map(InputTemplate::name).toList();
-    String near = Nearest.to(name, names).map(n -> " Did you mean " + n + "?").orElse("");
-    return "There is no input named \"" + name + "\"." + near + " 'frillbook inputs' lists all.";
+  private void take(
+      Form form, String name, String text, Map<String, Object> values, List<String> mistakes) {
+    try {
+      values.put(name, InputText.parse(InputName.input(form, name), text, unit(), form.phrases()));
+    } catch (Refusal refusal) {
+      mistakes.add(refusal.getMessage());
+    }
   }
 }

@@ -77,7 +77,7 @@ final class ClientCommand implements Runnable {
   private void refuseToReplacePlan() {
     if (isPlan(output)) {
       throw new Refusal(
-          Refusal.CANNOT, output + " is the plan itself. Give -o another name for the page.");
+          Refusal.CANNOT, output + " is the plan itself. Name another file for the page with -o.");
     }
   }
 
@@ -86,7 +86,7 @@ final class ClientCommand implements Runnable {
       return Files.exists(file) && Files.isSameFile(plan, file);
     } catch (IOException e) {
       throw new Refusal(
-          Refusal.CANNOT, file + " cannot be told from the plan. Give -o another place.");
+          Refusal.CANNOT, file + " cannot be told from the plan. Name another place with -o.");
     }
   }
 }

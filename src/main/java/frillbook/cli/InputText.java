@@ -31,7 +31,8 @@ final class InputText {
     return switch (input.kind()) {
       case LENGTH -> LengthText.parse(typed, unit).map(Object.class::cast);
       case PERCENT -> percent(typed).map(Object.class::cast);
-      case NUMBER, COUNT -> number(typed).map(Object.class::cast);
+      case NUMBER -> times(input, typed).map(Object.class::cast);
+      case COUNT -> number(typed).map(Object.class::cast);
       case CHOICE -> choice(input, typed).map(Object.class::cast);
       case CURRENCY -> Optional.of(CurrencyCode.capitals(typed));
       case TEXT -> Optional.of(typed);
@@ -42,6 +43,11 @@ final class InputText {
     return typed.endsWith("%")
         ? number(typed.substring(0, typed.length() - 1).strip()).map(share -> share / 100)
         : number(typed);
+  }
+
+  /** Twice as long is 2 times or 200%. */
+  private static Optional<Double> times(InputTemplate input, String typed) {
+    return input.unit().equals("times") ? percent(typed) : number(typed);
   }
 
   private static Optional<Double> number(String typed) {
@@ -77,14 +83,14 @@ final class InputText {
         Nearest.to(typed, all)
             .map(word -> " Did you mean " + input.codeOf(word).orElse(word) + "?")
             .orElse("");
-    return input.label() + " must be one of: " + String.join(", ", codes) + "." + near;
+    return "“" + input.label() + "” must be one of: " + String.join(", ", codes) + "." + near;
   }
 
   private static String form(InputKind kind) {
     return switch (kind) {
       case LENGTH -> " Write it like " + LengthText.EXAMPLES + ".";
       case PERCENT -> " Write it like 4% or 0.04.";
-      case NUMBER -> " Write it like 2.5, with a point.";
+      case NUMBER -> " Write it like 2.5, with a decimal point.";
       case COUNT, CHOICE, CURRENCY, TEXT -> "";
     };
   }

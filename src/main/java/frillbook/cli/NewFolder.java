@@ -23,10 +23,10 @@ final class NewFolder {
   static void write(Map<String, String> files, Path target) {
     Path place = target.toAbsolutePath().normalize();
     if (Files.exists(place) && !isEmptyFolder(place)) {
-      throw refusal(target + " is already there and is no empty folder.");
+      throw refusal(target + " already exists and is not an empty folder.");
     } else if (place.getParent() != null && !Files.isDirectory(place.getParent())) {
       throw new Refusal(
-          Refusal.CANNOT, "the folder of " + target + " is not there. Make it first.");
+          Refusal.CANNOT, "The folder for " + target + " was not found. Make it first.");
     }
     try {
       writeBeside(files, place);

@@ -61,7 +61,8 @@ final class TemplateOptions {
   private TemplateSource folder() {
     if (!Files.isDirectory(templates)) {
       throw new Refusal(
-          Refusal.CANNOT, "--templates: " + templates + " is no folder. Name one that is there.");
+          Refusal.CANNOT,
+          "--templates: " + templates + " is not a folder. Name the folder of your templates.");
     }
     return TemplateSource.directory(templates);
   }

@@ -50,11 +50,11 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
         XSSFWorkbook workbook = new XSSFWorkbook(in)) {
       return read(path, workbook, form);
     } catch (NoSuchFileException e) {
-      throw new PlanFileException(path + " is not there. " + REMEDY);
+      throw new PlanFileException(path + " was not found. " + REMEDY);
     } catch (IOException e) {
       throw new PlanFileException(path + " cannot be read. " + REMEDY);
     } catch (EmptyFileException | UnsupportedFileFormatException | POIXMLException e) {
-      throw new PlanFileException(path + " is no .xlsx workbook. Save the plan as .xlsx.");
+      throw new PlanFileException(path + " is not an .xlsx workbook. Save the plan as .xlsx.");
     }
   }
 
@@ -63,7 +63,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     if (!values.names().containsAll(List.of("length_unit", "currency_code"))) {
       throw new PlanFileException(
           path
-              + " is no plan of frillbook: it has no cells named length_unit and currency_code. "
+              + " is not a frillbook plan: it has no cells named length_unit and currency_code. "
               + REMEDY);
     }
     LengthUnit unit = unit(path, values);
@@ -95,7 +95,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
                         + SavedInput.shown(values.value("length_unit"))
                         + " at "
                         + values.where("length_unit")
-                        + ". It must be in or cm. Make the plan anew."));
+                        + ". It must be in or cm. Make a new plan."));
   }
 
   /** Some programs save formulas without their values. */
@@ -122,7 +122,7 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
       mistakes.add(
           "There is no cell named "
               + input.name()
-              + ". Make the plan anew with this version of frillbook.");
+              + ". Make a new plan with this version of frillbook.");
       return "";
     }
     SavedInput saved = SavedInput.of(values, input.name());

@@ -44,7 +44,7 @@ final class Lookalikes {
       mistakes.add(
           place, "the character ;", "a comma between arguments", "write a comma in its place");
     } else if (stray.equals(SPACE)) {
-      tell(mistakes, place, "a space that is no plain one", "type the space anew");
+      tell(mistakes, place, "a space that is not a plain one", "type the space anew");
     } else {
       Optional<String> remedy = meant.map(symbol -> "write " + symbol + " in its place");
       tell(mistakes, place, "the character " + stray, remedy.orElse("take it out of the formula"));

@@ -1,5 +1,7 @@
 package frillbook.measure;
 
+import java.text.Normalizer;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -12,10 +14,35 @@ import java.util.regex.Pattern;
 public final class LengthText {
   private static final Pattern FORM =
       Pattern.compile(
-          "(?:(\\d+(?:\\.\\d+)?|\\.\\d+)(?![\\d/]))?\\s*(?:(\\d+)/(\\d+))?\\s*([a-z]*|\")");
+          "(?:(\\d+(?:\\.\\d+)?|\\.\\d+)(?![\\d/]))?\\s*(?:(\\d+)/(\\d+))?\\s*([a-z]*|\"|')");
+
+  private static final Pattern ONE_SIGN = Pattern.compile("[\u00BC-\u00BE\u2150-\u215E]");
 
   private static final Map<String, Double> CENTIMETRES =
-      Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "in", 2.54, "\"", 2.54, "ft", 30.48, "yd", 91.44);
+      Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "in", 2.54, "ft", 30.48, "yd", 91.44);
+
+  /** What else people write for a unit. */
+  private static final Map<String, String> SYMBOLS =
+      Map.ofEntries(
+          Map.entry("\"", "in"),
+          Map.entry("inch", "in"),
+          Map.entry("inches", "in"),
+          Map.entry("'", "ft"),
+          Map.entry("foot", "ft"),
+          Map.entry("feet", "ft"),
+          Map.entry("yard", "yd"),
+          Map.entry("yards", "yd"),
+          Map.entry("yds", "yd"),
+          Map.entry("millimetres", "mm"),
+          Map.entry("millimeters", "mm"),
+          Map.entry("centimetre", "cm"),
+          Map.entry("centimetres", "cm"),
+          Map.entry("centimeter", "cm"),
+          Map.entry("centimeters", "cm"),
+          Map.entry("metre", "m"),
+          Map.entry("metres", "m"),
+          Map.entry("meter", "m"),
+          Map.entry("meters", "m"));
 
   /** The forms a length may take, for messages. */
   public static final String EXAMPLES = "45cm, 18 in, 1/2in, 15 3/4 in, 0.5m";
@@ -24,11 +51,22 @@ public final class LengthText {
 
   /** The length in {@code unit}; empty where {@code text} is no length. */
   public static Optional<Double> parse(String text, LengthUnit unit) {
-    Matcher form = FORM.matcher(text.strip().toLowerCase(java.util.Locale.ROOT));
+    Matcher form = FORM.matcher(plain(text));
     if (!form.matches() || form.group(1) == null && form.group(2) == null) {
       return Optional.empty();
     }
     return number(form).flatMap(number -> inUnit(number, form.group(4), unit));
+  }
+
+  /** In small letters, with plain marks for inches and feet, and fractions of several signs. */
+  private static String plain(String text) {
+    return ONE_SIGN
+        .matcher(text.strip().toLowerCase(Locale.ROOT))
+        .replaceAll(sign -> " " + Normalizer.normalize(sign.group(), Normalizer.Form.NFKC))
+        .replace('\u2044', '/')
+        .replaceAll("[\u201D\u2033]|''", "\"")
+        .replaceAll("[\u2019\u2032]", "'")
+        .strip();
   }
 
   private static Optional<Double> number(Matcher form) {
@@ -44,15 +82,12 @@ public final class LengthText {
   }
 
   /** A unit that is the brief's own leaves the number as it was typed. */
-  private static Optional<Double> inUnit(double number, String symbol, LengthUnit unit) {
-    if (symbol.isEmpty() || symbol.equals(unit.symbol()) || symbol.equals("\"") && isInch(unit)) {
+  private static Optional<Double> inUnit(double number, String typed, LengthUnit unit) {
+    String symbol = SYMBOLS.getOrDefault(typed, typed);
+    if (symbol.isEmpty() || symbol.equals(unit.symbol())) {
       return Optional.of(number);
     }
     return Optional.ofNullable(CENTIMETRES.get(symbol))
         .map(centimetres -> number * centimetres / unit.centimetres());
-  }
-
-  private static boolean isInch(LengthUnit unit) {
-    return unit == LengthUnit.INCH;
   }
 }

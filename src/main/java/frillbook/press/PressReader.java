@@ -120,6 +120,7 @@ final class PressReader {
 
   private InputTemplate input() {
     String name = text();
+    List<String> was = texts();
     String label = text();
     InputUse use = InputUse.of(text(), textIfAny());
     InputKind kind = InputKind.valueOf(text());
@@ -130,6 +131,7 @@ final class PressReader {
     List<CodeWord> choices = words();
     return new InputTemplate(
         name,
+        was,
         label,
         use,
         kind,

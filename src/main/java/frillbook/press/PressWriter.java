@@ -102,15 +102,20 @@ final class PressWriter {
     for (CodeWord each : words) {
       text(each.code());
       text(each.word());
-      count(each.was());
-      for (String word : each.was()) {
-        text(word);
-      }
+      texts(each.was());
+    }
+  }
+
+  private void texts(List<String> texts) throws IOException {
+    count(texts);
+    for (String text : texts) {
+      text(text);
     }
   }
 
   private void input(InputTemplate input) throws IOException {
     text(input.name());
+    texts(input.was());
     text(input.label());
     text(input.use().part());
     text(input.use().when().map(FormulaText::toString));

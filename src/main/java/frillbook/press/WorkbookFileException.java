@@ -25,8 +25,8 @@ public final class WorkbookFileException extends RuntimeException {
 
   private static String sentence(Reason reason, Path path) {
     return switch (reason) {
-      case EXISTS -> path + " is already there";
-      case NO_FOLDER -> "the folder of " + path + " is not there";
+      case EXISTS -> path + " already exists";
+      case NO_FOLDER -> "The folder for " + path + " was not found";
       case NOT_WRITABLE -> path + " cannot be written";
     };
   }

@@ -82,7 +82,7 @@ public final class CodeCheck {
     if (input == null) {
       mistakes.add(
           line.position(),
-          "the input " + flag.input() + " of flag " + line.name() + ", which is no choice",
+          "the input " + flag.input() + " of flag " + line.name() + ", which is not a choice",
           "an input of kind choice",
           "correct it" + Nearest.hint(flag.input(), choices.keySet()));
     } else if (input.choices().stream().noneMatch(each -> each.code().equals(flag.code()))) {

@@ -128,7 +128,7 @@ public final class FormulaCheck {
     } else if (table.get().indexOf(token.word()) < 0) {
       mistakes.add(
           formula.position(token),
-          token.text() + ", which is no column of table " + table.get().name(),
+          token.text() + ", which is not a column of table " + table.get().name(),
           "a column of the same table",
           "correct it"
               + Nearest.hint(

@@ -91,7 +91,7 @@ public final class TemplateChecks {
             name ->
                 mistakes.add(
                     at,
-                    "the guard " + name + ", which is no line",
+                    "the guard " + name + ", which is not a line",
                     "the name of a line that is 1 or 0, or none",
                     "write guard: none or add the line"
                         + Nearest.hint(name, declarations.names())));

@@ -81,7 +81,9 @@ public final class WordingCheck {
       tell(
           text,
           name,
-          declarations.has(name) ? name + ", which is no single value" : "the unknown name " + name,
+          declarations.has(name)
+              ? name + ", which is not a single value"
+              : "the unknown name " + name,
           "the name of an input or a line",
           "correct it or add what it names" + Nearest.hint(name, declarations.names()));
     }

@@ -24,12 +24,14 @@ public final class InputReader {
 
   private final Block block;
   private final String name;
+  private final List<String> was;
   private final String label;
   private final InputUse use;
 
   private InputReader(Block block) {
     this.block = block;
     this.name = RowReader.name(block, "input");
+    this.was = was(block);
     this.label = block.requiredText("label");
     this.use = use(block);
   }
@@ -86,7 +88,7 @@ public final class InputReader {
       List<CodeWord> choices,
       PresetWords preset) {
     return new InputTemplate(
-        name, label, use, kind, unit, prompt(), inch, cm, choices, preset, block.position());
+        name, was, label, use, kind, unit, prompt(), inch, cm, choices, preset, block.position());
   }
 
   private PresetWords currencies() {
@@ -174,6 +176,12 @@ public final class InputReader {
 
   private void tell(SourceText at, String found, String expected) {
     block.scope().tell(at.position(), found, expected, "correct the input's choices");
+  }
+
+  private static List<String> was(Block block) {
+    List<SourceText> was = block.has("was") ? block.texts("was") : List.of();
+    was.forEach(name -> RowReader.tellObjection(name, block.scope()));
+    return was.stream().map(SourceText::value).toList();
   }
 
   private static InputUse use(Block block) {

@@ -116,7 +116,7 @@ public final class TemplateReader {
       if (text.isEmpty()) {
         mistakes.add(
             name.position(),
-            "no file " + name,
+            "the file " + name + ", which was not found",
             "a file of that name among the templates",
             "add the file or correct the name");
       }

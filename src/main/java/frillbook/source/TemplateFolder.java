@@ -37,7 +37,7 @@ public record TemplateFolder(Path folder) implements TemplateSource {
       return Files.readString(path);
     } catch (CharacterCodingException e) {
       throw new TemplateFileException(
-          "the file " + file + ", which is no UTF-8 text",
+          "the file " + file + ", which is not UTF-8 text",
           "text in UTF-8",
           "save it as UTF-8 in a text editor");
     } catch (IOException e) {

@@ -6,6 +6,7 @@ import frillbook.source.Position;
 import frillbook.wording.CodeWord;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -13,6 +14,7 @@ import java.util.stream.Collectors;
  * A cell that a person fills in.
  *
  * @param name in the workbook, in snake case
+ * @param was what else a person may call it: names it had before, and names that others use
  * @param label what stands beside the cell
  * @param use what it matters to
  * @param kind what may be typed
@@ -27,6 +29,7 @@ import java.util.stream.Collectors;
  */
 public record InputTemplate(
     String name,
+    List<String> was,
     String label,
     InputUse use,
     InputKind kind,
@@ -39,6 +42,7 @@ public record InputTemplate(
     Position position)
     implements RowTemplate {
   public InputTemplate {
+    was = List.copyOf(was);
     choices = List.copyOf(choices);
   }
 
@@ -84,11 +88,13 @@ public record InputTemplate(
 
   /**
    * The code that a cell with {@code word} in it stands for, of whatever version of the words; in
-   * any case, as in a spreadsheet. Empty where it is no word of a choice.
+   * any case, as in a spreadsheet, and with hyphens for blanks. Empty where it is no word of a
+   * choice.
    */
   public Optional<String> codeOf(String word) {
+    String plain = plain(word);
     return choices.stream()
-        .filter(choice -> choice.words().anyMatch(word::equalsIgnoreCase))
+        .filter(choice -> choice.words().map(InputTemplate::plain).anyMatch(plain::equals))
         .map(CodeWord::code)
         .findFirst();
   }
@@ -117,9 +123,13 @@ public record InputTemplate(
     };
   }
 
+  private static String plain(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[-_\\s]+", " ");
+  }
+
   private static String percent(double fraction) {
     return BigDecimal.valueOf(fraction).movePointRight(2).stripTrailingZeros().toPlainString()
-        + " %";
+        + "%";
   }
 
   /** The same in every locale: 0.125, 4, 1500. */

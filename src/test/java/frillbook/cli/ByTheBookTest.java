@@ -108,7 +108,7 @@ class ByTheBookTest {
         Ran.refusal(
             2,
             "bead_count: found \"100\"."
-                + " Beads on the first ring must be a whole number from 0 to 99."),
+                + " “Beads on the first ring” must be a whole number from 0 to 99."),
         Ran.runSmall("plan", option, "--input=bead_count=100"));
   }
 }

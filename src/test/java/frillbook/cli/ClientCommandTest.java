@@ -42,7 +42,9 @@ class ClientCommandTest {
     Files.writeString(plan.page(), "kept");
     assertEquals(
         Ran.refusal(
-            1, plan.page() + " is already there. Give -o another name, or --force to replace it."),
+            1,
+            plan.page()
+                + " already exists. Name another file with -o, or replace it with --force."),
         plan.client());
     assertEquals("kept", Files.readString(plan.page()));
   }
@@ -53,7 +55,7 @@ class ClientCommandTest {
     byte[] before = Files.readAllBytes(plan.plan());
     String same = folder + "/./plan.xlsx";
     assertEquals(
-        Ran.refusal(1, same + " is the plan itself. Give -o another name for the page."),
+        Ran.refusal(1, same + " is the plan itself. Name another file for the page with -o."),
         Ran.run("client", plan.plan().toString(), "--force", "-o", same));
     assertArrayEquals(before, Files.readAllBytes(plan.plan()));
   }
@@ -70,7 +72,7 @@ class ClientCommandTest {
   private static void isKept(Typed plan, Path otherName) throws IOException {
     byte[] before = Files.readAllBytes(plan.plan());
     assertEquals(
-        Ran.refusal(1, otherName + " is the plan itself. Give -o another name for the page."),
+        Ran.refusal(1, otherName + " is the plan itself. Name another file for the page with -o."),
         Ran.run("client", plan.plan().toString(), "--force", "-o", otherName.toString()));
     assertArrayEquals(before, Files.readAllBytes(plan.plan()));
     assertTrue(Files.isSameFile(plan.plan(), otherName));

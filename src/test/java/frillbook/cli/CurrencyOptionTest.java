@@ -40,7 +40,7 @@ class CurrencyOptionTest {
     assertEquals(
         Ran.refusal(
             2,
-            "currency_code: found \"gold\". Currency must be the ISO 4217 code of money in use, in"
+            "currency_code: found \"gold\". “Currency” must be the ISO 4217 code of money in use, in"
                 + " capital letters, such as EUR, GBP, JPY or USD."),
         Ran.run("plan", "--input=currency_code=gold"));
   }
@@ -61,7 +61,7 @@ class CurrencyOptionTest {
   /** The unit of two inputs, without what it is for. */
   private static String unitOfRate(String option) {
     String list = Ran.run("inputs", option).out();
-    return unit(list, "gather_setup") + " " + unit(list, "price_zip").replace(" a zip", "");
+    return unit(list, "gather_setup") + " " + unit(list, "price_zip").replace(" per zip", "");
   }
 
   private static String unit(String list, String name) {

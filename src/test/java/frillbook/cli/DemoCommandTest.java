@@ -20,8 +20,8 @@ class DemoCommandTest {
     Ran ran = Ran.run("demo", "-o", file.toString());
     assertEquals(new Ran(0, ran.out(), ""), ran);
     assertEquals(
-        "workbook               " + file + "\nAll checks             READY\n",
-        ran.out().substring(0, ran.out().indexOf("Flat length")));
+        "workbook                " + file + "\nAll checks              READY\n",
+        ran.out().substring(0, ran.out().indexOf("Strip before")));
   }
 
   @Test
@@ -42,9 +42,9 @@ class DemoCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "the folder of "
+            "The folder for "
                 + file
-                + " is not there. Make the folder first, or give -o another place."),
+                + " was not found. Make the folder first, or name another with -o."),
         Ran.run("demo", "-o", file.toString()));
   }
 }

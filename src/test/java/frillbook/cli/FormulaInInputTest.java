@@ -106,14 +106,14 @@ class FormulaInInputTest {
   void anErrorIsRefused() throws IOException {
     isRefused(
         small().withFormula("quantity", "3/0"),
-        "Brief!B7: found \"#DIV/0!\". Cushions must be a whole number from 1 to 50.");
+        "Brief!B7: found \"#DIV/0!\". “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
   void aFormulaThatNeedsItsOwnCellIsRefused() throws IOException {
     isRefused(
         small().withFormula("quantity", "quantity+1"),
-        "Brief!B7: found \"~CIRCULAR~REF~\". Cushions must be a whole number from 1 to 50.");
+        "Brief!B7: found \"~CIRCULAR~REF~\". “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
@@ -139,14 +139,14 @@ class FormulaInInputTest {
   void aNumberWithNothingInItIsNothing() throws IOException {
     isRefused(
         small().withSavedValue("quantity", cell -> cell.getCTCell().setV("")),
-        "Brief!B7: found nothing. Cushions must be a whole number from 1 to 50.");
+        "Brief!B7: found nothing. “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
   void aCellThatIsNoLongerThereIsNothing() throws IOException {
     isRefused(
         small().withSavedValue("quantity", cell -> cell.getRow().removeCell(cell)),
-        "Brief!B7: found nothing. Cushions must be a whole number from 1 to 50.");
+        "Brief!B7: found nothing. “Cushions” must be a whole number from 1 to 50.");
   }
 
   private Typed saved(String formula, Consumer<XSSFCell> value) throws IOException {

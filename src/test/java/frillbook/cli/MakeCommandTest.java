@@ -14,6 +14,8 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MakeCommandTest {
   @TempDir private Path folder;
@@ -27,21 +29,21 @@ class MakeCommandTest {
         new Ran(
             0,
             """
-            workbook               %2$s
-            All checks             READY
-            Flat length            %1$s26.13  in      (66.4 cm)
-            Cut strips this wide   %1$s2 1/4  in      (5.7 cm)
-            Strips to cut          %1$s    1  strips
-            Frill fabric to buy    %1$s4 1/2  in      (11.4 cm)
+            workbook                %2$s
+            All checks              READY
+            Strip before gathering  %1$s26.13  in     (66.4 cm)
+            Cut strips this wide    %1$s2 1/4  in     (5.7 cm)
+            Strips to cut           %1$s    1  strip
+            Frill fabric to buy     %1$s4 1/2  in     (11.4 cm)
             Frill fabric            %1$s0.125  yd
             Base fabric             %1$s 0.25  yd
-            Filling, all cushions  %1$s    2  g
-            Finished cushion       %1$s   10  g
-            Hours                  %1$s 1.69  h
-            Cost of the order      %1$s42.37  USD
-            Price of one cushion   %1$s55.50  USD
-            Price of the order     %1$s55.50  USD
-            Lowest price of one    %1$s42.37  USD
+            Filling, all cushions   %1$s    2  g
+            Finished cushion        %1$s   10  g
+            Hours                   %1$s 1.69  h
+            Cost of the order       %1$s42.37  USD
+            Price of one cushion    %1$s55.50  USD
+            Price of the order      %1$s55.50  USD
+            Lowest price of one     %1$s42.37  USD
             """
                 .formatted(column, file),
             ""),
@@ -79,7 +81,8 @@ class MakeCommandTest {
   void aFileThatIsThereStaysAsItIs() throws IOException {
     Path file = Files.writeString(folder.resolve("kept.xlsx"), "kept");
     assertEquals(
-        Ran.refusal(1, file + " is already there. Give -o another name, or --force to replace it."),
+        Ran.refusal(
+            1, file + " already exists. Name another file with -o, or replace it with --force."),
         makeSmall(file));
     assertEquals("kept", Files.readString(file));
     assertEquals(List.of("kept.xlsx"), files());
@@ -99,18 +102,35 @@ class MakeCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "the folder of "
+            "The folder for "
                 + file
-                + " is not there. Make the folder first, or give -o another place."),
+                + " was not found. Make the folder first, or name another with -o."),
         makeSmall(file));
     assertEquals(List.of(), files());
   }
 
   @Test
   void aFolderIsNoPlaceForAWorkbook() throws IOException {
+    Path place = Files.createDirectory(folder.resolve("place.xlsx"));
     assertEquals(
-        Ran.refusal(1, folder + " cannot be written. Give -o another place."),
-        Ran.runSmall("make", "--force", "-o", folder.toString()));
+        Ran.refusal(1, place + " cannot be written. Name another place with -o."),
+        Ran.runSmall("make", "--force", "-o", place.toString()));
+    assertEquals(List.of("place.xlsx"), files());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plan.ods", "plan.xls", "plan"})
+  void whatIsNotAnXlsxIsNotFilledWithOne(String name) throws IOException {
+    Path file = folder.resolve(name);
+    assertEquals(
+        Ran.refusal(
+            2,
+            "-o: found \""
+                + file
+                + "\". A workbook is written as .xlsx, which every spreadsheet program opens. Name it "
+                + folder.resolve("plan.xlsx")
+                + "."),
+        makeSmall(file));
     assertEquals(List.of(), files());
   }
 
@@ -118,7 +138,7 @@ class MakeCommandTest {
   void aNameThatIsTooLongForTheDiskLeavesNothing() throws IOException {
     Path file = folder.resolve("x".repeat(300) + ".xlsx");
     assertEquals(
-        Ran.refusal(1, file + " cannot be written. Give -o another place."), makeSmall(file));
+        Ran.refusal(1, file + " cannot be written. Name another place with -o."), makeSmall(file));
     assertEquals(List.of(), files());
   }
 
@@ -139,7 +159,7 @@ class MakeCommandTest {
         "No ring fits between the centre gap and the edge clearance. Make one of them, or the ring"
             + " spacing, smaller.\n",
         ran.err());
-    assertEquals(List.of("All checks             STOP", "Flat length            –"), starts(ran));
+    assertEquals(List.of("All checks              STOP", "Strip before gathering  –"), starts(ran));
   }
 
   @Test

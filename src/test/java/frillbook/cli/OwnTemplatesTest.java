@@ -64,7 +64,7 @@ class OwnTemplatesTest {
     assertEquals(
         Ran.refusal(
             1,
-            "workbook.yaml:1:1: no file workbook.yaml; expected a file of that name among the"
+            "workbook.yaml:1:1: the file workbook.yaml, which was not found; expected a file of that name among the"
                 + " templates; add the file or correct the name"),
         Ran.run("plan", option));
   }
@@ -73,7 +73,8 @@ class OwnTemplatesTest {
   void aFolderThatIsNotThereIsRefused() {
     Path none = folder.resolve("none");
     assertEquals(
-        Ran.refusal(1, "--templates: " + none + " is no folder. Name one that is there."),
+        Ran.refusal(
+            1, "--templates: " + none + " is not a folder. Name the folder of your templates."),
         Ran.run("inputs", "--templates", none.toString()));
   }
 
@@ -83,7 +84,7 @@ class OwnTemplatesTest {
     assertEquals(
         Ran.refusal(
             1,
-            "workbook.yaml:1:1: the file workbook.yaml, which is no UTF-8 text;"
+            "workbook.yaml:1:1: the file workbook.yaml, which is not UTF-8 text;"
                 + " expected text in UTF-8; save it as UTF-8 in a text editor"),
         Ran.run("plan", option));
   }
@@ -115,7 +116,7 @@ class OwnTemplatesTest {
     Ran ran = Ran.run("make", option, "-o", file.toString());
     assertEquals(0, ran.exitCode(), ran.err());
     assertTrue(ran.err().startsWith("flat_length: yours 1509.81, frillbook's 755.40\n"), ran.err());
-    assertTrue(ran.out().matches("(?s).*\nFlat length +1509\\.81  in .*"), ran.out());
+    assertTrue(ran.out().matches("(?s).*\nStrip before gathering +1509\\.81  in .*"), ran.out());
     assertTrue(Files.exists(file));
   }
 
@@ -144,7 +145,7 @@ class OwnTemplatesTest {
   @Test
   void aWordThePlanDoesNotKnowIsRefused() throws IOException {
     copyBuiltIn();
-    replace("habits.yaml", "{one_disc: one disc", "{lined: lined, one_disc: one disc");
+    replace("habits.yaml", "      one_disc: {", "      lined: lined\n      one_disc: {");
     assertEquals(
         Ran.refusal(
             1,

@@ -26,16 +26,16 @@ class PlanCommandTest {
     assertEquals(
         """
         Spiral-frill cushion
-        All checks            READY
-        Rings                     2  rings
-        Stitched length       12.57  in      (31.9 cm)
-        Flat length           26.13  in      (66.4 cm)
-        Cut strips this wide  2 1/4  in      (5.7 cm)
-        Strips to cut             1  strips
-        Joins                     0  joins
-        Frill fabric to buy   4 1/2  in      (11.4 cm)
-        Base fabric to buy        9  in      (22.9 cm)
-        Cut bases this wide   5 1/4  in      (13.3 cm)
+        All checks              READY
+        Rings                       2  rings
+        Stitched length         12.57  in     (31.9 cm)
+        Strip before gathering  26.13  in     (66.4 cm)
+        Cut strips this wide    2 1/4  in     (5.7 cm)
+        Strips to cut               1  strip
+        Joins                       0  joins
+        Frill fabric to buy     4 1/2  in     (11.4 cm)
+        Base fabric to buy          9  in     (22.9 cm)
+        Cut bases this wide     5 1/4  in     (13.3 cm)
         """,
         ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
     assertEquals("", ran.err());
@@ -148,11 +148,11 @@ class PlanCommandTest {
     // 1 in high over rings 1 in apart: under one and a half times.
     Ran ran = Ran.runSmall("plan", "--input=frill_height=1");
     assertEquals(
-        "The frill is less than one and a half times as high as the rings are apart; the base will"
+        "The frill is less than one and a half times as high as the rings are apart, so the base will"
             + " show between them.\n",
         ran.err());
     assertEquals(0, ran.exitCode());
-    assertTrue(ran.out().contains("All checks            LOOK AGAIN\n"), ran.out());
+    assertTrue(ran.out().contains("All checks              LOOK AGAIN\n"), ran.out());
   }
 
   @Test

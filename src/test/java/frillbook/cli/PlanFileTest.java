@@ -79,10 +79,10 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "Brief!B6: found \"400\". Finished diameter must be a number from 4 to 60 in.",
-            "Brief!B7: found \"2.5\". Cushions must be a whole number from 1 to 50.",
-            "Brief!B9: found nothing. Fullness must be a number from 1 to 6 times.",
-            "Brief!B12: found \"zigzag\". Grain of the strips must be one of: crosswise, lengthwise, bias."),
+            "Brief!B6: found \"400\". “Finished diameter” must be a number from 4 to 60 in.",
+            "Brief!B7: found \"2.5\". “Cushions” must be a whole number from 1 to 50.",
+            "Brief!B9: found nothing. “Fullness” must be a number from 1 to 6 times.",
+            "Brief!B12: found \"zigzag\". “Grain of the strips” must be one of: crosswise, lengthwise, bias."),
         plan.client());
     assertTrue(Files.notExists(plan.page()));
   }
@@ -136,14 +136,14 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "There is no cell named diameter. Make the plan anew with this version of frillbook."),
+            "There is no cell named diameter. Make a new plan with this version of frillbook."),
         plan.client());
   }
 
   @Test
   void aFileThatIsNotThereIsTold() {
     Path file = folder.resolve("no.xlsx");
-    told(file, " is not there. Name a workbook that frillbook made.");
+    told(file, " was not found. Name a workbook that frillbook made.");
   }
 
   @Test
@@ -154,14 +154,14 @@ class PlanFileTest {
   @Test
   void aTextIsNoWorkbook() throws IOException {
     Path file = Files.writeString(folder.resolve("text.xlsx"), "diameter 18");
-    told(file, " is no .xlsx workbook. Save the plan as .xlsx.");
+    told(file, " is not an .xlsx workbook. Save the plan as .xlsx.");
   }
 
   @Test
   void anEmptyFileIsNoWorkbook() throws IOException {
     told(
         Files.createFile(folder.resolve("empty.xlsx")),
-        " is no .xlsx workbook. Save the plan as" + " .xlsx.");
+        " is not an .xlsx workbook. Save the plan as" + " .xlsx.");
   }
 
   @Test
@@ -172,7 +172,7 @@ class PlanFileTest {
       workbook.createSheet("Brief");
       workbook.write(out);
     }
-    told(file, " is no .xlsx workbook. Save the plan as .xlsx.");
+    told(file, " is not an .xlsx workbook. Save the plan as .xlsx.");
   }
 
   /** The first entry of an OpenDocument file names its kind (OpenDocument 1.2, part 3, 3.3). */
@@ -180,14 +180,14 @@ class PlanFileTest {
   void anOpenDocumentIsAskedForAsXlsx() throws IOException {
     Path file = folder.resolve("plan.ods.xlsx");
     zip(file, "mimetype", "application/vnd.oasis.opendocument.spreadsheet");
-    told(file, " is no .xlsx workbook. Save the plan as .xlsx.");
+    told(file, " is not an .xlsx workbook. Save the plan as .xlsx.");
   }
 
   @Test
   void anotherZipIsNoWorkbook() throws IOException {
     Path file = folder.resolve("zip.xlsx");
     zip(file, "notes.txt", "diameter 18");
-    told(file, " is no .xlsx workbook. Save the plan as .xlsx.");
+    told(file, " is not an .xlsx workbook. Save the plan as .xlsx.");
   }
 
   private static void zip(Path file, String entry, String text) throws IOException {
@@ -210,7 +210,7 @@ class PlanFileTest {
     Typed plan = small().with(Map.of("currency_code", "euro"));
     told(
         plan.plan(),
-        " has inputs that cannot be used.\nPrices and rates!B3: found \"euro\". Currency must be"
+        " has inputs that cannot be used.\nPrices and rates!B3: found \"euro\". “Currency” must be"
             + " the ISO 4217 code of money in use, in capital letters, such as EUR, GBP, JPY or"
             + " USD.");
   }
@@ -221,7 +221,7 @@ class PlanFileTest {
     Ran ran = plan.client();
     assertEquals(1, ran.exitCode());
     assertTrue(ran.err().contains(": found \"ell\" at "), ran.err());
-    assertTrue(ran.err().endsWith(". It must be in or cm. Make the plan anew.\n"), ran.err());
+    assertTrue(ran.err().endsWith(". It must be in or cm. Make a new plan.\n"), ran.err());
   }
 
   private static void measureInEls(XSSFWorkbook workbook) {
@@ -252,7 +252,7 @@ class PlanFileTest {
     }
     told(
         file,
-        " is no plan of frillbook: it has no cells named length_unit and currency_code. Name a"
+        " is not a frillbook plan: it has no cells named length_unit and currency_code. Name a"
             + " workbook that frillbook made.");
   }
 
@@ -262,7 +262,7 @@ class PlanFileTest {
     plan.pageWritten().close();
     told(
         plan.page(),
-        " is no plan of frillbook: it has no cells named length_unit and currency_code. Name a"
+        " is not a frillbook plan: it has no cells named length_unit and currency_code. Name a"
             + " workbook that frillbook made.");
   }
 

@@ -56,7 +56,7 @@ class TemplatesCommandTest {
     Path folder = Files.createDirectory(around.resolve("mine"));
     Files.writeString(folder.resolve("brief.yaml"), "mine");
     assertEquals(
-        Ran.refusal(1, folder + " is already there and is no empty folder. Name another folder."),
+        Ran.refusal(1, folder + " already exists and is not an empty folder. Name another folder."),
         Ran.run("templates", folder.toString()));
     assertEquals(Map.of("brief.yaml", "mine"), texts(folder));
   }
@@ -65,7 +65,7 @@ class TemplatesCommandTest {
   void aFileOfThatNameIsLeftAsItIs() throws IOException {
     Path file = Files.writeString(around.resolve("mine"), "words");
     assertEquals(
-        Ran.refusal(1, file + " is already there and is no empty folder. Name another folder."),
+        Ran.refusal(1, file + " already exists and is not an empty folder. Name another folder."),
         Ran.run("templates", file.toString()));
     assertEquals("words", Files.readString(file));
   }
@@ -74,7 +74,7 @@ class TemplatesCommandTest {
   void aFolderInOneThatIsNotThereIsRefused() {
     Path folder = around.resolve("none").resolve("mine");
     assertEquals(
-        Ran.refusal(1, "the folder of " + folder + " is not there. Make it first."),
+        Ran.refusal(1, "The folder for " + folder + " was not found. Make it first."),
         Ran.run("templates", folder.toString()));
     assertFalse(Files.exists(folder.getParent()));
   }

@@ -29,6 +29,18 @@ class LengthTextTest {
     "3/4, 0.75",
     "15/16in, 2.38125",
     "13/4 in, 8.255",
+    "18 inches, 45.72",
+    "1 inch, 2.54",
+    "18″, 45.72",
+    "3 feet, 91.44",
+    "2 yards, 182.88",
+    "2 metres, 200",
+    "2 meters, 200",
+    "½ in, 1.27",
+    "17½ in, 44.45",
+    "17 ½”, 44.45",
+    "17 1/2 in, 44.45",
+    "⅜, 0.375",
     "0 in, 0"
   })
   void lengthsAreReadInCentimetres(String text, double centimetres) {
@@ -58,6 +70,12 @@ class LengthTextTest {
   }
 
   @Test
+  void aFootMayBeWrittenAsAMark() {
+    assertEquals(216, read("18'", LengthUnit.INCH), EXACT);
+    assertEquals(30.48, read("1’", LengthUnit.CM), EXACT);
+  }
+
+  @Test
   void aLengthInTheUnitOfTheBriefIsKeptAsTyped() {
     assertEquals(0.1, read("0.1in", LengthUnit.INCH));
     assertEquals(0.1, read("0.1 cm", LengthUnit.CM));
@@ -81,7 +99,9 @@ class LengthTextTest {
         "1/2/3",
         "1.5 1/2",
         "5 in 3",
-        "½",
+        "½½",
+        "⅟",
+        "3 hands",
         "3 cm cm",
         "NaN",
         "/2",

@@ -31,7 +31,7 @@ final class WorkbookFileTest {
     WorkbookFileException told =
         assertThrows(WorkbookFileException.class, () -> WorkbookFile.save(bytes, target, false));
     assertEquals(WorkbookFileException.Reason.EXISTS, told.reason());
-    assertEquals(target + " is already there", told.getMessage());
+    assertEquals(target + " already exists", told.getMessage());
     assertEquals("mine", Files.readString(target));
   }
 
@@ -49,7 +49,7 @@ final class WorkbookFileTest {
     WorkbookFileException told =
         assertThrows(WorkbookFileException.class, () -> WorkbookFile.save(bytes, target, true));
     assertEquals(WorkbookFileException.Reason.NO_FOLDER, told.reason());
-    assertEquals("the folder of " + target + " is not there", told.getMessage());
+    assertEquals("The folder for " + target + " was not found", told.getMessage());
   }
 
   @Test

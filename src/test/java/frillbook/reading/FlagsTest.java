@@ -50,7 +50,7 @@ final class FlagsTest {
   void aFlagOfNoChoiceIsTold() {
     told(
         flag("ways", "aside"),
-        "a.yaml:6:5: the input ways of flag is_aside, which is no choice; expected an input of kind"
+        "a.yaml:6:5: the input ways of flag is_aside, which is not a choice; expected an input of kind"
             + " choice; correct it (did you mean way?)");
   }
 

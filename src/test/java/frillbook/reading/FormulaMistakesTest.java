@@ -123,7 +123,7 @@ final class FormulaMistakesTest {
   void aSpaceThatIsNoneIsTold() {
     told(
         line("ring_half", "2\u00a0+3"),
-        "a.yaml:10:15: a space that is no plain one;"
+        "a.yaml:10:15: a space that is not a plain one;"
             + " expected names, [columns], numbers, \"texts\", functions and operators;"
             + " type the space anew");
   }

@@ -53,7 +53,7 @@ final class TableCirclesTest {
   void aColumnOfAnotherTableIsToldAsUnknown() {
     assertEquals(
         List.of(
-            "a.yaml:9:84: [right_sun], which is no column of table steps;"
+            "a.yaml:9:84: [right_sun], which is not a column of table steps;"
                 + " expected a column of the same table; correct it (did you mean right_sum?)"),
         Written.mistakes(table("[right_sun]", "1")));
   }

@@ -66,7 +66,7 @@ final class TemplateFolderTest {
         List.of(
             "workbook.yaml:2:10: the file big.yaml of 1000004 bytes; expected at most 1000000;"
                 + " split it into several sheets",
-            "workbook.yaml:2:20: no file none.yaml; expected a file of that name among the"
+            "workbook.yaml:2:20: the file none.yaml, which was not found; expected a file of that name among the"
                 + " templates; add the file or correct the name"),
         mistakes("big.yaml, none.yaml"));
   }
@@ -76,7 +76,7 @@ final class TemplateFolderTest {
     Files.write(folder.resolve("picture.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0});
     assertEquals(
         List.of(
-            "workbook.yaml:2:10: the file picture.yaml, which is no UTF-8 text;"
+            "workbook.yaml:2:10: the file picture.yaml, which is not UTF-8 text;"
                 + " expected text in UTF-8; save it as UTF-8 in a text editor"),
         mistakes("picture.yaml"));
   }
@@ -84,7 +84,7 @@ final class TemplateFolderTest {
   @Test
   void aNameThatNoFileCanHaveIsTold() throws IOException {
     assertEquals(
-        "workbook.yaml:2:10: no file aU+0000.yaml; expected a file of that name among the"
+        "workbook.yaml:2:10: the file aU+0000.yaml, which was not found; expected a file of that name among the"
             + " templates; add the file or correct the name",
         mistakes("\"a\\0.yaml\"").get(1));
   }

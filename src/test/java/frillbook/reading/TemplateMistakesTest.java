@@ -72,7 +72,7 @@ final class TemplateMistakesTest {
   void anUnknownGuardIsTold() {
     told(
         line("ring_half", "3").replace("    guard: none\n", ""),
-        "a.yaml:5:5: the guard plan_ok, which is no line; expected the name of a line that is 1"
+        "a.yaml:5:5: the guard plan_ok, which is not a line; expected the name of a line that is 1"
             + " or 0, or none; write guard: none or add the line");
   }
 
@@ -99,7 +99,7 @@ final class TemplateMistakesTest {
   void aSheetFileThatIsNotThereIsToldWhereItIsNamed() {
     assertEquals(
         List.of(
-            "workbook.yaml:2:10: no file b.yaml; expected a file of that name among the"
+            "workbook.yaml:2:10: the file b.yaml, which was not found; expected a file of that name among the"
                 + " templates; add the file or correct the name"),
         Written.mistakes(Written.files(Map.of("workbook.yaml", "title: T\nsheets: [b.yaml]\n"))));
   }

@@ -108,7 +108,7 @@ final class WordingTest {
   void aColumnIsNoSingleValue() {
     told(
         "So {row_no, number}",
-        "a.yaml:13:20: row_no, which is no single value; expected the name of an input or a line;"
+        "a.yaml:13:20: row_no, which is not a single value; expected the name of an input or a line;"
             + " correct it or add what it names (did you mean row_no?)");
   }
 

@@ -32,22 +32,22 @@ final class InputTemplateTest {
     String keys =
         "kind: length, inch: {default: 18, from: 4, to: 60}, cm: {default: 45, from: 10.5, to: 150}";
     assertEquals(
-        "Finished diameter must be a number from 4 to 60 in.", refusal(keys, LengthUnit.INCH));
+        "“Finished diameter” must be a number from 4 to 60 in.", refusal(keys, LengthUnit.INCH));
     assertEquals(
-        "Finished diameter must be a number from 10.5 to 150 cm.", refusal(keys, LengthUnit.CM));
+        "“Finished diameter” must be a number from 10.5 to 150 cm.", refusal(keys, LengthUnit.CM));
   }
 
   @Test
   void aCountIsRefusedAsAWholeNumber() {
     assertEquals(
-        "Finished diameter must be a whole number from 1 to 50.",
+        "“Finished diameter” must be a whole number from 1 to 50.",
         refusal("kind: count, unit: discs, default: 1, from: 1, to: 50", LengthUnit.INCH));
   }
 
   @Test
   void aShareIsRefusedInPerCent() {
     assertEquals(
-        "Finished diameter must be a number from 0 % to 7 %.",
+        "“Finished diameter” must be a number from 0% to 7%.",
         refusal("kind: percent, default: 0.05, from: 0, to: 0.07", LengthUnit.INCH));
   }
 
@@ -55,15 +55,15 @@ final class InputTemplateTest {
   void aNumberIsRefusedWithItsOwnUnit() {
     String keys = "kind: number, unit: times, default: 2, from: 1, to: 6";
     assertEquals(
-        "Finished diameter must be a number from 1 to 6 times.", refusal(keys, LengthUnit.CM));
+        "“Finished diameter” must be a number from 1 to 6 times.", refusal(keys, LengthUnit.CM));
   }
 
   @Test
   void aChoiceIsRefusedWithItsWords() {
     assertEquals(
-        "Finished diameter must be one of: at 45°, across.",
+        "“Finished diameter” must be one of: at 45°, across.",
         refusal(
-            "kind: choice, choices: {bias: at 45°, across: across}, default: bias", LengthUnit.CM));
+            "kind: choice, choices: {bias: at 45°, crosswise: crosswise}, default: bias", LengthUnit.CM));
   }
 
   @Test
@@ -71,7 +71,7 @@ final class InputTemplateTest {
     InputTemplate input =
         input(
             "kind: choice, default: bias,"
-                + " choices: {bias: {word: at 45°, was: [bias, aslant]}, across: across}");
+                + " choices: {bias: {word: at 45°, was: [bias, aslant]}, crosswise: crosswise}");
     assertEquals(Optional.of("bias"), input.codeOf("At 45°"));
     assertEquals(Optional.of("bias"), input.codeOf("Aslant"));
     assertEquals(Optional.of("crosswise"), input.codeOf("crosswise"));
@@ -91,7 +91,7 @@ final class InputTemplateTest {
     Locale.setDefault(Locale.GERMANY);
     try {
       assertEquals(
-          "Finished diameter must be a number from 0.5 to 12345.5 times.",
+          "“Finished diameter” must be a number from 0.5 to 12345.5 times.",
           refusal("kind: number, unit: times, default: 2, from: 0.5, to: 12345.5", LengthUnit.CM));
     } finally {
       Locale.setDefault(before);

@@ -109,7 +109,7 @@ final class UnusableInputTest {
     assertEquals(6, rules.size());
     assertEquals("Tape between the hooks", rules.get(0).getPromptBoxTitle());
     assertEquals(
-        "Tape between the hooks must be a number from 10 to 400 in.",
+        "“Tape between the hooks” must be a number from 10 to 400 in.",
         rules.get(0).getErrorBoxText());
   }
 
