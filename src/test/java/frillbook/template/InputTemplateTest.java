@@ -61,9 +61,10 @@ final class InputTemplateTest {
   @Test
   void aChoiceIsRefusedWithItsWords() {
     assertEquals(
-        "“Finished diameter” must be one of: at 45°, across.",
+        "“Finished diameter” must be one of: at 45°, crosswise.",
         refusal(
-            "kind: choice, choices: {bias: at 45°, crosswise: crosswise}, default: bias", LengthUnit.CM));
+            "kind: choice, choices: {bias: at 45°, crosswise: crosswise}, default: bias",
+            LengthUnit.CM));
   }
 
   @Test
