@@ -32,7 +32,7 @@ final class SentencesTest {
   @CsvSource({
     "each 33.13 cm across",
     "stands 3.89 cm high",
-    "French joins (0.563 cm",
+    "French seams (0.563 cm",
     "sales tax of 7.25%.",
     "A deposit of 33.3% of"
   })

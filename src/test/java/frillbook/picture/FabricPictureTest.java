@@ -302,6 +302,6 @@ class FabricPictureTest {
   void theTitleNamesStripsAndSize() {
     Drawn drawn = Drawn.of(Briefs.inch().with("matching_discs", 0)).orElseThrow();
     assertEquals(
-        "15 strips across the fabric: bought 36 × 54 in, usable 36 × 53 in", drawn.title("fabric"));
+        "15 strips crosswise: bought 36 × 54 in, usable 36 × 53 in", drawn.title("fabric"));
   }
 }

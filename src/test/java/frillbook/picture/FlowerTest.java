@@ -154,7 +154,7 @@ class FlowerTest {
     Drawn drawn = Drawn.of(Briefs.inch().with("ring_spacing", .25)).orElseThrow();
     assertTrue(drawn.flower().shape().flowerThinned());
     assertEquals(
-        "32 rings, 2.5 times full: ripples about 1.11 times as deep as long; 5 rings drawn",
+        "32 rings at 2.5 × fullness: ripples about 1.11 times as deep as long; 5 rings drawn",
         drawn.title("flower"));
   }
 

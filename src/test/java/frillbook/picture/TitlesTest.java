@@ -33,13 +33,16 @@ class TitlesTest {
   @Test
   void theFlowerTellsRingsAndRipples() {
     assertEquals(
-        "10 rings, 2 times full: ripples about 0.83 times as deep as long; 6 rings drawn",
+        "10 rings at 2 × fullness: ripples about 0.83 times as deep as long; 6 rings drawn",
         titles.line("flower_title"));
   }
 
   /** Two turns of 1 in out to 2 1/2 in, and one of them. */
   @ParameterizedTest
-  @CsvSource({"1, '2 rings, 1 times full: no ripples'", "2, '1 ring, 1 times full: no ripples'"})
+  @CsvSource({
+    "1, '2 rings at 1 × fullness: no ripples'",
+    "2, '1 ring at 1 × fullness: no ripples'"
+  })
   void fewRingsAreAllDrawn(double spacing, String title) {
     Briefs small =
         Briefs.inch()
@@ -72,7 +75,7 @@ class TitlesTest {
   @Test
   void aFabricWithoutMatchingDiscsTellsOfNone() {
     assertEquals(
-        "12 strips across the fabric: bought 27 × 45 in, usable 27 × 44 in",
+        "12 strips crosswise: bought 27 × 45 in, usable 27 × 44 in",
         titles(WorkedOrders.ringsAcross()).line("fabric_title"));
   }
 
@@ -86,7 +89,7 @@ class TitlesTest {
     Briefs narrow =
         Briefs.inch().with("frill_height", .5).with("quantity", 7).with("matching_discs", 0);
     assertEquals(
-        "103 strips across the fabric: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
+        "103 strips crosswise: bought 81 × 54 in, usable 81 × 53 in; one cut line in 2 drawn",
         titles(narrow).line("fabric_title"));
   }
 
@@ -147,7 +150,7 @@ class TitlesTest {
   @Test
   void aFullerFrillTellsWhatItTakes() {
     assertEquals(
-        "Half a time fuller: about 17% more fabric, about 10% on the price",
+        "Half a time fuller adds about 17% to the fabric and about 10% to the price",
         titles.line("fuller_title"));
   }
 
@@ -159,7 +162,7 @@ class TitlesTest {
   @Test
   void ringsCloserTogetherTellWhatTheyTake() {
     assertEquals(
-        "Rings a fifth closer: about 17% more fabric, about 13% on the price",
+        "Rings a fifth closer together adds about 17% to the fabric and about 13% to the price",
         titles.line("closer_title"));
   }
 }

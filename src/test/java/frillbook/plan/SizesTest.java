@@ -48,7 +48,7 @@ class SizesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"across,1", "along,2", "bias,3"})
+  @CsvSource({"crosswise,1", "lengthwise,2", "bias,3"})
   void grainsAreNumberedInTheOrderOfTheirRows(String grain, int number) {
     assertEquals(number, sizes(Briefs.inch().with("grain", grain)).grainNo());
   }
