@@ -17,7 +17,10 @@ final class BriefOptions {
   @Option(names = "--diameter", paramLabel = "LENGTH", description = "Finished diameter, flat.")
   private String diameter;
 
-  @Option(names = "--ring-spacing", paramLabel = "LENGTH", description = "From row to row.")
+  @Option(
+      names = "--ring-spacing",
+      paramLabel = "LENGTH",
+      description = "From ring to ring, along a radius.")
   private String ringSpacing;
 
   @Option(
@@ -29,7 +32,7 @@ final class BriefOptions {
   @Option(
       names = "--fabric-width",
       paramLabel = "LENGTH",
-      description = "Frill fabric, selvage to selvage.")
+      description = "Frill fabric, selvedge to selvedge.")
   private String fabricWidth;
 
   @Option(

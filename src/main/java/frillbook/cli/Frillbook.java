@@ -58,7 +58,7 @@ public final class Frillbook {
   @Option(
       names = "--debug",
       scope = ScopeType.INHERIT,
-      description = "Say of a fault of the program itself where it lies.")
+      description = "Say where a fault of the program itself lies.")
   private boolean debug;
 
   private Frillbook() {}

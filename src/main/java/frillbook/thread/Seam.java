@@ -30,7 +30,7 @@ public record Seam(SeamName seamName, double seamLength, double seamRatio, doubl
         of(SeamName.JOINS, joins(brief, sewing), machine),
         of(SeamName.FREE_EDGE, brief.frill().edgeFinish().isSewn() ? flat : 0, machine),
         of(SeamName.ROWS, rows, machine),
-        of(SeamName.BASTING, rows, spec.handThreadRatio()),
+        of(SeamName.TACKING, rows, spec.handThreadRatio()),
         of(SeamName.EDGE_SEAM, around, machine),
         of(SeamName.BACK, back(brief, sewing), machine));
   }

@@ -8,7 +8,7 @@ public enum SeamName implements Coded {
   JOINS,
   FREE_EDGE,
   ROWS,
-  BASTING,
+  TACKING,
   EDGE_SEAM,
   BACK
 }

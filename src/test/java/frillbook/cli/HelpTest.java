@@ -24,10 +24,10 @@ class HelpTest {
       """
             --currency=CODE      Currency of every price, by its ISO 4217 code.
                                  Default: USD for inch, EUR for cm.
-            --debug              Say of a fault of the program itself where it lies.
+            --debug              Say where a fault of the program itself lies.
             --diameter=LENGTH    Finished diameter, flat.
             --fabric-width=LENGTH
-                                 Frill fabric, selvage to selvage.
+                                 Frill fabric, selvedge to selvedge.
       """;
 
   private static final String INPUT =
@@ -39,7 +39,7 @@ class HelpTest {
   private static final String SOURCE =
       """
             --ring-spacing=LENGTH
-                                 From row to row.
+                                 From ring to ring, along a radius.
             --templates=DIR      Read the workbook's templates from DIR instead of
                                    the built-in ones.
             --unit=inch|cm       Unit of every length: inch or cm. Default: inch.
@@ -52,7 +52,7 @@ class HelpTest {
         """
         Usage: frillbook [-hV] [--debug] [COMMAND]
         Self-calculating workbooks for spiral-frill round cushions.
-              --debug     Say of a fault of the program itself where it lies.
+              --debug     Say where a fault of the program itself lies.
           -h, --help      Show this help message and exit.
           -V, --version   Print version information and exit.
         Commands:
@@ -132,7 +132,7 @@ class HelpTest {
         Writes a one-page workbook for the client from a plan, values only.
               PLAN                A workbook that frillbook made, as a spreadsheet
                                     program last saved it.
-              --debug             Say of a fault of the program itself where it lies.
+              --debug             Say where a fault of the program itself lies.
               --force             Replace a file that already exists.
           -h, --help              Show this help message and exit.
           -o, --output=FILE       The page to write, as .xlsx.
@@ -154,7 +154,7 @@ class HelpTest {
         Lists every input: name, unit, default, range, meaning.
               --currency=CODE   Currency of every price, by its ISO 4217 code.
                                 Default: USD for inch, EUR for cm.
-              --debug           Say of a fault of the program itself where it lies.
+              --debug           Say where a fault of the program itself lies.
           -h, --help            Show this help message and exit.
               --templates=DIR   Read the workbook's templates from DIR instead of the
                                   built-in ones.
@@ -172,7 +172,7 @@ class HelpTest {
         Usage: frillbook templates [-hV] [--debug] DIR
         Writes the built-in templates into a folder, to change and give to --templates.
               DIR         The folder to write. It must not exist yet, or be empty.
-              --debug     Say of a fault of the program itself where it lies.
+              --debug     Say where a fault of the program itself lies.
           -h, --help      Show this help message and exit.
           -V, --version   Print version information and exit.
         """,
@@ -186,7 +186,7 @@ class HelpTest {
         """
         Usage: frillbook demo [-hV] [--debug] [-o=FILE]
         Writes an example: three cushions for the bench of a harbour reading room.
-              --debug         Say of a fault of the program itself where it lies.
+              --debug         Say where a fault of the program itself lies.
           -h, --help          Show this help message and exit.
           -o, --output=FILE   The workbook to write, as .xlsx.
                               Default: target/demo-cushion.xlsx.

@@ -138,7 +138,7 @@ class PricedBiasChoicesTest {
 
   /**
    * Thread: 7.529753 m less of strip, three times at 2.5; 3.764876 m less of rows at 2.5 and,
-   * basted, 1.2; 4 joins of 0.10 m less at 2.5: 71.403187, with 15 % 82.113665 less.
+   * tacked, 1.2; 4 joins of 0.10 m less at 2.5: 71.403187, with 15 % 82.113665 less.
    *
    * <p>Minutes less: 5 strips at 1.5, 4 joins at 4, 7.529753 m at 4.5, 6 rings at 0.5, 3.764876 m
    * of rows at 6: 82.973145.

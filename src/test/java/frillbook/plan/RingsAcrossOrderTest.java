@@ -99,7 +99,7 @@ class RingsAcrossOrderTest {
     "joins, 0.628650",
     "free_edge, 0",
     "rows, 4.914787",
-    "basting, 4.914787",
+    "tacking, 4.914787",
     "edge_seam, 1.915115",
     "back, 1.320800"
   })

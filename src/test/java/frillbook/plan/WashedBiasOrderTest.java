@@ -116,7 +116,7 @@ class WashedBiasOrderTest {
     "joins, 2.1",
     "free_edge, 37.810044",
     "rows, 18.875022",
-    "basting, 18.875022",
+    "tacking, 18.875022",
     "edge_seam, 3.769911",
     "back, 2.52"
   })
