@@ -91,11 +91,11 @@ class ClientCommandTest {
   @Test
   void thePaperIsThatOfThePlanUnlessAnotherIsAskedFor() throws IOException {
     Typed plan = small();
-    assertEquals(PrintSetup.A4_PAPERSIZE, paper(plan));
-    assertEquals(PrintSetup.LETTER_PAPERSIZE, paper(plan, "--paper=letter"));
-    Files.delete(plan.plan());
-    Ran.runSmall("make", "--paper=letter", "-o", plan.plan().toString());
     assertEquals(PrintSetup.LETTER_PAPERSIZE, paper(plan));
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper(plan, "--paper=a4"));
+    Files.delete(plan.plan());
+    Ran.runSmall("make", "--paper=a4", "-o", plan.plan().toString());
+    assertEquals(PrintSetup.A4_PAPERSIZE, paper(plan));
   }
 
   private static short paper(Typed plan, String... args) throws IOException {
@@ -128,8 +128,8 @@ class ClientCommandTest {
         new Ran(
             0,
             "page for the client  " + plan.page() + "\n",
-            "The frill is less than one and a half times as high as the rings are apart; the base"
-                + " will show between them.\n"),
+            "The frill is less than one and a half times as high as the rings are apart, so the"
+                + " base will show between them.\n"),
         plan.client());
   }
 
