@@ -37,12 +37,17 @@ public final class WorkedOrders {
    * are 20, 30 … 200 long; from the far one, where .103362 × 10 is left over, 21.033621, 31.033621
    * … 201.033621; the other 42 − 19 − 19 = 4 run from edge to edge.
    *
+   * <p>The first 18 strips of either corner end on its own two edges: (144 − 14.142136) ÷ 5√2 =
+   * 18.36 and (144 − 14.873017) ÷ 5√2 = 18.26. They go together in pairs and count as the means of
+   * their sides, 5 more each. The nineteenth of either, 200 and 201.033621, ends at 45° to the
+   * strip both ways once it is recut.
+   *
    * <p>The run asks 3781.004436 − 4.242641 = 3776.761796. The four add 838.345800 and leave
    * 2938.415996. The longest of the others, 201.033621 and 200, add 1.05 × 401.033621 − 2 ×
-   * 4.242641 = 412.600021, the next two 21 less, and so on: nine pairs add 2957.400189, without the
-   * last strip, of 120, 2835.642830. So 22 strips and 21 joins. The spare, as good as another
-   * 209.586450, asks for 3148.002446: ten pairs add 3181.000210, without the last, of 110,
-   * 3069.742851. 24 strips.
+   * 4.242641 = 412.600021; the longest pair, 196.033621 and 195, 402.100021, the next 21 less, and
+   * so on: eight pairs make it 3041.400189, seven 2786.300168. So 4 + 2 + 16 = 22 strips and 21
+   * joins. The spare, as good as another 209.586450, asks for 3148.002446: nine pairs make it
+   * 3275.500210. 24 strips.
    */
   public static Briefs washedBias() {
     return new Briefs(LengthUnit.CM, cushions().in("EUR").inputs());

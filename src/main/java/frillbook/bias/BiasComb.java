@@ -24,7 +24,10 @@ import frillbook.strip.Join;
  * @param farShort the same in the far corner
  * @param nearEdge lengths of these near strips, measured along the fabric's edge
  * @param farEdge the same of the far ones
- * @param edge lengths of all strips between the corners, measured along the fabric's edge
+ * @param pairs strips of the near corner that are joined to as many of the far one: both have their
+ *     ends on two edges of the fabric, and their slants fit without turning; none with square ends
+ * @param edge lengths of all strips between the corners but those past a line of discs, measured
+ *     along the fabric's edge; a strip of a pair counts as the mean of its sides
  * @param fullNet what a full strip adds to the run
  * @param fits whether the discs and a strip worth joining lie on the rectangle
  * @param over net length beyond the need; below 0 the rectangle is too small
@@ -42,6 +45,7 @@ public record BiasComb(
     int farShort,
     double nearEdge,
     double farEdge,
+    int pairs,
     double edge,
     double fullNet,
     boolean fits,
@@ -50,47 +54,65 @@ public record BiasComb(
 
   /** Lays strips on {@code length} × the fabric's usable width, {@code discs} in the corners. */
   static BiasComb of(BiasCutting cutting, double length, int discs) {
+    BiasComb bare = bare(cutting, length, BiasWay.corners(cutting, discs));
+    double beside =
+        bare.nearPieces(cutting, discs).beside() + bare.farPieces(cutting, discs).beside();
+    return bare.judged(cutting, bare.holds(cutting, discs), bare.laneCount, beside);
+  }
+
+  /** The same with the discs in a line along a long edge. */
+  static BiasComb ofLine(BiasCutting cutting, double length) {
+    BiasComb bare = bare(cutting, length, BiasWay.line(cutting));
+    int rows = cutting.setting().lineRows();
+    double past = PastPieces.of(cutting, bare.longer, bare.shorter).past();
+    return bare.judged(cutting, bare.holdsLine(cutting), bare.laneCount - rows, past);
+  }
+
+  private static BiasComb bare(BiasCutting cutting, double length, BiasWay way) {
     double width = cutting.fabric().usableWidth();
     double longer = Math.max(length, width);
     double shorter = Math.min(length, width);
     double waist = shorter - cutting.setting().squareEnds();
     double step = cutting.lineStep();
-    double latest = waist - BiasCutting.MOST * step;
-    double near = Math.max(cutting.reach(discs >= 1), latest);
-    double farLeast = Math.max(cutting.reach(discs >= 2), latest);
-    int laneCount = Math.max(0, Rounding.down((longer + shorter - near - farLeast) / step));
+    double grown = way.lined() ? cutting.firstPast(shorter) : waist;
+    double near = way.near(waist, grown, step);
+    int growing = Math.max(0, Rounding.up((grown - near) / step));
+    int before = way.lined() ? growing + way.rows() : 0;
+    double room = longer + shorter - near - way.farLeast(waist, step);
+    int laneCount = Math.max(before, Rounding.down(room / step));
     double far = longer + shorter - near - laneCount * step;
-    int nearShort = shortened(laneCount, waist - near, step);
-    int farShort = shortened(laneCount, waist - far, step);
+    int nearShort = Math.min(laneCount, growing);
+    int shrinking = Math.max(0, Rounding.up((waist - far) / step));
+    int farShort = Math.min(laneCount - before, shrinking);
+    int pairs = cutting.join().diagonal() ? pairs(nearShort, farShort, waist, near, far, step) : 0;
     double nearEdge = arithmetic(near, nearShort, step);
     double farEdge = arithmetic(far, farShort, step);
-    double edge = nearEdge + farEdge + (laneCount - nearShort - farShort) * waist;
-    BiasComb bare =
-        new BiasComb(
-            longer,
-            shorter,
-            waist,
-            near,
-            laneCount,
-            far,
-            near - cutting.reach(discs >= 1),
-            far - cutting.reach(discs >= 2),
-            nearShort,
-            farShort,
-            nearEdge,
-            farEdge,
-            edge,
-            cutting.join().net(ROOT2 * waist),
-            false,
-            0);
-    return bare.judged(cutting, discs);
+    int full = laneCount - nearShort - farShort - way.rows();
+    return new BiasComb(
+        longer,
+        shorter,
+        waist,
+        near,
+        laneCount,
+        far,
+        near - way.nearReach(),
+        far - way.farReach(),
+        nearShort,
+        farShort,
+        nearEdge,
+        farEdge,
+        pairs,
+        nearEdge + farEdge + full * waist + pairs * step,
+        cutting.join().net(ROOT2 * waist),
+        false,
+        0);
   }
 
   /** The same, knowing whether it fits and how far it goes beyond the need. */
-  private BiasComb judged(BiasCutting cutting, int discs) {
-    boolean holds = holds(cutting, discs);
-    double net = holds ? net(cutting, discs) : 0;
-    double need = cutting.pieces().netNeeded(cutting.join(), fullStrip());
+  private BiasComb judged(BiasCutting cutting, boolean holds, int strips, double others) {
+    Join join = cutting.join();
+    double net = holds ? ROOT2 * edge * join.gain() - strips * join.loss() + others : 0;
+    double need = cutting.pieces().netNeeded(join, fullStrip());
     return new BiasComb(
         longer,
         shorter,
@@ -104,16 +126,11 @@ public record BiasComb(
         farShort,
         nearEdge,
         farEdge,
+        pairs,
         edge,
         fullNet,
         holds,
         net - need);
-  }
-
-  private double net(BiasCutting cutting, int discs) {
-    Join join = cutting.join();
-    double strips = ROOT2 * edge * join.gain() - laneCount * join.loss();
-    return strips + nearPieces(cutting, discs).beside() + farPieces(cutting, discs).beside();
   }
 
   BesidePieces nearPieces(BiasCutting cutting, int discs) {
@@ -131,13 +148,29 @@ public record BiasComb(
         && (discs < 2 || fits(farSlack, shorter, cutting));
   }
 
+  private boolean holdsLine(BiasCutting cutting) {
+    double diameter = cutting.pieces().discDiameter();
+    int count = cutting.setting().lineCount();
+    return count > 0
+        && fullStrip() >= cutting.least() - Rounding.TINY
+        && diameter <= shorter + Rounding.TINY
+        && count * diameter <= longer + Rounding.TINY;
+  }
+
   /** Whether a disc pushed {@code slack} out of its corner still lies on the fabric. */
   private static boolean fits(double slack, double shorter, BiasCutting cutting) {
     return slack / 2 <= shorter - cutting.pieces().discDiameter() + Rounding.TINY;
   }
 
-  private static int shortened(int laneCount, double depth, double step) {
-    return Math.min(laneCount, Math.max(0, Rounding.up(depth / step)));
+  /** Of {@code shortened} strips those that have their ends on the two edges of their corner. */
+  static int cornered(int shortened, double depth, double step) {
+    return Math.max(0, Math.min(shortened, Rounding.down(depth / step)));
+  }
+
+  private static int pairs(
+      int nearShort, int farShort, double waist, double near, double far, double step) {
+    int ofNear = cornered(nearShort, waist - near, step);
+    return Math.min(ofNear, cornered(farShort, waist - far, step));
   }
 
   private static double arithmetic(double first, int count, double step) {

@@ -2,7 +2,6 @@ package frillbook.bias;
 
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
-import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
@@ -10,9 +9,19 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Bias strips and discs on one fabric. */
-public record BiasCutting(Fabric fabric, Pieces pieces, Join join, List<BesideDisc> beside) {
+public record BiasCutting(
+    Fabric fabric, Pieces pieces, Join join, List<BesideDisc> beside, List<PastDisc> past) {
+  /** Bias strips of {@code pieces}, and what discs leave of some of them. */
+  public static BiasCutting of(Fabric fabric, Pieces pieces, Join join) {
+    var bare = new BiasCutting(fabric, pieces, join, BesideDisc.all(pieces, join), List.of());
+    return new BiasCutting(fabric, pieces, join, bare.beside(), PastDisc.all(bare));
+  }
+
   /** Shortened strips considered in each corner; the tip beyond them is left as offcut. */
   public static final int MOST = 24;
+
+  /** The same where strips are cut past a line of discs besides. */
+  static final int MOST_WITH_LINE = 20;
 
   private static final double ROOT2 = Math.sqrt(2);
 
@@ -27,6 +36,18 @@ public record BiasCutting(Fabric fabric, Pieces pieces, Join join, List<BesideDi
 
   double reach(boolean disc) {
     return disc ? setting().discReach() : setting().tip();
+  }
+
+  /** Where the cut line that touches the first disc of a line meets both edges. */
+  double firstPast(double shorter) {
+    return shorter - pieces.discDiameter() / ROOT2;
+  }
+
+  /** Cut length of a strip past a line of discs; 0 where it is too short or there is none. */
+  double pastPiece(PastDisc strip, double shorter, double room) {
+    double crosswise = strip.crosswise(shorter, room);
+    boolean useful = crosswise >= setting().tip() - Rounding.TINY;
+    return useful && strip.pastNo() <= setting().lineRows() ? ROOT2 * crosswise : 0;
   }
 
   /** What every length tried has in common. */
@@ -46,28 +67,45 @@ public record BiasCutting(Fabric fabric, Pieces pieces, Join join, List<BesideDi
     BiasComb corners = BiasComb.of(this, usable - setting().cornersBand(), setting().cornerCount());
     BesidePieces near = corners.nearPieces(this, setting().cornerCount());
     BesidePieces far = corners.farPieces(this, setting().cornerCount());
-    boolean enough = Rounding.settle(Math.max(ends.over(), corners.over())) >= 0;
+    BiasComb line = BiasComb.ofLine(this, usable - setting().lineBand());
+    PastPieces past = PastPieces.of(this, line.longer(), line.shorter());
+    double over = Math.max(Math.max(ends.over(), corners.over()), line.over());
+    boolean enough = Rounding.settle(over) >= 0;
     return new BiasTrial(
-        steps, usable, ends, corners, near, far, enough, enough ? tooSmall : steps);
+        steps, usable, ends, corners, line, near, far, past, enough, enough ? tooSmall : steps);
   }
 
   List<CornerStrips> cornerStrips(BiasTrial trial) {
-    return IntStream.rangeClosed(1, MOST).mapToObj(n -> cornerStrips(trial, n)).toList();
+    return IntStream.rangeClosed(1, CornerStrips.MOST).mapToObj(n -> strips(trial, n)).toList();
   }
 
-  private CornerStrips cornerStrips(BiasTrial trial, int number) {
+  private CornerStrips strips(BiasTrial trial, int number) {
     BiasComb comb = trial.better();
-    int discs = trial.usesCorners() ? setting().cornerCount() : 0;
+    int discs = trial.cornerDiscs(setting());
+    PairedStrips pairs = PairedStrips.of(trial, setting(), lineStep());
     int farCount = Math.min(comb.farShort(), comb.laneCount() - comb.nearShort());
-    double further = (number - 1) * lineStep();
+    double near = corner(comb, comb.near(), comb.nearShort(), number);
+    double far = corner(comb, comb.far(), farCount, number);
+    double longer = pairs.longer();
+    PastDisc past = past().get(number - 1);
+    boolean passes = number <= trial.lineStrips(setting());
+    double room = trial.past().room();
     return new CornerStrips(
         number,
-        number <= comb.nearShort() ? comb.strip(comb.near() + further, lineStep()) : 0,
-        number <= farCount ? comb.strip(comb.far() + further, lineStep()) : 0,
+        passes ? past.crosswise(comb.shorter(), room) : 0,
+        pairs.hasNear(number) ? near + longer : 0,
+        pairs.hasFar(number) ? far + longer : 0,
+        pairs.hasNear(number) ? 0 : near,
+        pairs.hasFar(number) ? 0 : far,
         piece(discs >= 1, number, true, comb.shorter(), comb.nearSlack()),
         piece(discs >= 1, number, false, comb.shorter(), comb.nearSlack()),
         piece(discs >= 2, number, true, comb.shorter(), comb.farSlack()),
-        piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()));
+        piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()),
+        passes ? pastPiece(past, comb.shorter(), room) : 0);
+  }
+
+  private double corner(BiasComb comb, double first, int count, int number) {
+    return number <= count ? comb.strip(first + (number - 1) * lineStep(), lineStep()) : 0;
   }
 
   private double piece(boolean disc, int number, boolean right, double shorter, double slack) {
@@ -78,7 +116,7 @@ public record BiasCutting(Fabric fabric, Pieces pieces, Join join, List<BesideDi
     return strip.piece(right ? strip.besideRight() : strip.besideLeft(), least(), shorter, slack);
   }
 
-  List<OddPiece> odd(List<CornerStrips> corners) {
-    return OddPiece.sorted(corners.stream().flatMapToDouble(CornerStrips::lengths), join);
+  List<BiasOdd> odd(List<CornerStrips> corners) {
+    return BiasOdd.sorted(corners, join);
   }
 }

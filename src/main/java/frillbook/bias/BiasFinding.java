@@ -1,7 +1,6 @@
 package frillbook.bias;
 
 import frillbook.cutting.Halving;
-import frillbook.cutting.OddPiece;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,7 +9,7 @@ public record BiasFinding(
     List<BiasTrial> trials,
     Optional<BiasPlan> plan,
     List<CornerStrips> corners,
-    List<OddPiece> odd) {
+    List<BiasOdd> odd) {
 
   public static BiasFinding of(BiasCutting cutting, boolean can, int searchRows) {
     List<BiasTrial> trials = can ? cutting.trials(searchRows) : List.of();

@@ -16,6 +16,13 @@ import frillbook.measure.Rounding;
  * @param perBand discs side by side in a straight band across the end of the fabric
  * @param endsBand length of the bands when all discs are in them
  * @param cornersBand length of the bands when the corners are used too
+ * @param lineRim what the first disc of a line takes of the shorter side: d/√2, where the cut line
+ *     that touches it meets the edge
+ * @param edgeGain what a strip adds to the run for each unit of its extent along the edge
+ * @param lineCount discs in a line along a long edge, where they are laid so; 0 where strips are
+ *     too wide for the discs to be passed two at a time
+ * @param lineRows strips cut past them
+ * @param lineBand length of the bands that hold the other discs
  */
 public record BiasSetting(
     int cornerCount,
@@ -26,7 +33,12 @@ public record BiasSetting(
     double squareEnds,
     int perBand,
     double endsBand,
-    double cornersBand) {
+    double cornersBand,
+    double lineRim,
+    double edgeGain,
+    int lineCount,
+    int lineRows,
+    double lineBand) {
   private static final double ROOT2 = Math.sqrt(2);
 
   static BiasSetting of(BiasCutting cutting) {
@@ -36,6 +48,8 @@ public record BiasSetting(
     double disc = reachOfDisc(pieces);
     int perBand =
         Math.max(1, Rounding.down(cutting.fabric().usableWidth() / pieces.discDiameter()));
+    int line = inLine(pieces);
+    double step = cutting.lineStep();
     return new BiasSetting(
         corners,
         tip,
@@ -45,7 +59,23 @@ public record BiasSetting(
         cutting.join().diagonal() ? 0 : pieces.stripWidth() / ROOT2,
         perBand,
         band(pieces, pieces.discCount(), perBand),
-        band(pieces, pieces.discCount() - corners, perBand));
+        band(pieces, pieces.discCount() - corners, perBand),
+        pieces.discDiameter() / ROOT2,
+        ROOT2 * cutting.join().gain(),
+        line,
+        line == 0 ? 0 : Rounding.up((line - 1 + ROOT2) * pieces.discDiameter() / step),
+        band(pieces, pieces.discCount() - line, perBand));
+  }
+
+  /**
+   * A strip meets the discs whose centres lie less than d√2 and a step apart along the edge. Two at
+   * most while that is no more than 2d.
+   */
+  private static int inLine(Pieces pieces) {
+    double discs = pieces.discDiameter() / (pieces.stripWidth() * ROOT2);
+    boolean passed = Rounding.settle((2 - ROOT2) * discs - 1) >= 0;
+    int fitting = Rounding.down(PastDisc.MOST / discs - ROOT2) + 1;
+    return passed ? Math.max(0, Math.min(pieces.discCount(), fitting)) : 0;
   }
 
   /** Where the first cut line clear of a disc in the corner meets both edges. */

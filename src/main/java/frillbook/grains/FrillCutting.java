@@ -1,6 +1,5 @@
 package frillbook.grains;
 
-import frillbook.bias.BesideDisc;
 import frillbook.bias.BiasCutting;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
@@ -30,7 +29,7 @@ public record FrillCutting(
             pieces,
             join(Grain.LENGTHWISE, brief, seamLoss, pieces),
             lanes),
-        new BiasCutting(fabric, pieces, bias, BesideDisc.all(pieces, bias)));
+        BiasCutting.of(fabric, pieces, bias));
   }
 
   private static Join join(Grain grain, Brief brief, double seamLoss, Pieces pieces) {

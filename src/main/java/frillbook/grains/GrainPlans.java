@@ -2,14 +2,15 @@ package frillbook.grains;
 
 import frillbook.bias.BesideDisc;
 import frillbook.bias.BiasFinding;
+import frillbook.bias.BiasOdd;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasSetting;
 import frillbook.bias.BiasTrial;
 import frillbook.bias.CornerStrips;
+import frillbook.bias.PastDisc;
 import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
-import frillbook.cutting.OddRow;
 import frillbook.naming.Prefixed;
 import frillbook.straight.Lane;
 import frillbook.straight.LaneRow;
@@ -32,6 +33,7 @@ import java.util.stream.IntStream;
  * @param searchRows rows the search for a length takes
  * @param lanes lanes beside discs on straight grain
  * @param beside bias strips divided by a disc in the corner
+ * @param past bias strips past a line of discs
  * @param crosswiseFits whether a length of fabric was found; likewise the other grains
  * @param corners the shorter bias strips of the layout found
  * @param odds the shorter strips of every grain, longest first
@@ -44,6 +46,7 @@ public record GrainPlans(
     int searchRows,
     List<LaneRow> lanes,
     List<BesideDisc> beside,
+    List<PastDisc> past,
     @Prefixed("bias") BiasSetting biasSetting,
     @Prefixed("crosswise") List<StraightTrial> crosswiseTrials,
     @Prefixed("lengthwise") List<StraightTrial> lengthwiseTrials,
@@ -71,6 +74,7 @@ public record GrainPlans(
         rows,
         laneRows(cutting, crosswise, lengthwise),
         cutting.bias().beside(),
+        cutting.bias().past(),
         cutting.bias().setting(),
         crosswise.trials(),
         lengthwise.trials(),
@@ -98,12 +102,12 @@ public record GrainPlans(
   }
 
   private static List<OddRow> oddRows(
-      List<OddPiece> crosswise, List<OddPiece> lengthwise, List<OddPiece> bias, Grain chosen) {
+      List<OddPiece> crosswise, List<OddPiece> lengthwise, List<BiasOdd> bias, Grain chosen) {
     List<OddPiece> picked =
         switch (chosen) {
           case CROSSWISE -> crosswise;
           case LENGTHWISE -> lengthwise;
-          case BIAS -> bias;
+          case BIAS -> bias.stream().map(BiasOdd::piece).toList();
         };
     return IntStream.range(0, OddPiece.MOST)
         .mapToObj(

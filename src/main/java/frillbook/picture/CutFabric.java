@@ -5,10 +5,10 @@ import frillbook.bias.CornerStrips;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
-import frillbook.cutting.OddRow;
 import frillbook.cutting.Tally;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.GrainPlans;
+import frillbook.grains.OddRow;
 import frillbook.measure.Rounding;
 import frillbook.straight.LaneRow;
 import frillbook.straight.StraightPlan;
@@ -103,6 +103,11 @@ public record CutFabric(
   /** Strips cut of those that are as long as the shortest; others of that length stay over. */
   int oddTies() {
     return cut().odd() - oddSure();
+  }
+
+  /** Strips past a line of discs that lines are drawn for: all if any shorter strip is cut. */
+  int past() {
+    return isBias() && cut().odd() > 0 ? bias().lineStrips() : 0;
   }
 
   /** Lanes beside discs that strips are cut from; straight grain. */

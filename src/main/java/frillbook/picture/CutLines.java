@@ -13,7 +13,11 @@ import java.util.stream.IntStream;
  * where it meets both edges. Lines reach the edge of the fabric, as they are cut, also where
  * slanting or square ends are trimmed off later.
  *
- * @param fabricFirst bias lines in the near corner beyond which no strip is cut
+ * <p>Where discs lie in a line along a long edge, two lines and the end of the strip between them
+ * are drawn at a time.
+ *
+ * @param fabricPast strips past a line of discs, cut or not
+ * @param fabricFirst bias lines from the near corner beyond which no strip is cut
  * @param fabricComb strips between the lines
  * @param fabricEvery 1 if every line is drawn, 2 if every second, and so on
  * @param fabricFrom mark of the first line
@@ -21,6 +25,7 @@ import java.util.stream.IntStream;
  * @param fabricLast mark of the last line
  */
 public record CutLines(
+    int fabricPast,
     int fabricFirst,
     int fabricComb,
     int fabricEvery,
@@ -39,24 +44,34 @@ public record CutLines(
   /**
    * An end of a cut line.
    *
+   * @param fabricCutRow the strip past the line of discs between this line and the one that it is
+   *     drawn with, from 1
    * @param fabricCutMark the line's mark
+   * @param fabricCutTakes what the discs take of it
    * @param fabricCutX along the selvage
    * @param fabricCutY across the fabric
    */
-  public record CutPoint(double fabricCutMark, double fabricCutX, double fabricCutY) {}
+  public record CutPoint(
+      int fabricCutRow,
+      double fabricCutMark,
+      double fabricCutTakes,
+      double fabricCutX,
+      double fabricCutY) {}
 
   private record Ends(LineEnd head, LineEnd tail) {
-    double at(boolean isHead, double mark) {
-      return (isHead ? head : tail).at(mark);
+    double at(boolean isHead, double mark, double takes, boolean across) {
+      return isHead ? head.at(mark, 0, false) : tail.at(mark, takes, across);
     }
   }
 
   static CutLines of(CutFabric fabric, List<FabricSide> sides) {
     double scale = fabric.scale();
     boolean bias = fabric.isBias();
-    int inNear = sides.get(FabricSide.NEAR_LANE).sideCut();
-    int first = bias ? fabric.bias().nearShort() - inNear : 0;
-    int comb = fabric.cut().full() + inNear + sides.get(FabricSide.FAR_LANE).sideCut();
+    int inNear = cut(sides, FabricSide.NEAR_LANE, FabricSide.NEAR_PAIR);
+    int inFar = cut(sides, FabricSide.FAR_LANE, FabricSide.FAR_PAIR);
+    int past = fabric.past();
+    int first = bias ? fabric.bias().nearShort() - inNear + fabric.bias().lineStrips() - past : 0;
+    int comb = fabric.cut().full() + inNear + inFar + past;
     double apart = bias ? fabric.lineStep() : fabric.stripWidth();
     double from = bias ? (fabric.bias().near() + first * apart) / scale : 0;
     int every = Math.max(1, Rounding.up(comb / (MOST - 1.0)));
@@ -65,14 +80,40 @@ public record CutLines(
     Ends x = fabric.turn() == 0 ? run : stack;
     Ends y = fabric.turn() == 0 ? stack : run;
     double step = apart * every / 2 / scale;
-    double last = from + apart * comb / scale;
+    double last = Math.min(from + apart * comb / scale, end(fabric) / scale);
     double yFrom = fabric.turn() == 2 ? fabric.width() / scale : 0;
+    CutLines lines =
+        new CutLines(
+            past, first, comb, every, from, step, last, x.head(), x.tail(), y.head(), y.tail(),
+            yFrom, List.of());
+    return lines.drawn(fabric, x, y);
+  }
+
+  private static int cut(List<FabricSide> sides, int singles, int paired) {
+    return sides.get(singles).sideCut() + sides.get(paired).sideCut();
+  }
+
+  /** The mark beyond which there is no fabric. */
+  private static double end(CutFabric fabric) {
+    return fabric.isBias() ? fabric.bias().longer() + fabric.bias().shorter() : 2 * fabric.scale();
+  }
+
+  private CutLines drawn(CutFabric fabric, Ends x, Ends y) {
     List<CutPoint> points =
-        IntStream.range(0, 2 * MOST)
-            .mapToObj(i -> point(i, Math.min(last, from + step * (i - i % 2)), x, y, yFrom))
-            .toList();
+        IntStream.range(0, 2 * MOST).mapToObj(i -> point(i, fabric, x, y)).toList();
     return new CutLines(
-        first, comb, every, from, step, last, x.head(), x.tail(), y.head(), y.tail(), yFrom,
+        fabricPast,
+        fabricFirst,
+        fabricComb,
+        fabricEvery,
+        fabricFrom,
+        fabricStep,
+        fabricLast,
+        xHead,
+        xTail,
+        yHead,
+        yTail,
+        fabricYFrom,
         points);
   }
 
@@ -82,7 +123,7 @@ public record CutLines(
     return fabric.isBias()
         ? new Ends(
             new LineEnd(0, fabric.bias().longer() / scale),
-            new LineEnd(fabric.bias().shorter() / scale, LineEnd.FREE))
+            new LineEnd(fabric.bias().shorter() / scale, fabric.bias().longer() / scale))
         : new Ends(
             new LineEnd(-LineEnd.FREE, fabric.plan().stripLength() / scale), new LineEnd(0, 0));
   }
@@ -97,9 +138,30 @@ public record CutLines(
         : new Ends(LineEnd.MARK, LineEnd.MARK);
   }
 
-  private static CutPoint point(int index, double mark, Ends x, Ends y, double yFrom) {
+  private CutPoint point(int index, CutFabric fabric, Ends x, Ends y) {
     boolean head = (index + 1) / 2 % 2 == 0;
+    double mark = Math.min(fabricLast, fabricFrom + fabricStep * (index - index % 2));
+    int shortened = fabric.isBias() ? fabric.bias().nearShort() : 0;
+    int row = fabricFirst - shortened + (2 * (index / 4) + 1) * fabricEvery;
+    double takes = takes(row, index % 4 == 2, fabric) / fabric.scale();
+    boolean turned = fabric.turn() > 0;
     return new CutPoint(
-        mark, Rounding.drawn(x.at(head, mark)), Rounding.drawn(Math.abs(yFrom - y.at(head, mark))));
+        row,
+        mark,
+        takes,
+        Rounding.drawn(x.at(head, mark, takes, turned)),
+        Rounding.drawn(Math.abs(fabricYFrom - y.at(head, mark, takes, !turned))));
+  }
+
+  /** Where not every line is drawn, a whole disc. The end of a square strip lies at 45° as well. */
+  private double takes(int row, boolean outer, CutFabric fabric) {
+    if (row < 1 || row > fabricPast - 1 + fabricEvery) {
+      return 0;
+    }
+    if (fabricEvery > 1) {
+      return fabric.discs().baseCutDiameter();
+    }
+    double takes = fabric.layouts().past().get(row - 1).pastTakes();
+    return outer ? takes - fabric.layouts().biasSetting().squareEnds() : takes;
   }
 }

@@ -33,9 +33,9 @@ public record FabricDisc(
     if (!fabric.isBias()) {
       return placed(inLine(fabric, disc, radius), fabric);
     }
-    int inBand = disc - fabric.bias().cornerDiscs();
+    int inBand = disc - fabric.bias().cornerDiscs() - fabric.bias().lineDiscs();
     return placed(
-        inBand < 0 ? inCorner(fabric.bias(), disc, radius) : inBand(fabric, inBand, radius),
+        inBand < 0 ? outsideBands(fabric.bias(), disc, radius) : inBand(fabric, inBand, radius),
         fabric);
   }
 
@@ -53,6 +53,12 @@ public record FabricDisc(
     double beyond = fabric.straight().full() * fabric.stripWidth();
     return new Spot(
         (2 * (disc % perLine) + 1) * radius, beyond + (2 * (disc / perLine) + 1) * radius);
+  }
+
+  private static Spot outsideBands(BiasPlan plan, int disc, double radius) {
+    return plan.usesLine()
+        ? new Spot((2 * disc + 1) * radius, plan.shorter() - radius)
+        : inCorner(plan, disc, radius);
   }
 
   private static Spot inCorner(BiasPlan plan, int disc, double radius) {

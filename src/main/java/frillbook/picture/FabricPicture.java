@@ -33,6 +33,7 @@ public record FabricPicture(
     @Prefixed("fabric") Turning turning,
     @Prefixed("near") BesideStrips near,
     @Prefixed("far") BesideStrips far,
+    List<PastPoint> pastPoints,
     List<FabricEdgePoint> fabricEdges,
     List<FabricDisc> fabricDiscs,
     @Prefixed("fabric") List<RoundPoint> fabricDiscPoints) {
@@ -66,6 +67,7 @@ public record FabricPicture(
         turning,
         near,
         far,
+        PastPoint.all(fabric, lines.fabricPast()),
         edge(fabric),
         centres,
         RoundPoint.around(centres.stream().map(FabricDisc::centre).toList(), radius, drawn));

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * One of the six places where bias fabric has shorter strips: either corner, and either side of the
- * disc in either corner. Which of them are cut, where some are equally long, is settled in this
- * order.
+ * One of the nine kinds of shorter strips that bias fabric has: in either corner, on either side of
+ * the disc in either corner, past a line of discs, and in either corner again those in pairs. Which
+ * of them are cut, where some are equally long, is settled in this order.
  *
  * @param sideAbove strips here that are longer than the shortest that is cut
  * @param sideReach those that are at least as long
@@ -24,7 +24,10 @@ public record FabricSide(int sideAbove, int sideReach, int sideTies, int sideCut
           CornerStrips::nearRight,
           CornerStrips::nearLeft,
           CornerStrips::farRight,
-          CornerStrips::farLeft);
+          CornerStrips::farLeft,
+          CornerStrips::pastPiece,
+          CornerStrips::nearPair,
+          CornerStrips::farPair);
 
   static final int NEAR_LANE = 0;
   static final int FAR_LANE = 1;
@@ -32,6 +35,8 @@ public record FabricSide(int sideAbove, int sideReach, int sideTies, int sideCut
   static final int NEAR_LEFT = 3;
   static final int FAR_RIGHT = 4;
   static final int FAR_LEFT = 5;
+  static final int NEAR_PAIR = 7;
+  static final int FAR_PAIR = 8;
 
   static List<FabricSide> all(CutFabric fabric) {
     List<FabricSide> sides = new ArrayList<>();

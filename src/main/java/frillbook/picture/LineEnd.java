@@ -14,7 +14,13 @@ public record LineEnd(double from, double most) {
   /** An end at the mark itself. */
   static final LineEnd MARK = new LineEnd(0, FREE);
 
-  double at(double mark) {
-    return Math.max(0, Math.min(mark - from, most));
+  /**
+   * The end of the line at {@code mark} where discs in a line begin {@code takes} before the edge.
+   *
+   * @param across whether it is measured towards that edge, and not along it
+   */
+  double at(double mark, double takes, boolean across) {
+    double end = across ? mark - from : mark - from + takes;
+    return Math.max(0, Math.min(end, across ? most - takes : most));
   }
 }

@@ -31,8 +31,14 @@ import frillbook.strip.Join;
  * @param discLines lines of discs, on straight grain; 0 on the bias
  * @param firstMark where the first cut line meets the edge
  * @param markStep from one cut line to the next along the edge
+ * @param lastMark where the last cut line on the bias meets the edges, from the far corner
  * @param nearDiscPush how far a disc in the near corner is moved in along each edge
  * @param discPush the same in the far corner
+ * @param cornerPairs bias strips of the near corner that are joined to one of the far corner
+ * @param nearUnpaired strips between the near corner and the first of these
+ * @param farUnpaired the same in the far corner
+ * @param lineMatchingDiscs matching discs in a line along a long edge, on the bias
+ * @param lineMark where the cut line that touches the first of them meets both edges; 0 for none
  * @param matchingDiscStart where lines of matching discs begin: from the edge the strips start at,
  *     on the bias from the end of the fabric that is laid out first; 0 where there are none
  */
@@ -55,8 +61,14 @@ public record CutTotals(
     int discLines,
     double firstMark,
     double markStep,
+    double lastMark,
     double nearDiscPush,
     double discPush,
+    int cornerPairs,
+    int nearUnpaired,
+    int farUnpaired,
+    int lineMatchingDiscs,
+    double lineMark,
     double matchingDiscStart) {
 
   static CutTotals of(
@@ -85,15 +97,23 @@ public record CutTotals(
         plan instanceof StraightPlan straight ? straight.lines() : 0,
         isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
         isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
+        plan instanceof BiasPlan bias ? bias.far() : 0,
         plan instanceof BiasPlan bias && bias.cornerDiscs() >= 1 ? bias.nearSlack() / 2 : 0,
         plan instanceof BiasPlan bias && bias.cornerDiscs() >= 2 ? bias.farSlack() / 2 : 0,
+        plan instanceof BiasPlan bias ? bias.pairs() : 0,
+        plan instanceof BiasPlan bias ? bias.nearBefore() : 0,
+        plan instanceof BiasPlan bias ? bias.farBefore() : 0,
+        plan instanceof BiasPlan bias ? bias.lineDiscs() : 0,
+        plan instanceof BiasPlan bias ? bias.lineFirst() : 0,
         matchingDiscStart(plan, sizes));
   }
 
   private static double matchingDiscStart(GrainPlan plan, Sizes sizes) {
     int matchingDiscs = sizes.discs().matchingDiscCount();
     if (plan instanceof BiasPlan bias) {
-      return matchingDiscs > bias.cornerDiscs() ? bias.usableLength() - bias.bandLength() : 0;
+      return matchingDiscs > bias.cornerDiscs() + bias.lineDiscs()
+          ? bias.usableLength() - bias.bandLength()
+          : 0;
     }
     return plan instanceof StraightPlan straight && matchingDiscs > 0
         ? straight.full() * sizes.strip().stripCutWidth()

@@ -26,7 +26,7 @@ class BiasCombTest {
   private static BiasCutting cutting(double width, double stripWidth, boolean diagonal) {
     Pieces pieces = new Pieces(stripWidth, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(diagonal, .5, 1);
-    return new BiasCutting(new Fabric(width, 1, 5), pieces, join, BesideDisc.all(pieces, join));
+    return BiasCutting.of(new Fabric(width, 1, 5), pieces, join);
   }
 
   private static BiasComb comb(double width, double length, int discs) {
@@ -44,7 +44,8 @@ class BiasCombTest {
 
   /**
    * 20 long: from 2 to 28 there is room for thirteen strips. 2, 4, 6 and 8 in either corner and
-   * five of 10 between are 90 along the edge.
+   * five of 10 between are 90 along the edge. Both corners' strips go together in four pairs, each
+   * longer by 2 than its shorter sides: 98.
    */
   @Test
   void stripsGrowThroughOneCornerAndShrinkThroughTheOther() {
@@ -57,24 +58,28 @@ class BiasCombTest {
     assertEquals(13, comb.laneCount());
     assertEquals(4, comb.nearShort());
     assertEquals(4, comb.farShort());
-    assertEquals(90, comb.edge(), 1e-9);
-    assertEquals(joined(90, 13) - 60, comb.over(), 1e-8);
+    assertEquals(4, comb.pairs());
+    assertEquals(98, comb.edge(), 1e-9);
+    assertEquals(joined(98, 13) - 60, comb.over(), 1e-8);
   }
 
-  /** 4 long and 10 wide: 2, three of 4 and 2 are the same strips as on 10 long and 4 wide. */
+  /**
+   * 4 long and 10 wide: 2, three of 4 and 2 are the same strips as on 10 long and 4 wide, and one
+   * pair.
+   */
   @Test
   void aFabricWiderThanLongIsSeenFromItsSide() {
     BiasComb comb = comb(10, 4, 0);
     assertEquals(10, comb.longer());
     assertEquals(4, comb.shorter());
     assertEquals(5, comb.laneCount());
-    assertEquals(16, comb.edge(), 1e-9);
+    assertEquals(18, comb.edge(), 1e-9);
     assertEquals(comb(4, 10, 0), comb);
   }
 
   /**
    * 9 by 9: from 2 to 16 seven strips, 2, 4, 6, 7, 6, 4 and 2. The middle one would be 8, but both
-   * corners shorten it.
+   * corners shorten it. The other six are three pairs, 31 + 3 × 2.
    */
   @Test
   void onASquareTheMiddleStripIsShortenedByBothCorners() {
@@ -82,7 +87,8 @@ class BiasCombTest {
     assertEquals(7, comb.laneCount());
     assertEquals(4, comb.nearShort());
     assertEquals(4, comb.farShort());
-    assertEquals(31, comb.edge(), 1e-9);
+    assertEquals(3, comb.pairs());
+    assertEquals(37, comb.edge(), 1e-9);
     assertEquals(7 * ROOT2, comb.strip(8, 2), 1e-9);
   }
 
@@ -92,6 +98,7 @@ class BiasCombTest {
     BiasComb comb = BiasComb.of(cutting(10, ROOT2, false), 20, 0);
     assertEquals(9, comb.waist(), 1e-9);
     assertEquals(9 * ROOT2, comb.fullStrip(), 1e-9);
+    assertEquals(0, comb.pairs());
     assertEquals(85, comb.edge(), 1e-9);
   }
 
@@ -217,9 +224,8 @@ class BiasCombTest {
   void stripsThatStretchAddMore() {
     Pieces pieces = new Pieces(ROOT2, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(true, .5, 1.06);
-    BiasCutting stretching =
-        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join));
-    double expected = 1.06 * ROOT2 * 90 - 13 * .5 - 60;
+    BiasCutting stretching = BiasCutting.of(new Fabric(10, 1, 5), pieces, join);
+    double expected = 1.06 * ROOT2 * 98 - 13 * .5 - 60;
     assertEquals(expected, BiasComb.of(stretching, 20, 0).over(), 1e-8);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.cutting.Fabric;
-import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
 import java.util.List;
@@ -34,7 +33,7 @@ class BiasCuttingTest {
   private static BiasCutting cutting(double run, int discs, double share, boolean diagonal) {
     Pieces pieces = new Pieces(ROOT2, run, 0, 2 * ROOT2, discs, DISC, .125);
     Join join = new Join(diagonal, 1, 1);
-    return new BiasCutting(new Fabric(10, share, 5), pieces, join, BesideDisc.all(pieces, join));
+    return BiasCutting.of(new Fabric(10, share, 5), pieces, join);
   }
 
   @Test
@@ -63,8 +62,7 @@ class BiasCuttingTest {
   void discsThatAreInNoCornerLieInBands() {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 5, 4, .125);
     Join join = new Join(true, 1, 1);
-    BiasSetting setting =
-        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
+    BiasSetting setting = BiasCutting.of(new Fabric(10, 1, 5), pieces, join).setting();
     assertEquals(2, setting.perBand());
     assertEquals(12, setting.endsBand());
     assertEquals(8, setting.cornersBand());
@@ -75,8 +73,7 @@ class BiasCuttingTest {
   void aBandHoldsAtLeastOneDisc() {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 2, 11, .125);
     Join join = new Join(true, 1, 1);
-    BiasSetting setting =
-        new BiasCutting(new Fabric(10, 1, 5), pieces, join, BesideDisc.all(pieces, join)).setting();
+    BiasSetting setting = BiasCutting.of(new Fabric(10, 1, 5), pieces, join).setting();
     assertEquals(1, setting.perBand());
     assertEquals(22, setting.endsBand());
   }
@@ -97,12 +94,13 @@ class BiasCuttingTest {
   }
 
   /**
-   * 20 long and no discs: 2, 4, 6, 8, five of 10, and 8, 6, 4, 2 are 90√2 less thirteen seams of 1,
-   * 114.279. A run a hair longer than that and one seam is not enough.
+   * 20 long and no discs: 2, 4, 6, 8, five of 10, and 8, 6, 4, 2 are 90√2, and 2√2 more for each of
+   * four pairs. Less thirteen seams of 1 that is 125.593. A run a hair longer than that and one
+   * seam is not enough.
    */
   @Test
   void justEnoughIsEnough() {
-    double yield = 90 * ROOT2 - 13;
+    double yield = 98 * ROOT2 - 13;
     assertTrue(cutting(yield + 1, 0).attempt(4, 0).enough());
     assertFalse(cutting(yield + 1.00001, 0).attempt(4, 0).enough());
   }
@@ -126,12 +124,20 @@ class BiasCuttingTest {
 
   private static final BesidePieces NOTHING = new BesidePieces(0, 0, 0, 0);
 
+  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0, 0);
+
   private static BiasTrial trial(double ends, double corners) {
-    return new BiasTrial(1, 5, comb(ends), comb(corners), NOTHING, NOTHING, true, 0);
+    return trial(ends, corners, -1);
+  }
+
+  private static BiasTrial trial(double ends, double corners, double line) {
+    BiasComb lined = comb(line);
+    return new BiasTrial(
+        1, 5, comb(ends), comb(corners), lined, NOTHING, NOTHING, NONE_PAST, true, 0);
   }
 
   private static BiasComb comb(double over) {
-    return new BiasComb(10, 10, 10, 2, 8, 2, 0, 0, 4, 4, 0, 0, 40, 14, true, over);
+    return new BiasComb(10, 10, 10, 2, 8, 2, 0, 0, 4, 4, 0, 0, 0, 40, 14, true, over);
   }
 
   @Test
@@ -144,40 +150,51 @@ class BiasCuttingTest {
     assertFalse(trial(2, 2.0000004).usesCorners());
   }
 
-  /** 20 long, no discs: 2√2, 4√2, 6√2, 8√2 out of either corner. */
+  @Test
+  void aLineIsUsedOnlyWhereNothingPlainerIsEnough() {
+    assertTrue(trial(-2, -1, 1).usesLine());
+    assertFalse(trial(-2, -1, 1).usesCorners());
+    assertEquals(1, trial(-2, -1, 1).better().over());
+    assertFalse(trial(-1, 0, 1).usesLine());
+    assertTrue(trial(-1, 0, 1).usesCorners());
+    assertFalse(trial(0, -1, 1).usesLine());
+    assertFalse(trial(-1, -2, -.5).usesLine());
+  }
+
+  /** 20 long, no discs: between 2√2, 4√2, 6√2, 8√2 and 10√2 lie means of 3√2, 5√2, 7√2, 9√2. */
   @Test
   void stripsInTheCornersGrowByTwiceTheirWidth() {
     BiasCutting cutting = cutting(94, 0);
     List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(4, 0));
-    assertEquals(24, rows.size());
+    assertEquals(32, rows.size());
     for (int number = 1; number <= 5; number++) {
-      double length = number <= 4 ? 2 * number * ROOT2 : 0;
+      double length = number <= 4 ? (2 * number + 1) * ROOT2 : 0;
       assertEquals(number, rows.get(number - 1).cornerNo());
-      assertEquals(length, rows.get(number - 1).nearLane(), 1e-9);
-      assertEquals(length, rows.get(number - 1).farLane(), 1e-9);
+      assertEquals(length, rows.get(number - 1).nearPair(), 1e-9);
+      assertEquals(length, rows.get(number - 1).farPair(), 1e-9);
+      assertEquals(0, rows.get(number - 1).nearLane());
       assertEquals(0, rows.get(number - 1).nearRight());
       assertEquals(0, rows.get(number - 1).farLeft());
     }
   }
 
   /**
-   * 10 by 10, no discs: 2, 4, 6, 8 and back. On 9 by 9 the middle of seven is offered once only, in
-   * the near corner and 7√2 long.
+   * On 9 by 9 without discs the middle of seven is offered once only, in the near corner and 7√2
+   * long. The others are pairs, and count as 3√2, 5√2 and 7√2.
    */
   @Test
   void aStripOfBothCornersIsOfferedOnce() {
     Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 0, DISC, .125);
     Join join = new Join(true, 1, 1);
-    BiasCutting square =
-        new BiasCutting(new Fabric(9, 1, 9), pieces, join, BesideDisc.all(pieces, join));
+    BiasCutting square = BiasCutting.of(new Fabric(9, 1, 9), pieces, join);
     List<CornerStrips> rows = square.cornerStrips(square.attempt(1, 0));
     assertEquals(7 * ROOT2, rows.get(3).nearLane(), 1e-9);
-    assertEquals(6 * ROOT2, rows.get(2).farLane(), 1e-9);
+    assertEquals(7 * ROOT2, rows.get(2).farPair(), 1e-9);
     assertEquals(0, rows.get(3).farLane());
-    assertEquals(List.of(7, 6, 6, 4, 4, 2, 2), edges(square.odd(rows), 7));
+    assertEquals(List.of(7, 7, 7, 5, 5, 3, 3), edges(square.odd(rows), 7));
   }
 
-  private static List<Integer> edges(List<OddPiece> odds, int count) {
+  private static List<Integer> edges(List<BiasOdd> odds, int count) {
     return odds.stream().limit(count).map(o -> (int) Math.round(o.odd() / ROOT2)).toList();
   }
 
@@ -226,8 +243,7 @@ class BiasCuttingTest {
   void sixStripsMayLieBesideADisc() {
     Pieces pieces = new Pieces(1, 94, 0, 2, 1, 12, .125);
     Join join = new Join(true, .5, 1);
-    BiasCutting cutting =
-        new BiasCutting(new Fabric(30, 1, 40), pieces, join, BesideDisc.all(pieces, join));
+    BiasCutting cutting = BiasCutting.of(new Fabric(30, 1, 40), pieces, join);
     List<CornerStrips> rows = cutting.cornerStrips(cutting.attempt(1, 0));
     assertEquals(6 * ROOT2 - 6, rows.get(5).nearRight(), 1e-8);
     assertEquals(0, rows.get(5).nearLeft());
@@ -271,15 +287,14 @@ class BiasCuttingTest {
   }
 
   /**
-   * Three discs of 3 side by side take one band of 3 off 23, and the strips on the 20 left add 90√2
+   * Three discs of 3 side by side take one band of 3 off 23, and the strips on the 20 left add 98√2
    * − 13 as above. With two of them in the corners the third would take a band all the same.
    */
   @Test
   void discsThatFillABandLeaveTheCornersFree() {
     Pieces pieces = new Pieces(ROOT2, 100, 0, 2 * ROOT2, 3, 3, .125);
     Join join = new Join(true, 1, 1);
-    BiasCutting cutting =
-        new BiasCutting(new Fabric(10, 1, 23), pieces, join, BesideDisc.all(pieces, join));
+    BiasCutting cutting = BiasCutting.of(new Fabric(10, 1, 23), pieces, join);
     BiasFinding finding = BiasFinding.of(cutting, true, 1);
     BiasPlan plan = finding.plan().orElseThrow();
     assertFalse(plan.usesCorners());
@@ -288,7 +303,7 @@ class BiasCuttingTest {
     assertEquals(20, plan.longer());
     assertEquals(5, plan.full());
     assertEquals(0, finding.corners().get(0).nearRight());
-    assertEquals(90 * ROOT2 - 13 - 99, finding.trials().get(0).better().over(), 1e-8);
+    assertEquals(98 * ROOT2 - 13 - 99, finding.trials().get(0).better().over(), 1e-8);
   }
 
   @Test

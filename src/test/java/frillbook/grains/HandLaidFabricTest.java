@@ -10,7 +10,6 @@ import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
-import frillbook.cutting.OddRow;
 import frillbook.cutting.Pieces;
 import frillbook.cutting.StripsCut;
 import frillbook.cutting.Tally;
@@ -192,7 +191,7 @@ class HandLaidFabricTest {
         switch (grain) {
           case CROSSWISE -> second.crosswise();
           case LENGTHWISE -> second.lengthwise();
-          case BIAS -> second.bias();
+          case BIAS -> second.bias().piece();
         };
     assertEquals(2, second.oddNo());
     assertEquals(chosen.odd(), second.oddPiece());

@@ -34,7 +34,19 @@ record BiasCorner(
             across(depth, start + length),
             across(outer, start + length + shift),
             across(outer, start + shift));
-    return new PlacedStrip(corners, length, full, false);
+    return new PlacedStrip(corners, length, full, false, false);
+  }
+
+  /** A strip that ends on both edges of the corner, as it lies there. */
+  PlacedStrip whole(double depth, double length) {
+    double outer = depth + stripWidth;
+    List<Point> corners =
+        List.of(
+            across(depth, -depth),
+            across(depth, depth),
+            across(outer, outer),
+            across(outer, -outer));
+    return new PlacedStrip(corners, length, false, true, false);
   }
 
   /** Where the side of a strip at {@code depth} first has room for the whole width. */

@@ -3,6 +3,7 @@ package frillbook.layout;
 import frillbook.bias.BesideDisc;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.CornerStrips;
+import frillbook.bias.PastDisc;
 import frillbook.discs.DiscSizes;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,8 +11,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Where bias strips and discs lie: strips side by side from the near corner to the far one, a disc
- * in either corner or none with pieces of strip beside it, other discs in bands across the end of
- * the fabric.
+ * in either corner or none with pieces of strip beside it, or discs in a line along the long edge
+ * that full strips come to first, and other discs in bands across the end of the fabric.
  *
  * @param perBand discs side by side in a band
  * @param slanting whether the ends of the strips lie along the longer side of the fabric
@@ -20,11 +21,15 @@ record BiasPlaces(
     BiasPlan plan, int perBand, double fabricWidth, double stripWidth, boolean slanting) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  /** Full strips, then side by side of the layout: near, far, right and left of either disc. */
-  List<PlacedStrip> strips(List<CornerStrips> corners, List<BesideDisc> beside) {
+  /**
+   * Full strips, then side by side of the layout: near, far, right and left of either disc, past
+   * the line of discs, and last those in pairs.
+   */
+  List<PlacedStrip> strips(
+      List<CornerStrips> corners, List<BesideDisc> beside, List<PastDisc> past) {
     List<PlacedStrip> strips = new ArrayList<>();
     for (int i = 0; i < plan.full(); i++) {
-      double depth = plan.near() / ROOT2 + (plan.nearShort() + i) * stripWidth;
+      double depth = plan.near() / ROOT2 + (plan.nearShort() + plan.lineStrips() + i) * stripWidth;
       add(strips, near(), depth, near().firstStart(depth), plan.stripLength(), true);
     }
     addLanes(strips, near(), plan.near(), corners, CornerStrips::nearLane);
@@ -41,7 +46,34 @@ record BiasPlaces(
     for (BesideDisc row : beside) {
       addLeft(strips, far(), depth(row, plan.farSlack()), piece(corners, row).farLeft());
     }
+    for (PastDisc row : past) {
+      addPast(strips, row, corners.get(row.pastNo() - 1).pastPiece());
+    }
+    addPairs(strips, near(), plan.near(), corners, CornerStrips::nearPair);
+    addPairs(strips, far(), plan.far(), corners, CornerStrips::farPair);
     return strips;
+  }
+
+  /** From the long edge, or from the far short edge, up to the discs. */
+  private void addPast(List<PlacedStrip> strips, PastDisc row, double length) {
+    double first = plan.near() + plan.nearShort() * stripWidth * ROOT2;
+    double depth = first / ROOT2 + (row.pastNo() - 1) * stripWidth;
+    double end = depth - ROOT2 * Math.max(0, row.pastReach() - plan.pastRoom());
+    add(strips, near(), depth, end - length, length, false);
+  }
+
+  private void addPairs(
+      List<PlacedStrip> strips,
+      BiasCorner corner,
+      double first,
+      List<CornerStrips> rows,
+      ToDoubleFunction<CornerStrips> lane) {
+    for (CornerStrips row : rows) {
+      double length = lane.applyAsDouble(row);
+      if (length > 0) {
+        strips.add(corner.whole(first / ROOT2 + (row.cornerNo() - 1) * stripWidth, length));
+      }
+    }
   }
 
   private void addLanes(
@@ -96,7 +128,12 @@ record BiasPlaces(
     if (plan.cornerDiscs() >= 2) {
       discs.add(inCorner(far(), diameter, plan.farSlack()));
     }
-    for (int i = 0; i < sizes.matchingDiscCount() - plan.cornerDiscs(); i++) {
+    for (int i = 0; i < plan.lineDiscs(); i++) {
+      double along = (i + 0.5) * diameter;
+      discs.add(new PlacedDisc(near().at(along, plan.shorter() - diameter / 2), diameter));
+    }
+    int placed = discs.size();
+    for (int i = 0; i < sizes.matchingDiscCount() - placed; i++) {
       discs.add(new PlacedDisc(inBand(i / perBand, i % perBand, diameter), diameter));
     }
     return discs;

@@ -77,7 +77,23 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
   }
 
   private Coordinate biasDisc(int disc) {
-    return disc < sheet.cornerDiscs() ? inCorner(disc == 1) : inBand(disc - sheet.cornerDiscs());
+    if (disc < sheet.lineDiscs()) {
+      return onLongEdge(disc);
+    }
+    return disc < sheet.cornerDiscs() ? inCorner(disc == 1) : inBand(disc - outsideBands());
+  }
+
+  /** Of the matching discs on the bias those that are in no straight band. */
+  private int outsideBands() {
+    return sheet.cornerDiscs() + sheet.lineDiscs();
+  }
+
+  /** Side by side from the near short edge, along the long edge that lies off the near corner. */
+  private Coordinate onLongEdge(int disc) {
+    double diameter = sheet.discDiameter();
+    double shorter = Math.min(sheet.stripsLength(), sheet.fabricWidth());
+    Coordinate place = new Coordinate((disc + 0.5) * diameter, shorter - diameter / 2);
+    return placed(place, fromCorner(sheet));
   }
 
   /** Lines of matching discs against each other, from the edge that the strips' ends lie on. */
@@ -112,7 +128,12 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
 
   /** The first cut line. */
   LineString firstLine() {
-    return (LineString) frame.transform(line(across(sheet.firstMark())));
+    return lineAt(sheet.firstMark());
+  }
+
+  /** The line that meets the edge, on the bias both edges, at {@code mark}. */
+  LineString lineAt(double mark) {
+    return (LineString) frame.transform(line(across(mark)));
   }
 
   /** All cut lines, from edge to edge and beyond. */
@@ -125,7 +146,7 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
    * cut.
    */
   List<Polygon> strips() {
-    List<Coordinate> discs = sheet.isBias() ? discs().subList(0, sheet.cornerDiscs()) : discs();
+    List<Coordinate> discs = sheet.isBias() ? discs().subList(0, outsideBands()) : discs();
     List<Double> depths = depths();
     return IntStream.range(1, depths.size())
         .boxed()
@@ -158,7 +179,37 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
     double from = Math.max(first.getMinX(), second.getMinX() - slant);
     double to = Math.min(first.getMaxX(), second.getMaxX() - slant);
     boolean gone = first.isNull() || second.isNull() || to - from < NOTHING;
+    if (isPaired(depth, next)) {
+      return Stream.of(whole(first, second));
+    }
     return gone ? Stream.of() : new ChalkedLane(this, depth, next, slant, from, to).strips(discs);
+  }
+
+  /** Strips of pairs are counted from the first line off their corner. */
+  private boolean isPaired(double depth, double next) {
+    double beyond = sheet.stripsLength() + sheet.fabricWidth() - next * ROOT2;
+    return sheet.isBias()
+        && (sheet.isPairedNear(number(depth * ROOT2, sheet.firstMark()))
+            || sheet.isPairedFar(number(beyond, sheet.lastMark())));
+  }
+
+  private long number(double mark, double first) {
+    return Math.round((mark - first) / sheet.markStep()) + 1;
+  }
+
+  /** From edge to edge on both sides, as it lies. */
+  private Polygon whole(Envelope first, Envelope second) {
+    Coordinate corner = new Coordinate(first.getMinX(), first.getMinY());
+    Polygon strip =
+        GEOMETRY.createPolygon(
+            new Coordinate[] {
+              corner,
+              new Coordinate(first.getMaxX(), first.getMinY()),
+              new Coordinate(second.getMaxX(), second.getMinY()),
+              new Coordinate(second.getMinX(), second.getMinY()),
+              corner
+            });
+    return (Polygon) frame.transform(strip);
   }
 
   private LineString line(double depth) {

@@ -77,7 +77,7 @@ public record CutLayout(
                   plan.usableLength(),
                   sizes.usableWidth(),
                   plan,
-                  places.strips(layouts.corners(), layouts.beside()),
+                  places.strips(layouts.corners(), layouts.beside(), layouts.past()),
                   places.discs(sizes.discs()));
             });
   }

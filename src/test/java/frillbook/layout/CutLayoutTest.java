@@ -103,8 +103,9 @@ class CutLayoutTest {
     var side = new LineSegment(corners[0], corners[1]);
     var opposite = new LineSegment(corners[3], corners[2]);
     String what = laid.what() + strip;
-    assertEquals(strip.length(), side.getLength(), CLOSE, what);
-    assertEquals(strip.length(), opposite.getLength(), CLOSE, what);
+    assertEquals(strip.length(), (side.getLength() + opposite.getLength()) / 2, CLOSE, what);
+    double leans = strip.paired() ? 2 * laid.stripWidth() : 0;
+    assertEquals(leans, Math.abs(side.getLength() - opposite.getLength()), CLOSE, what);
     assertEquals(laid.stripWidth(), side.distancePerpendicular(corners[2]), CLOSE, what);
     assertEquals(laid.stripWidth(), side.distancePerpendicular(corners[3]), CLOSE, what);
     double end = corners[1].distance(corners[2]);
@@ -117,21 +118,60 @@ class CutLayoutTest {
     int seen = 0;
     for (Laid laid : sample.stream().filter(Laid::slanting).toList()) {
       for (PlacedStrip strip : laid.layout().strips()) {
-        assertEquals(1, slant(strip), () -> laid.what() + strip);
-        seen++;
+        if (!strip.paired()) {
+          assertEquals(1, slant(OnFabric.polygon(strip)), () -> laid.what() + strip);
+          seen++;
+        }
       }
     }
     assertTrue(seen > Laid.share(1000), "too few slanting strips: " + seen);
+  }
+
+  /** Next to each other in length, so that they can be listed so. */
+  @Test
+  void twoCornerStripsOfAPairMakeAStripThatSlantsLikeTheOthers() {
+    int seen = 0;
+    for (Laid laid : sample) {
+      List<PlacedStrip> paired = paired(laid);
+      assertEquals(0, paired.size() % 2, laid.what());
+      for (int i = 0; i < paired.size(); i += 2) {
+        CornerPair pair = new CornerPair(paired.get(i), paired.get(i + 1), laid);
+        assertEquals(pair.length(), pair.joined().length(), CLOSE, laid.what());
+        assertEquals(1, slant(pair.joined().outline()), laid.what());
+        seen++;
+      }
+    }
+    assertTrue(seen > Laid.share(500), "too few pairs: " + seen);
+  }
+
+  @Test
+  void aStripOfAPairIsCutWithItsPartner() {
+    for (Laid laid : sample) {
+      List<PlacedStrip> paired = paired(laid);
+      for (int i = 0; i < paired.size(); i += 2) {
+        assertEquals(paired.get(i).cut(), paired.get(i + 1).cut(), laid.what());
+      }
+    }
+  }
+
+  private static List<PlacedStrip> paired(Laid laid) {
+    return laid.layout().strips().stream().filter(PlacedStrip::paired).toList();
+  }
+
+  @Test
+  void theSampleHasDiscsInALine() {
+    long lined = sample.stream().filter(laid -> laid.lineDiscs() > 0).count();
+    assertTrue(lined >= Laid.share(20), () -> "lines of discs: " + lined);
   }
 
   /**
    * 1 or −1; a mirror image has the other sign, a turned copy the same. Going round anticlockwise,
    * whether the turn from a long side, which lies at 45°, into an end, which does not, is blunt.
    */
-  private static int slant(PlacedStrip strip) {
-    Coordinate[] corners = OnFabric.polygon(strip).getCoordinates();
+  private static int slant(Polygon strip) {
+    Coordinate[] corners = strip.getCoordinates();
     if (!Orientation.isCCW(corners)) {
-      corners = OnFabric.polygon(strip).reverse().getCoordinates();
+      corners = strip.reverse().getCoordinates();
     }
     for (int i = 0; i < 3; i++) {
       double dx = corners[i + 1].x - corners[i].x;

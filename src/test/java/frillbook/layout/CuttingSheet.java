@@ -15,6 +15,11 @@ import java.util.List;
  *
  * @param perLine matching discs in a line, as the sheet's sentence says; straight grain only
  * @param cornerDiscs matching discs in the corners, as the sentence says; bias only
+ * @param lineDiscs matching discs in a line along the long edge, as the sentence says; bias only
+ * @param lineMark where the cut line that touches the first of these meets both edges
+ * @param cornerPairs strips of the near corner that are joined to one of the far corner
+ * @param nearUnpaired strips between the near corner and the first of these
+ * @param farUnpaired the same in the far corner
  * @param discDiameter of a matching disc; 0 where there is none
  * @param shorter lengths of the shorter strips
  * @param slanting whether the ends of strips are cut along the longer side of the fabric
@@ -25,11 +30,17 @@ record CuttingSheet(
     double fabricWidth,
     double firstMark,
     double markStep,
+    double lastMark,
     double nearDiscPush,
     double discPush,
     double matchingDiscStart,
     int perLine,
     int cornerDiscs,
+    int lineDiscs,
+    double lineMark,
+    int cornerPairs,
+    int nearUnpaired,
+    int farUnpaired,
     int matchingDiscs,
     double discDiameter,
     int fullStrips,
@@ -53,11 +64,17 @@ record CuttingSheet(
         (fabric.fabricWidth() - 2 * fabric.selvage()) * (1 - fabric.washShrinkWidth()),
         cut.firstMark(),
         cut.markStep(),
+        cut.lastMark(),
         cut.nearDiscPush(),
         cut.discPush(),
         cut.matchingDiscStart(),
         perLine(cutting, fabric.grain()),
         laid.isBias() ? cutting.layouts().bias().orElseThrow().cornerDiscs() : 0,
+        cut.lineMatchingDiscs(),
+        cut.lineMark(),
+        cut.cornerPairs(),
+        cut.nearUnpaired(),
+        cut.farUnpaired(),
         matchingDiscs.cutCount(),
         matchingDiscs.size().map(CutPiece.Size::cutLength).orElse(0.0),
         full.cutCount(),
@@ -80,6 +97,16 @@ record CuttingSheet(
     };
   }
 
+  /** Whether the strip {@code number}, from 1, off the near corner is one of a pair. */
+  boolean isPairedNear(long number) {
+    return number > nearUnpaired && number <= nearUnpaired + cornerPairs;
+  }
+
+  /** The same off the far corner. */
+  boolean isPairedFar(long number) {
+    return number > farUnpaired && number <= farUnpaired + cornerPairs;
+  }
+
   boolean isBias() {
     return grain == Grain.BIAS;
   }
@@ -88,6 +115,6 @@ record CuttingSheet(
    * Of the fabric that strips are cut from: on the bias a band of matching discs is cut off first.
    */
   double stripsLength() {
-    return isBias() && matchingDiscs > cornerDiscs ? matchingDiscStart : fabricLength;
+    return isBias() && matchingDiscs > cornerDiscs + lineDiscs ? matchingDiscStart : fabricLength;
   }
 }

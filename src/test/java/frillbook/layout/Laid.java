@@ -95,6 +95,11 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
     return plan.cutting().orElseThrow().cut().orElseThrow().total();
   }
 
+  /** Matching discs in a line along the long edge; on the bias. */
+  int lineDiscs() {
+    return isBias() ? plan.cutting().orElseThrow().layouts().bias().orElseThrow().lineDiscs() : 0;
+  }
+
   double stripWidth() {
     return plan.sizes().strip().stripCutWidth();
   }

@@ -64,7 +64,9 @@ class MaximalTest {
     return Stream.of(
             List.of(beyond(at, 1, 0), at.get(1), at.get(2), beyond(at, 2, 3)),
             List.of(at.get(0), beyond(at, 0, 1), beyond(at, 3, 2), at.get(3)))
-        .map(corners -> new PlacedStrip(corners, strip.length() + HAIR, false, false))
+        .map(
+            corners ->
+                new PlacedStrip(corners, strip.length() + HAIR, false, strip.paired(), false))
         .map(OnFabric::polygon);
   }
 

@@ -40,7 +40,7 @@ record StraightPlaces(Grain grain, StraightPlan plan, double stripWidth) {
             at(plan.stripLength(), low),
             at(plan.stripLength(), high),
             at(start, high));
-    return new PlacedStrip(corners, length, full, false);
+    return new PlacedStrip(corners, length, full, false, false);
   }
 
   List<PlacedDisc> discs(DiscSizes sizes) {

@@ -29,20 +29,22 @@ class BiasFabricByHandTest {
     assertEquals(5, picture.fabricShift());
   }
 
-  /** The shortest of the 20 is 110; the other 19 are longer. */
+  /** The shortest of the 20 is 115; the other 19 are longer. */
   @Test
   void oneOfTheShorterStripsIsTheShortest() {
     assertEquals(19, picture.oddSure());
     assertEquals(1, picture.oddTies());
   }
 
-  /** 120 … 200 and the 110 itself in the near corner; 111.03 … 201.03 in the far one. */
+  /** 200 and pairs of 125 … 195, the 115 itself, in the near corner; 201.03 and 116.03 … 196.03. */
   @Test
   void tenStripsComeFromEitherCorner() {
-    assertEquals(new FabricSide(9, 10, 1, 10), picture.fabricSides().get(FabricSide.NEAR_LANE));
-    assertEquals(new FabricSide(10, 10, 0, 10), picture.fabricSides().get(FabricSide.FAR_LANE));
-    assertEquals(new FabricSide(0, 0, 0, 0), picture.fabricSides().get(FabricSide.NEAR_RIGHT));
-    assertEquals(new FabricSide(0, 0, 0, 0), picture.fabricSides().get(FabricSide.FAR_LEFT));
+    assertEquals(new FabricSide(1, 1, 1, 1), picture.fabricSides().get(FabricSide.NEAR_LANE));
+    assertEquals(new FabricSide(1, 1, 1, 1), picture.fabricSides().get(FabricSide.FAR_LANE));
+    assertEquals(new FabricSide(8, 9, 1, 9), picture.fabricSides().get(FabricSide.NEAR_PAIR));
+    assertEquals(new FabricSide(9, 9, 0, 9), picture.fabricSides().get(FabricSide.FAR_PAIR));
+    assertEquals(new FabricSide(0, 0, 1, 0), picture.fabricSides().get(FabricSide.NEAR_RIGHT));
+    assertEquals(new FabricSide(0, 0, 1, 0), picture.fabricSides().get(FabricSide.FAR_LEFT));
   }
 
   /**

@@ -47,6 +47,10 @@ class FabricPictureTest {
       return line(strips.besidePoints().stream().map(p -> at(p.besideX(), p.besideY())));
     }
 
+    LineString pastDiscs() {
+      return line(picture.pastPoints().stream().map(p -> at(p.pastX(), p.pastY())));
+    }
+
     private Coordinate at(double x, double y) {
       return new Coordinate(x * scale(), y * scale());
     }
@@ -54,7 +58,7 @@ class FabricPictureTest {
     /** All lines but the edge of the fabric. */
     Geometry drawnLines() {
       return GEOMETRY.createMultiLineString(
-          new LineString[] {cuts(), round(picture.near()), round(picture.far())});
+          new LineString[] {cuts(), round(picture.near()), round(picture.far()), pastDiscs()});
     }
 
     Polygon edge() {
@@ -177,6 +181,7 @@ class FabricPictureTest {
   void everyStripThatIsCutIsDrawn() {
     int compared = 0;
     int beside = 0;
+    int pastDiscs = 0;
     for (Laid one : sample) {
       if (one.picture().cutLines().fabricEvery() > 1 || one.picture().fabricLeft() > 0) {
         continue;
@@ -184,7 +189,8 @@ class FabricPictureTest {
       IndexedFacetDistance lines = new IndexedFacetDistance(one.lines());
       for (PlacedStrip strip : one.layout().strips()) {
         if (strip.cut()) {
-          boolean divided = one.isBias() && isBesideDisc(one, strip);
+          boolean past = one.isBias() && isPastDiscs(one, strip);
+          boolean divided = past || one.isBias() && isBesideDisc(one, strip);
           Geometry outline = one.isBias() ? longSides(strip) : polygon(strip).getBoundary();
           assertTrue(
               !divided || isDrawn(endBesideDisc(one, strip), lines, one),
@@ -192,11 +198,13 @@ class FabricPictureTest {
           assertTrue(isDrawn(outline, lines, one), () -> one.what() + ": not drawn: " + strip);
           compared++;
           beside += divided ? 1 : 0;
+          pastDiscs += past ? 1 : 0;
         }
       }
     }
     assertTrue(compared > BRIEFS * 25 / 4, "too few strips: " + compared);
     assertTrue(beside > BRIEFS / 4, "too few strips beside discs: " + beside);
+    assertTrue(pastDiscs > BRIEFS / 4, "too few strips past discs: " + pastDiscs);
   }
 
   /** Looked at every tenth of the way along each side. */
@@ -206,7 +214,10 @@ class FabricPictureTest {
         .allMatch(at -> lines.isWithinDistance(GEOMETRY.createPoint(at), one.near()));
   }
 
-  /** As many gaps between lines as strips from edge to edge: what stays over is not drawn. */
+  /**
+   * As many gaps between lines as strips from edge to edge: what stays over is not drawn. Only past
+   * a line of discs the lines go on, whichever of the strips are cut.
+   */
   @Test
   void noStripThatStaysOverIsDrawn() {
     int over = 0;
@@ -214,8 +225,10 @@ class FabricPictureTest {
       long ordinary =
           one.layout().strips().stream()
               .filter(strip -> strip.cut() && !isBesideDisc(one, strip))
+              .filter(strip -> !isPastDiscs(one, strip))
               .count();
-      assertEquals(ordinary, one.picture().cutLines().fabricComb(), one.what());
+      int past = one.picture().cutLines().fabricPast();
+      assertEquals(ordinary + past, one.picture().cutLines().fabricComb(), one.what());
       over += (int) one.layout().strips().stream().filter(strip -> !strip.cut()).count();
     }
     assertTrue(over > BRIEFS * 5 / 8, "too few strips stay over: " + over);
@@ -254,11 +267,28 @@ class FabricPictureTest {
       return !strip.full();
     }
     var plan = one.drawn().plan().cutting().orElseThrow().layouts().bias().orElseThrow();
+    double fromNear = fromNear(one, strip);
+    return fromNear < plan.near() || fromNear > plan.longer() + plan.shorter() - plan.far();
+  }
+
+  /** Whether a strip lies in the row of those that begin at the line through the first disc. */
+  private static boolean isPastDiscs(Laid one, PlacedStrip strip) {
+    int past = one.picture().cutLines().fabricPast();
+    if (past == 0) {
+      return false;
+    }
+    var plan = one.drawn().plan().cutting().orElseThrow().layouts().bias().orElseThrow();
+    double step = one.drawn().plan().sizes().cutLineStep();
+    double fromNear = fromNear(one, strip);
+    return fromNear > plan.lineFirst() && fromNear < plan.lineFirst() + past * step;
+  }
+
+  /** Where the line along the strip's middle meets the edges, from the near corner. */
+  private static double fromNear(Laid one, PlacedStrip strip) {
     var middle = polygon(strip).getCentroid();
     double width = one.layout().width();
     boolean lengthwise = one.picture().fabricTurn() == 0;
-    double fromNear = middle.getX() + (lengthwise ? middle.getY() : width - middle.getY());
-    return fromNear < plan.near() || fromNear > plan.longer() + plan.shorter() - plan.far();
+    return middle.getX() + (lengthwise ? middle.getY() : width - middle.getY());
   }
 
   @Test

@@ -104,7 +104,7 @@ class LanesByHandTest {
     assertEquals(9, lines.fabricComb());
     assertEquals(0, lines.fabricFrom());
     assertEquals(20.25 / 53, lines.fabricLast(), 1e-9);
-    assertEquals(new CutLines.CutPoint(0, 0, 1), lines.fabricCuts().get(0));
+    assertEquals(new CutLines.CutPoint(1, 0, 0, 0, 1), lines.fabricCuts().get(0));
     assertEquals(0, lines.fabricCuts().get(1).fabricCutY());
     assertEquals(.042, lines.fabricCuts().get(2).fabricCutX(), 1e-9);
     assertEquals(0, lines.fabricCuts().get(2).fabricCutY());

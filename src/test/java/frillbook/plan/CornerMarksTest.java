@@ -9,29 +9,31 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What a person marks on bias fabric with a matching disc, 19 7/8 in across, in its corners; by
- * hand.
+ * hand. Two would lie in a line, were the strips not 9 1/4 in wide: their lines are 13.08 apart,
+ * more than 19.875 × (2 − √2) = 11.64.
  */
 class CornerMarksTest {
-  private static CutTotals total(int cushions) {
-    Briefs bias = Briefs.inch().with(Grain.BIAS).with("quantity", cushions);
-    return WorkedOrders.work(bias).total();
+  private static CutTotals total(int matchingDiscs) {
+    Briefs bias = Briefs.inch().with(Grain.BIAS).with("matching_discs", matchingDiscs);
+    return WorkedOrders.work(matchingDiscs == 1 ? bias : bias.with("frill_height", 9)).total();
   }
 
   /** A line at 45° that touches a disc in the corner meets the edge at d(1 + 1/√2). */
   @Test
   void theFirstLineTouchesTheNearMatchingDisc() {
     assertEquals(19.875 * 1.7071067812, total(2).firstMark(), 1e-8);
-    assertEquals(2.25 * 1.4142135624, total(2).markStep(), 1e-9);
+    assertEquals(9.25 * 1.4142135624, total(2).markStep(), 1e-8);
+    assertEquals(0, total(2).lineMatchingDiscs());
   }
 
   /**
-   * 90 in bought, 53 wide: 90 + 53 − 2 × 33.928747 = 75.142506 hold 23 steps of 3.181981 and leave
-   * 1.956954, half of it along either edge.
+   * 162 in bought, 53 wide: 162 + 53 − 2 × 33.928747 = 147.142505 hold 11 steps of 13.081475 and
+   * leave 3.246275, half of it along either edge.
    */
   @Test
   void theFarMatchingDiscIsMovedInUntilTheLastLineTouchesIt() {
-    assertEquals(90, total(2).buyLength());
-    assertEquals(.978477, total(2).discPush(), 5e-7);
+    assertEquals(162, total(2).buyLength());
+    assertEquals(1.623138, total(2).discPush(), 5e-7);
   }
 
   @Test

@@ -1,5 +1,7 @@
-package frillbook.cutting;
+package frillbook.grains;
 
+import frillbook.bias.BiasOdd;
+import frillbook.cutting.OddPiece;
 import frillbook.naming.Prefixed;
 
 /**
@@ -13,6 +15,6 @@ public record OddRow(
     int oddNo,
     @Prefixed("crosswise") OddPiece crosswise,
     @Prefixed("lengthwise") OddPiece lengthwise,
-    @Prefixed("bias") OddPiece bias,
+    @Prefixed("bias") BiasOdd bias,
     double oddPiece,
     double oddJoined) {}

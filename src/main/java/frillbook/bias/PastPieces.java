@@ -1,0 +1,35 @@
+package frillbook.bias;
+
+import frillbook.measure.Rounding;
+import java.util.function.Predicate;
+
+/**
+ * What the strips that are cut past a line of discs add to the run.
+ *
+ * @param room from the first cut line to the one through the far end of the long edge that these
+ *     strips begin at: further strips begin at the far short edge and are shorter
+ * @param whole net length of those that begin at the long edge
+ * @param shortened net length of the others
+ * @param past of both
+ */
+public record PastPieces(double room, double whole, double shortened, double past) {
+
+  static PastPieces of(BiasCutting cutting, double longer, double shorter) {
+    double rim = cutting.pieces().discDiameter() / Math.sqrt(2);
+    double room = longer - shorter + rim + cutting.setting().squareEnds();
+    Predicate<PastDisc> reaches = strip -> strip.pastReach() <= room + Rounding.TINY;
+    double whole = net(cutting, shorter, room, reaches);
+    double shortened = net(cutting, shorter, room, reaches.negate());
+    return new PastPieces(room, whole, shortened, whole + shortened);
+  }
+
+  private static double net(
+      BiasCutting cutting, double shorter, double room, Predicate<PastDisc> some) {
+    return cutting.past().stream()
+        .filter(some)
+        .mapToDouble(strip -> cutting.pastPiece(strip, shorter, room))
+        .filter(length -> length > 0)
+        .map(cutting.join()::net)
+        .sum();
+  }
+}
