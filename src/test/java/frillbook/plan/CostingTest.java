@@ -156,7 +156,7 @@ class CostingTest {
    * × 2 1/4 in of seam.
    */
   @ParameterizedTest
-  @CsvSource({"across, 2", "along, 2", "bias, 5"})
+  @CsvSource({"crosswise, 2", "lengthwise, 2", "bias, 5"})
   void aChoiceTakesTheFabricOfABriefWithItsLook(String grain, int off) {
     Briefs own = Briefs.inch().with("grain", grain);
     Briefs asked = own.with("fullness", 3).with("ring_spacing", .75);
