@@ -122,7 +122,7 @@ class ShortestLengthTest {
     }
   }
 
-  /** Found: in 6 of 1900. */
+  /** Found: in none of 1916. */
   @Test
   void onTheBiasAShorterLengthIsMissedInFewerThanOneOfAHundredAtRandom() {
     List<Brief> briefs = atRandom(Grain.BIAS);
