@@ -88,7 +88,7 @@ public enum Look {
   /** Keeps the cell's text off its neighbour, in steps of three spaces. */
   public int indent() {
     return switch (this) {
-      case CAUTION, UNIT, REMARK, REFUSAL, SENTENCE, WORD_HEADER -> 1;
+      case INPUT, CAUTION, UNIT, REMARK, REFUSAL, SENTENCE, WORD_HEADER -> 1;
       default -> 0;
     };
   }
