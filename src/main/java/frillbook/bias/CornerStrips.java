@@ -7,7 +7,7 @@ import java.util.stream.DoubleStream;
  * discs from the first on; 0 for none.
  *
  * @param cornerNo from 1
- * @param pastAcross extent across the fabric of the strip past the line of discs
+ * @param pastDepth from the other long edge, of the strip past the line of discs
  * @param nearPair the strip in the near corner, if it is joined to one of the far corner; its
  *     length is the mean of its sides
  * @param farPair the same in the far corner
@@ -21,7 +21,7 @@ import java.util.stream.DoubleStream;
  */
 public record CornerStrips(
     int cornerNo,
-    double pastAcross,
+    double pastDepth,
     double nearPair,
     double farPair,
     double nearLane,
