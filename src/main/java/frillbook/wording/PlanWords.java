@@ -15,6 +15,7 @@ public final class PlanWords {
   private final LengthUnit unit;
   private final Map<String, Object> values = new HashMap<>();
   private final Map<String, List<Object>> columns;
+  private final Map<String, List<Object>> shown;
 
   /**
    * @param inputs every input by name; null for a cell that was emptied
@@ -34,6 +35,7 @@ public final class PlanWords {
     }
     columns = new LinkedHashMap<>(plan.columns());
     vocabulary.columns().forEach((name, each) -> columns.computeIfAbsent(name, of -> say(each)));
+    shown = words.shown(new NamedValues(Map.of(), columns)).columns();
   }
 
   /** {@code plan} with the sentences that are said of it and the flags of its inputs. */
@@ -53,8 +55,7 @@ public final class PlanWords {
 
   /** The cells of a column as they are shown; empty for a name that the plan does not have. */
   public Optional<List<Object>> column(String name) {
-    return Optional.ofNullable(columns.get(name))
-        .map(cells -> cells.stream().map(cell -> words.shown(name, cell)).toList());
+    return Optional.ofNullable(shown.get(name));
   }
 
   /** The same as a cell shows it. */
