@@ -8,13 +8,30 @@ import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Bias strips and discs on one fabric. */
+/**
+ * Bias strips and discs on one fabric.
+ *
+ * @param setting what every length tried has in common
+ * @param beside what a disc in a corner leaves of the strips beside it
+ * @param past what a line of discs leaves of the strips past it
+ */
 public record BiasCutting(
-    Fabric fabric, Pieces pieces, Join join, List<BesideDisc> beside, List<PastDisc> past) {
+    Fabric fabric,
+    Pieces pieces,
+    Join join,
+    BiasSetting setting,
+    List<BesideDisc> beside,
+    List<PastDisc> past) {
   /** Bias strips of {@code pieces}, and what discs leave of some of them. */
   public static BiasCutting of(Fabric fabric, Pieces pieces, Join join) {
-    var bare = new BiasCutting(fabric, pieces, join, BesideDisc.all(pieces, join), List.of());
-    return new BiasCutting(fabric, pieces, join, bare.beside(), PastDisc.all(bare));
+    BiasSetting setting = BiasSetting.of(fabric, pieces, join);
+    return new BiasCutting(
+        fabric,
+        pieces,
+        join,
+        setting,
+        BesideDisc.all(pieces, join),
+        PastDisc.all(pieces, join, setting));
   }
 
   /** Shortened strips considered in each corner; the tip beyond them is left as offcut. */
@@ -27,32 +44,36 @@ public record BiasCutting(
 
   /** Distance of neighbouring cut lines along the edge: the strip's width times √2. */
   public double lineStep() {
+    return lineStep(pieces);
+  }
+
+  static double lineStep(Pieces pieces) {
     return pieces.stripWidth() * ROOT2;
   }
 
+  /** Cut length of the shortest strip worth joining. */
   double least() {
+    return least(pieces, join);
+  }
+
+  static double least(Pieces pieces, Join join) {
     return join.shortestUseful(pieces.shortestPiece());
   }
 
   double reach(boolean disc) {
-    return disc ? setting().discReach() : setting().tip();
+    return disc ? setting.discReach() : setting.tip();
   }
 
   /** Where the cut line that touches the first disc of a line meets both edges. */
   double firstPast(double shorter) {
-    return shorter - pieces.discDiameter() / ROOT2;
+    return shorter - setting.lineRim();
   }
 
   /** Cut length of a strip past a line of discs; 0 where it is too short or there is none. */
   double pastPiece(PastDisc strip, double shorter, double room) {
     double crosswise = strip.crosswise(shorter, room);
-    boolean useful = crosswise >= setting().tip() - Rounding.TINY;
-    return useful && strip.pastNo() <= setting().lineRows() ? ROOT2 * crosswise : 0;
-  }
-
-  /** What every length tried has in common. */
-  public BiasSetting setting() {
-    return BiasSetting.of(this);
+    boolean useful = crosswise >= setting.tip() - Rounding.TINY;
+    return useful && strip.pastNo() <= setting.lineRows() ? ROOT2 * crosswise : 0;
   }
 
   /** Every length tried, in order. */
@@ -63,11 +84,11 @@ public record BiasCutting(
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public BiasTrial attempt(int steps, int tooSmall) {
     double usable = steps * fabric.buyStep() * fabric.usableShare();
-    BiasComb ends = BiasComb.of(this, usable - setting().endsBand(), 0);
-    BiasComb corners = BiasComb.of(this, usable - setting().cornersBand(), setting().cornerCount());
-    BesidePieces near = corners.nearPieces(this, setting().cornerCount());
-    BesidePieces far = corners.farPieces(this, setting().cornerCount());
-    BiasComb line = BiasComb.ofLine(this, usable - setting().lineBand());
+    BiasComb ends = BiasComb.of(this, usable - setting.endsBand(), 0);
+    BiasComb corners = BiasComb.of(this, usable - setting.cornersBand(), setting.cornerCount());
+    BesidePieces near = corners.nearPieces(this, setting.cornerCount());
+    BesidePieces far = corners.farPieces(this, setting.cornerCount());
+    BiasComb line = BiasComb.ofLine(this, usable - setting.lineBand());
     PastPieces past = PastPieces.of(this, line.longer(), line.shorter());
     double over = Math.max(Math.max(ends.over(), corners.over()), line.over());
     boolean enough = Rounding.settle(over) >= 0;
@@ -76,23 +97,25 @@ public record BiasCutting(
   }
 
   List<CornerStrips> cornerStrips(BiasTrial trial) {
-    return IntStream.rangeClosed(1, CornerStrips.MOST).mapToObj(n -> strips(trial, n)).toList();
+    PairedStrips pairs = PairedStrips.of(trial, setting, lineStep());
+    return IntStream.rangeClosed(1, CornerStrips.MOST)
+        .mapToObj(n -> strips(trial, pairs, n))
+        .toList();
   }
 
-  private CornerStrips strips(BiasTrial trial, int number) {
+  private CornerStrips strips(BiasTrial trial, PairedStrips pairs, int number) {
     BiasComb comb = trial.better();
-    int discs = trial.cornerDiscs(setting());
-    PairedStrips pairs = PairedStrips.of(trial, setting(), lineStep());
+    int discs = trial.cornerDiscs(setting);
     int farCount = Math.min(comb.farShort(), comb.laneCount() - comb.nearShort());
     double near = corner(comb, comb.near(), comb.nearShort(), number);
     double far = corner(comb, comb.far(), farCount, number);
     double longer = pairs.longer();
-    PastDisc past = past().get(number - 1);
-    boolean passes = number <= trial.lineStrips(setting());
+    PastDisc strip = past.get(number - 1);
+    boolean passes = number <= trial.lineStrips(setting);
     double room = trial.past().room();
     return new CornerStrips(
         number,
-        passes ? past.crosswise(comb.shorter(), room) : 0,
+        passes ? strip.crosswise(comb.shorter(), room) : 0,
         pairs.hasNear(number) ? near + longer : 0,
         pairs.hasFar(number) ? far + longer : 0,
         pairs.hasNear(number) ? 0 : near,
@@ -101,7 +124,7 @@ public record BiasCutting(
         piece(discs >= 1, number, false, comb.shorter(), comb.nearSlack()),
         piece(discs >= 2, number, true, comb.shorter(), comb.farSlack()),
         piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()),
-        passes ? pastPiece(past, comb.shorter(), room) : 0);
+        passes ? pastPiece(strip, comb.shorter(), room) : 0);
   }
 
   private double corner(BiasComb comb, double first, int count, int number) {
@@ -114,9 +137,5 @@ public record BiasCutting(
     }
     BesideDisc strip = beside.get(number - 1);
     return strip.piece(right ? strip.besideRight() : strip.besideLeft(), least(), shorter, slack);
-  }
-
-  List<BiasOdd> odd(List<CornerStrips> corners) {
-    return BiasOdd.sorted(corners, join);
   }
 }

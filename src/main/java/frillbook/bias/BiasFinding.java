@@ -15,10 +15,8 @@ public record BiasFinding(
     List<BiasTrial> trials = can ? cutting.trials(searchRows) : List.of();
     Optional<BiasTrial> found = Halving.shortest(trials);
     List<CornerStrips> corners = found.map(cutting::cornerStrips).orElse(List.of());
+    List<BiasOdd> odd = BiasOdd.sorted(corners, cutting.join());
     return new BiasFinding(
-        trials,
-        found.map(trial -> BiasPlan.of(cutting, trials, trial)),
-        corners,
-        cutting.odd(corners));
+        trials, found.map(trial -> BiasPlan.of(cutting, trials, trial, odd)), corners, odd);
   }
 }

@@ -1,20 +1,16 @@
 package frillbook.bias;
 
-import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
+import frillbook.cutting.LengthFound;
 import frillbook.cutting.OddPiece;
+import frillbook.cutting.Pieces;
 import frillbook.cutting.StripsCut;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**
  * The shortest fabric for bias strips and how it is laid out.
  *
- * @param steps buy steps bought
- * @param buyLength the length bought
- * @param lowerBound area of the pieces over usable width, in buy steps rounded up
- * @param ratio bought over lower bound
- * @param row of the trial that found it
- * @param usableLength left of the bought length after washing
  * @param stripLength of a full strip
  * @param usesCorners whether discs stand in the right-angled corners
  * @param usesLine whether discs lie in a line along a long edge, in place of corners
@@ -40,12 +36,7 @@ import java.util.List;
  * @param full full strips
  */
 public record BiasPlan(
-    int steps,
-    double buyLength,
-    double lowerBound,
-    double ratio,
-    int row,
-    double usableLength,
+    LengthFound length,
     double stripLength,
     boolean usesCorners,
     boolean usesLine,
@@ -72,25 +63,19 @@ public record BiasPlan(
     StripsCut cut)
     implements GrainPlan {
 
-  static BiasPlan of(BiasCutting cutting, List<BiasTrial> trials, BiasTrial found) {
+  static BiasPlan of(
+      BiasCutting cutting, List<BiasTrial> trials, BiasTrial found, List<BiasOdd> odd) {
+    Pieces pieces = cutting.pieces();
+    Join join = cutting.join();
     BiasComb comb = found.better();
-    Fabric fabric = cutting.fabric();
     boolean line = found.usesLine();
     BiasSetting setting = cutting.setting();
     int past = found.lineStrips(setting);
     PairedStrips pairs = PairedStrips.of(found, setting, cutting.lineStep());
-    double buy = found.tried() * fabric.buyStep();
-    double bound = fabric.lowerBound(cutting.pieces(), cutting.join());
     int full = Math.max(0, comb.laneCount() - comb.nearShort() - comb.farShort() - past);
-    List<OddPiece> odd =
-        cutting.odd(cutting.cornerStrips(found)).stream().map(BiasOdd::ready).toList();
+    List<OddPiece> ready = odd.stream().map(BiasOdd::ready).toList();
     return new BiasPlan(
-        found.tried(),
-        buy,
-        bound,
-        buy / bound,
-        trials.indexOf(found) + 1,
-        found.usable(),
+        LengthFound.of(cutting.fabric(), pieces, join, trials, found),
         comb.fullStrip(),
         found.usesCorners(),
         line,
@@ -114,6 +99,6 @@ public record BiasPlan(
         pairs.nearBefore(),
         pairs.farBefore(),
         full,
-        StripsCut.of(cutting.pieces(), cutting.join(), full, comb.fullStrip(), odd));
+        StripsCut.of(pieces, join, full, comb.fullStrip(), ready));
   }
 }

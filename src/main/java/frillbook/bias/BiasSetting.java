@@ -1,7 +1,9 @@
 package frillbook.bias;
 
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
+import frillbook.strip.Join;
 
 /**
  * What is the same for every length of fabric tried for bias strips.
@@ -41,27 +43,25 @@ public record BiasSetting(
     double lineBand) {
   private static final double ROOT2 = Math.sqrt(2);
 
-  static BiasSetting of(BiasCutting cutting) {
-    Pieces pieces = cutting.pieces();
+  static BiasSetting of(Fabric fabric, Pieces pieces, Join join) {
     int corners = Math.min(2, pieces.discCount());
-    double tip = cutting.least() / ROOT2;
+    double tip = BiasCutting.least(pieces, join) / ROOT2;
     double disc = reachOfDisc(pieces);
-    int perBand =
-        Math.max(1, Rounding.down(cutting.fabric().usableWidth() / pieces.discDiameter()));
+    int perBand = Math.max(1, Rounding.down(fabric.usableWidth() / pieces.discDiameter()));
     int line = inLine(pieces);
-    double step = cutting.lineStep();
+    double step = BiasCutting.lineStep(pieces);
     return new BiasSetting(
         corners,
         tip,
         disc,
         corners >= 1 ? disc : tip,
         corners >= 2 ? disc : tip,
-        cutting.join().diagonal() ? 0 : pieces.stripWidth() / ROOT2,
+        join.diagonal() ? 0 : pieces.stripWidth() / ROOT2,
         perBand,
         band(pieces, pieces.discCount(), perBand),
         band(pieces, pieces.discCount() - corners, perBand),
         pieces.discDiameter() / ROOT2,
-        ROOT2 * cutting.join().gain(),
+        ROOT2 * join.gain(),
         line,
         line == 0 ? 0 : Rounding.up((line - 1 + ROOT2) * pieces.discDiameter() / step),
         band(pieces, pieces.discCount() - line, perBand));
@@ -72,7 +72,7 @@ public record BiasSetting(
    * most while that is no more than 2d.
    */
   private static int inLine(Pieces pieces) {
-    double discs = pieces.discDiameter() / (pieces.stripWidth() * ROOT2);
+    double discs = pieces.discDiameter() / BiasCutting.lineStep(pieces);
     boolean passed = Rounding.settle((2 - ROOT2) * discs - 1) >= 0;
     int fitting = Rounding.down(PastDisc.MOST / discs - ROOT2) + 1;
     return passed ? Math.max(0, Math.min(pieces.discCount(), fitting)) : 0;

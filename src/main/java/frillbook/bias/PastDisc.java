@@ -1,6 +1,8 @@
 package frillbook.bias;
 
+import frillbook.cutting.Pieces;
 import frillbook.naming.Prefixed;
+import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -24,20 +26,17 @@ public record PastDisc(
   /** Strips considered; a longer line of discs is not. */
   public static final int MOST = 32;
 
-  public static List<PastDisc> all(BiasCutting cutting) {
-    int count = cutting.setting().lineCount();
-    return IntStream.rangeClosed(1, MOST).mapToObj(n -> at(n, count, cutting)).toList();
+  public static List<PastDisc> all(Pieces pieces, Join join, BiasSetting setting) {
+    return IntStream.rangeClosed(1, MOST).mapToObj(n -> at(n, pieces, join, setting)).toList();
   }
 
-  private static PastDisc at(int number, int count, BiasCutting cutting) {
-    double step = cutting.lineStep();
+  private static PastDisc at(int number, Pieces pieces, Join join, BiasSetting setting) {
+    double step = BiasCutting.lineStep(pieces);
     double reach = number * step;
-    double rim = cutting.pieces().discDiameter() / Math.sqrt(2);
-    int disc = PastRim.lastMet(reach, cutting.pieces().discDiameter(), count);
-    PastRim one = PastRim.of(cutting, reach, disc);
-    PastRim two = PastRim.of(cutting, reach, Math.max(0, disc - 1));
-    double ends = cutting.setting().squareEnds();
-    double corner = Math.max(ends, rim - reach + step);
+    int disc = PastRim.lastMet(reach, pieces.discDiameter(), setting.lineCount());
+    PastRim one = PastRim.of(pieces, join, setting, reach, disc);
+    PastRim two = PastRim.of(pieces, join, setting, reach, Math.max(0, disc - 1));
+    double corner = Math.max(setting.squareEnds(), setting.lineRim() - reach + step);
     double takes = Math.max(corner, Math.max(one.takes(), two.takes()));
     return new PastDisc(number, reach, disc, one, two, takes);
   }

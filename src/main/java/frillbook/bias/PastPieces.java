@@ -15,8 +15,8 @@ import java.util.function.Predicate;
 public record PastPieces(double room, double whole, double shortened, double past) {
 
   static PastPieces of(BiasCutting cutting, double longer, double shorter) {
-    double rim = cutting.pieces().discDiameter() / Math.sqrt(2);
-    double room = longer - shorter + rim + cutting.setting().squareEnds();
+    BiasSetting setting = cutting.setting();
+    double room = longer - shorter + setting.lineRim() + setting.squareEnds();
     Predicate<PastDisc> reaches = strip -> strip.pastReach() <= room + Rounding.TINY;
     double whole = net(cutting, shorter, room, reaches);
     double shortened = net(cutting, shorter, room, reaches.negate());

@@ -1,7 +1,9 @@
 package frillbook.bias;
 
+import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.straight.Lane;
+import frillbook.strip.Join;
 
 /**
  * What one disc of the line takes of a strip that is cut past it. Places are measured along the
@@ -15,14 +17,14 @@ import frillbook.straight.Lane;
  */
 record PastRim(double offset, double nearest, double takes) {
 
-  static PastRim of(BiasCutting cutting, double reach, int disc) {
-    double diameter = cutting.pieces().discDiameter();
-    double radius = diameter / 2;
-    double rim = diameter / Math.sqrt(2);
-    double offset = reach - cutting.lineStep() - rim - disc * diameter;
-    boolean slanting = cutting.join().diagonal();
+  static PastRim of(Pieces pieces, Join join, BiasSetting setting, double reach, int disc) {
+    double radius = pieces.discRadius();
+    double rim = setting.lineRim();
+    double step = BiasCutting.lineStep(pieces);
+    double offset = reach - step - rim - disc * pieces.discDiameter();
+    boolean slanting = join.diagonal();
     double touch = slanting ? -radius : 0;
-    double beside = Math.min(Math.max(offset, touch), offset + cutting.lineStep());
+    double beside = Math.min(Math.max(offset, touch), offset + step);
     double nearest = Math.max(-rim, Math.min(rim, beside));
     double crosswise = slanting ? nearest : Math.min(offset, rim);
     double chord = Lane.halfChord(rim, nearest);

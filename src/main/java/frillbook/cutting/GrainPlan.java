@@ -2,14 +2,18 @@ package frillbook.cutting;
 
 /** What the plans of all grains have in common. */
 public interface GrainPlan {
+  /** The length of fabric. */
+  LengthFound length();
+
   /** Length of fabric bought. */
-  double buyLength();
+  default double buyLength() {
+    return length().buyLength();
+  }
 
-  /** Area of the pieces over usable width, rounded up to the buy step. */
-  double lowerBound();
-
-  /** Bought length over lower bound. */
-  double ratio();
+  /** Length of it left after washing. */
+  default double usableLength() {
+    return length().usableLength();
+  }
 
   /** Cut length of a full strip. */
   double stripLength();

@@ -138,6 +138,11 @@ public record GrainPlans(
     return count > full ? net + odds.get(count - full - 1).oddJoined() : net;
   }
 
+  /** Cut length of the shortest strip that the chosen grain uses. */
+  public double shortestStrip(GrainPlan plan) {
+    return oddLengths(plan).min().orElse(plan.stripLength());
+  }
+
   /** Cut lengths of the shorter strips the chosen grain uses. */
   public DoubleStream oddLengths(GrainPlan plan) {
     return odds.stream().limit(plan.cut().all().odd()).mapToDouble(OddRow::oddPiece);

@@ -22,9 +22,6 @@ import java.util.Optional;
 public record GrainSearch(
     List<StraightTrial> straightTrials, List<BiasTrial> biasTrials, Optional<Double> buyLength) {
 
-  /** No search at all. */
-  public static final GrainSearch NONE = new GrainSearch(List.of(), List.of(), Optional.empty());
-
   /** The search in {@code grain}, which {@code starts} says the fabric is wide enough for. */
   public static GrainSearch of(FrillCutting cutting, GrainStarts starts, Grain grain) {
     int rows = cutting.searchRows(starts);

@@ -54,7 +54,7 @@ public record CutFabric(
   }
 
   double length() {
-    return isBias() ? bias().usableLength() : straight().usableLength();
+    return plan.usableLength();
   }
 
   /** What is 1 in the picture: its height. */
@@ -80,7 +80,7 @@ public record CutFabric(
 
   /** The shortest strip that is cut. */
   private double shortest() {
-    return layouts.oddLengths(plan).min().orElse(plan.stripLength());
+    return layouts.shortestStrip(plan);
   }
 
   boolean isLonger(double piece) {

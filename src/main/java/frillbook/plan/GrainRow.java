@@ -32,7 +32,10 @@ public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figure
   public record Figures(int grainStrips, int grainJoins, double grainBuy, double grainRatio) {
     static Figures of(GrainPlan plan) {
       return new Figures(
-          plan.cut().all().count(), plan.cut().joinCount(), plan.buyLength(), plan.ratio());
+          plan.cut().all().count(),
+          plan.cut().joinCount(),
+          plan.buyLength(),
+          plan.length().ratio());
     }
   }
 

@@ -16,7 +16,6 @@ public final class CellValues {
   private final Form form;
   private final LengthUnit unit;
   private final Map<String, Object> inputs;
-  private final NamedValues plan;
   private final PlanWords words;
 
   /**
@@ -27,7 +26,6 @@ public final class CellValues {
     this.form = form;
     this.unit = unit;
     this.inputs = inputs;
-    this.plan = form.vocabulary().words().shown(plan);
     this.words = new PlanWords(form.vocabulary(), unit, inputs, plan);
   }
 
@@ -69,7 +67,7 @@ public final class CellValues {
   }
 
   private int fault(Form.Check check) {
-    boolean fine = !Double.valueOf(0).equals(plan.lines().get(check.name()));
+    boolean fine = !words.value(check.name()).equals(Optional.of(0.0));
     return fine || !words.holds(check.guard()) ? 0 : check.level().code();
   }
 

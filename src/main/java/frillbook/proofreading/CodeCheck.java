@@ -4,12 +4,9 @@ import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
-import frillbook.template.ColumnTemplate;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
-import frillbook.template.InputUse;
 import frillbook.template.LineTemplate;
-import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
@@ -17,9 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,11 +38,9 @@ public final class CodeCheck {
             .collect(Collectors.toMap(InputTemplate::name, Function.identity(), (one, two) -> one));
     choices.forEach((name, input) -> remember(name, input.choices()));
     template.lines().forEach(line -> remember(line.name(), line.words()));
-    columns(template, column -> remember(column.name(), column.words()));
-  }
-
-  private static void columns(WorkbookTemplate template, Consumer<ColumnTemplate> what) {
-    template.tables().forEach(table -> table.columns().forEach(what));
+    template.tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .forEach(column -> remember(column.name(), column.words()));
   }
 
   private void remember(String name, List<CodeWord> words) {
@@ -58,23 +51,8 @@ public final class CodeCheck {
 
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     CodeCheck check = new CodeCheck(template, mistakes);
-    template.inputs().stream()
-        .map(InputTemplate::use)
-        .map(InputUse::when)
-        .flatMap(Optional::stream)
-        .forEach(check::formula);
-    template.lines().forEach(check::line);
-    template.checks().forEach(each -> check.formula(each.formula()));
-    template.tables().stream()
-        .map(TableTemplate::show)
-        .flatMap(Optional::stream)
-        .forEach(check::formula);
-    columns(template, column -> column.formulas().forEach(check::formula));
-  }
-
-  private void line(LineTemplate line) {
-    formula(line.formula());
-    line.flag().ifPresent(flag -> flag(line, flag));
+    template.formulas().forEach(check::formula);
+    template.lines().forEach(line -> line.flag().ifPresent(flag -> check.flag(line, flag)));
   }
 
   private void flag(LineTemplate line, CodeFlag flag) {

@@ -3,7 +3,6 @@ package frillbook.straight;
 import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
-import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
@@ -57,10 +56,6 @@ public record StraightCutting(
     Comb comb = trial.better();
     return new Lanes(
         sheet(trial.usable()), pieces, join, comb.perLine(), comb.lines(), comb.full());
-  }
-
-  List<OddPiece> odd(StraightTrial trial) {
-    return OddPiece.sorted(strips(trial).stream().mapToDouble(LaneStrip::piece), join);
   }
 
   /** The strip of every lane. */

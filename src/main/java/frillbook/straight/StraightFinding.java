@@ -18,10 +18,9 @@ public record StraightFinding(
     Optional<StraightTrial> found = Halving.shortest(trials);
     List<LaneStrip> strips =
         found.map(cutting::strips).orElse(Collections.nCopies(Lane.MOST, LaneStrip.NONE));
+    List<OddPiece> odd =
+        OddPiece.sorted(strips.stream().mapToDouble(LaneStrip::piece), cutting.join());
     return new StraightFinding(
-        trials,
-        found.map(trial -> StraightPlan.of(cutting, trials, trial)),
-        strips,
-        OddPiece.sorted(strips.stream().mapToDouble(LaneStrip::piece), cutting.join()));
+        trials, found.map(trial -> StraightPlan.of(cutting, trials, trial, odd)), strips, odd);
   }
 }

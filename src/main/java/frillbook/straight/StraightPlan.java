@@ -1,20 +1,16 @@
 package frillbook.straight;
 
-import frillbook.cutting.Fabric;
 import frillbook.cutting.GrainPlan;
+import frillbook.cutting.LengthFound;
+import frillbook.cutting.OddPiece;
+import frillbook.cutting.Pieces;
 import frillbook.cutting.StripsCut;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**
  * The shortest fabric for straight strips and how it is laid out.
  *
- * @param steps buy steps bought
- * @param buyLength the length bought
- * @param lowerBound area of the pieces over usable width, in buy steps rounded up: no plan can do
- *     with less
- * @param ratio bought over lower bound
- * @param row of the trial that found it
- * @param usableLength left of the bought length after washing
  * @param stripLength of a full strip
  * @param isStacked whether lines hold as few discs as fit
  * @param perLine discs in a line
@@ -26,12 +22,7 @@ import java.util.List;
  * @param reachLast the same in the last line
  */
 public record StraightPlan(
-    int steps,
-    double buyLength,
-    double lowerBound,
-    double ratio,
-    int row,
-    double usableLength,
+    LengthFound length,
     double stripLength,
     boolean isStacked,
     int perLine,
@@ -44,20 +35,18 @@ public record StraightPlan(
     StripsCut cut)
     implements GrainPlan {
 
-  static StraightPlan of(StraightCutting cutting, List<StraightTrial> trials, StraightTrial found) {
-    Fabric fabric = cutting.fabric();
+  static StraightPlan of(
+      StraightCutting cutting,
+      List<StraightTrial> trials,
+      StraightTrial found,
+      List<OddPiece> odd) {
+    Pieces pieces = cutting.pieces();
+    Join join = cutting.join();
     Comb comb = found.better();
     Lanes lanes = cutting.lanes(found);
-    double buy = found.tried() * fabric.buyStep();
-    double bound = fabric.lowerBound(cutting.pieces(), cutting.join());
     double run = lanes.sheet().run();
     return new StraightPlan(
-        found.tried(),
-        buy,
-        bound,
-        buy / bound,
-        trials.indexOf(found) + 1,
-        found.usable(),
+        LengthFound.of(cutting.fabric(), pieces, join, trials, found),
         run,
         found.isStacked(),
         comb.perLine(),
@@ -67,6 +56,6 @@ public record StraightPlan(
         comb.whole(),
         lanes.reachOfWhole(),
         lanes.reachOfLast(),
-        StripsCut.of(cutting.pieces(), cutting.join(), comb.full(), run, cutting.odd(found)));
+        StripsCut.of(pieces, join, comb.full(), run, odd));
   }
 }

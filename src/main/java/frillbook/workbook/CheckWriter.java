@@ -14,11 +14,13 @@ final class CheckWriter {
   private final Page page;
   private final SheetPlaces places;
   private final FormulaTranslation formulas;
+  private final InputFormulas judging;
 
   CheckWriter(Page page, SheetPlaces places, FormulaTranslation formulas) {
     this.page = page;
     this.places = places;
     this.formulas = formulas;
+    this.judging = new InputFormulas(page, formulas);
   }
 
   void check(int row, CheckTemplate check) {
@@ -31,15 +33,10 @@ final class CheckWriter {
   void inputs(int row, Iterable<InputTemplate> inputs) {
     int next = row;
     for (InputTemplate input : inputs) {
-      String fault = formulas.fault(input, input.name());
+      String fault = judging.fault(input, input.name());
       Span place = places.fault(input).orElseThrow();
-      String sentence = formulas.remark(input, place, page.phrases().say(Phrase.FINE));
-      row(
-          next++,
-          input.label(),
-          fault,
-          sentence,
-          page.setting().say(input.refusal(page.phrases(), page.setting().unit())));
+      String sentence = judging.remark(input, place, page.phrases().say(Phrase.FINE));
+      row(next++, input.label(), fault, sentence, page.refusal(input));
     }
     alarm(row, next - 1);
   }

@@ -16,6 +16,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFont;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPatternFill;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STBorderStyle;
@@ -39,14 +40,31 @@ final class Emphasis {
 
   Emphasis(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
-    // The table answers with the number of styles, one more than the new one's index.
-    this.alarm = styles.putDxf(letters(Look.ALARM)) - 1L;
-    this.remark = styles.putDxf(letters(Look.LOOK_AGAIN)) - 1L;
+    this.alarm = put(styles, letters(Look.ALARM));
+    this.remark = put(styles, letters(Look.LOOK_AGAIN));
     List<String> grounds = List.of(Look.READY, Look.LOOK_AGAIN, Look.STOP);
     for (int i = 0; i < FLAG.size(); i++) {
-      flags.put(FLAG.get(i), styles.putDxf(flag(grounds.get(i))) - 1L);
+      flags.put(FLAG.get(i), put(styles, flag(grounds.get(i))));
     }
-    this.rowRule = styles.putDxf(underlined()) - 1L;
+    this.rowRule = put(styles, underlined());
+  }
+
+  /** Adds {@code style} to the workbook's; gives its index there. */
+  static long put(StylesTable styles, CTDxf style) {
+    // The table answers with the number of styles, one more than the new one's index.
+    return styles.putDxf(style) - 1L;
+  }
+
+  /**
+   * Numbers written as {@code format} says. The number of the format must be one of the workbook's
+   * own, even for a format built in.
+   */
+  static CTDxf numbers(StylesTable styles, String format) {
+    CTDxf style = CTDxf.Factory.newInstance();
+    CTNumFmt numbers = style.addNewNumFmt();
+    numbers.setFormatCode(format);
+    numbers.setNumFmtId(styles.putNumberFormat(format));
+    return style;
   }
 
   /** Bold, of that colour. */

@@ -2,18 +2,14 @@ package frillbook.workbook;
 
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
-import frillbook.look.Span;
 import frillbook.look.WorkbookSetting;
-import frillbook.measure.Currencies;
 import frillbook.measure.LengthUnit;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.Form;
-import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.Phrase;
 import frillbook.template.Phrases;
-import frillbook.template.Range;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
@@ -111,51 +107,6 @@ public final class FormulaTranslation {
     return "IF(" + check.name() + "=0," + fine + "," + message + ")";
   }
 
-  /** 1 where the cell {@code cell} is used and cannot be. */
-  String fault(InputTemplate input, String cell) {
-    String judged = judged(input, cell);
-    return input
-        .use()
-        .when()
-        .map(used -> "IF(" + render(used) + "," + judged + ",0)")
-        .orElse(judged);
-  }
-
-  /**
-   * 1 where the cell {@code cell} is blank, of the wrong kind or out of range. Nested, because a
-   * spreadsheet evaluates every part of AND, and a text cannot be compared or rounded.
-   */
-  private String judged(InputTemplate input, String cell) {
-    Range range = input.range(setting.unit());
-    String within = cell + ">=" + number(range.from()) + "," + cell + "<=" + number(range.to());
-    return switch (input.kind()) {
-      case TEXT -> "IF(LEN(" + cell + ")<=" + InputTemplate.LONGEST_TEXT + ",0,1)";
-      case CURRENCY -> "IF(ISTEXT(" + cell + "),IF(" + isCurrency(cell) + ",0,1),1)";
-      case CHOICE -> "IF(ISTEXT(" + cell + "),IF(" + oneOf(input, cell) + ",0,1),1)";
-      case COUNT ->
-          "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "," + cell + "=INT(" + cell + ")),0,1),1)";
-      case LENGTH, NUMBER, PERCENT -> "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "),0,1),1)";
-    };
-  }
-
-  /** Between two spaces, so that no code is found across two others. */
-  private static String isCurrency(String cell) {
-    String codes = text(" " + String.join(" ", Currencies.codes()) + " ");
-    return "AND(LEN(" + cell + ")=3,ISNUMBER(FIND(\" \"&" + cell + "&\" \"," + codes + ")))";
-  }
-
-  private static String oneOf(InputTemplate input, String cell) {
-    return input.choices().stream()
-        .map(choice -> cell + "=" + text(choice.word()))
-        .collect(Collectors.joining(",", "OR(", ")"));
-  }
-
-  /** {@code good} while the input's fault cell is 0, else what is allowed. */
-  String remark(InputTemplate input, Span fault, String good) {
-    String refusal = text(setting.say(input.refusal(phrases, setting.unit())));
-    return "IF(" + fault.reference() + "=0," + text(good) + "," + refusal + ")";
-  }
-
   /**
    * The formula of a table's cell in column {@code column}, from 0. Where the table has a condition
    * for its rows, the first column decides whether the row is blank, and the others look at it.
@@ -208,7 +159,8 @@ public final class FormulaTranslation {
         .orElse(formula);
   }
 
-  private String render(FormulaText formula) {
+  /** {@code formula} outside a table. */
+  String render(FormulaText formula) {
     return formula.render(token -> token(token, Optional.empty()));
   }
 

@@ -37,8 +37,7 @@ final class InputRules {
     rule.setShowPromptBox(true);
     rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
     rule.createErrorBox(
-        page.phrases().say(Phrase.NOT_ACCEPTED),
-        cut(page.setting().say(input.refusal(page.phrases(), unit)), LONGEST_REFUSAL));
+        page.phrases().say(Phrase.NOT_ACCEPTED), cut(page.refusal(input), LONGEST_REFUSAL));
     rule.setShowErrorBox(true);
     rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT);
     // POI's name for it is the wrong way round: true shows the arrow.

@@ -21,11 +21,13 @@ final class LineWriter {
   private final Page page;
   private final SheetPlaces places;
   private final FormulaTranslation formulas;
+  private final InputFormulas judging;
 
   LineWriter(Page page, SheetPlaces places, FormulaTranslation formulas) {
     this.page = page;
     this.places = places;
     this.formulas = formulas;
+    this.judging = new InputFormulas(page, formulas);
   }
 
   void input(int row, InputTemplate input) {
@@ -43,7 +45,7 @@ final class LineWriter {
     return Optional.of(input.kind())
         .filter(InputKind.CURRENCY::equals)
         .flatMap(kind -> places.faultByPlace(input))
-        .orElseGet(() -> formulas.fault(input, address(row)));
+        .orElseGet(() -> judging.fault(input, address(row)));
   }
 
   /** The prompt, or what is allowed while the input cannot be used. */
@@ -52,13 +54,12 @@ final class LineWriter {
     Optional<Span> fault = places.fault(input);
     XSSFCellStyle style = page.styles().of(Look.REMARK);
     if (fault.isPresent()) {
-      page.formula(row, SheetPlaces.NOTE, formulas.remark(input, fault.get(), prompt), style);
+      page.formula(row, SheetPlaces.NOTE, judging.remark(input, fault.get(), prompt), style);
     } else {
       page.text(row, SheetPlaces.NOTE, prompt, style);
     }
     endNote(row, prompt);
-    String refusal = page.setting().say(input.refusal(page.phrases(), page.setting().unit()));
-    page.fit(row, refusal, SheetPlaces.NOTE, page.lastColumn(), Look.REFUSAL);
+    page.fit(row, page.refusal(input), SheetPlaces.NOTE, page.lastColumn(), Look.REFUSAL);
   }
 
   void line(int row, LineTemplate line) {

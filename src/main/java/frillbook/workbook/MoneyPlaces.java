@@ -16,7 +16,6 @@ import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 
 /**
  * Shows money with the places of its currency, which a person may change: two by the cells' own
@@ -37,22 +36,12 @@ public final class MoneyPlaces {
     this.rowRule = rowRule;
     StylesTable styles = workbook.getStylesSource();
     for (int places : UNUSUAL) {
-      CTDxf line = format(styles, places);
-      CTDxf row = format(styles, places);
+      CTDxf line = Emphasis.numbers(styles, NumberFormats.money(places));
+      CTDxf row = Emphasis.numbers(styles, NumberFormats.money(places));
       Emphasis.underline(row);
-      // The table answers with the number of styles, one more than the new one's index.
-      ofLines.put(places, styles.putDxf(line) - 1L);
-      ofRows.put(places, styles.putDxf(row) - 1L);
+      ofLines.put(places, Emphasis.put(styles, line));
+      ofRows.put(places, Emphasis.put(styles, row));
     }
-  }
-
-  /** The number of the format must be one of the workbook's own, even for a format built in. */
-  private static CTDxf format(StylesTable styles, int places) {
-    CTDxf style = CTDxf.Factory.newInstance();
-    CTNumFmt format = style.addNewNumFmt();
-    format.setFormatCode(NumberFormats.money(places));
-    format.setNumFmtId(styles.putNumberFormat(NumberFormats.money(places)));
-    return style;
   }
 
   /** Sets the format of every line of money on a sheet. */

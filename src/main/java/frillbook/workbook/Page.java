@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.TextMeasure;
 import frillbook.look.WorkbookSetting;
+import frillbook.template.InputTemplate;
 import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
@@ -63,6 +64,11 @@ final class Page {
   /** What the workbook says of itself. */
   Phrases phrases() {
     return phrases;
+  }
+
+  /** What is said where {@code input} cannot be used. */
+  String refusal(InputTemplate input) {
+    return setting.say(input.refusal(phrases, setting.unit()));
   }
 
   int lastColumn() {

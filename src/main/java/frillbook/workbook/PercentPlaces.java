@@ -13,8 +13,6 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 
 /**
  * Shows per cent as sentences say it: 60% and 8.875%. No format alone leaves out both the zeros and
@@ -25,12 +23,7 @@ final class PercentPlaces {
 
   PercentPlaces(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
-    CTDxf style = CTDxf.Factory.newInstance();
-    CTNumFmt format = style.addNewNumFmt();
-    format.setFormatCode(NumberFormats.BROKEN_PERCENT);
-    format.setNumFmtId(styles.putNumberFormat(NumberFormats.BROKEN_PERCENT));
-    // The table answers with the number of styles, one more than the new one's index.
-    this.broken = styles.putDxf(style) - 1L;
+    this.broken = Emphasis.put(styles, Emphasis.numbers(styles, NumberFormats.BROKEN_PERCENT));
   }
 
   /** Sets the format of every input and line of per cent on a sheet. */

@@ -49,17 +49,18 @@ final class TextWriter {
 
   /** A sentence by formula; the row has room for the longest one it can become. */
   void sentence(int row, String formula, String longest) {
-    page.formula(row, 0, formula, page.styles().of(Look.MESSAGE));
-    page.mergeToEnd(row, 0, Look.MESSAGE);
-    page.fit(row, longest, 0, page.lastColumn(), Look.MESSAGE);
-    air(row);
+    sentence(row, formula, longest, Look.MESSAGE);
   }
 
   /** The sentence over a chart, by formula: what the chart shows, with its number. */
   void chartTitle(int row, String formula, String longest) {
-    page.formula(row, 0, formula, page.styles().of(Look.CHART_TITLE));
-    page.mergeToEnd(row, 0, Look.CHART_TITLE);
-    page.fit(row, longest, 0, page.lastColumn(), Look.CHART_TITLE);
+    sentence(row, formula, longest, Look.CHART_TITLE);
+  }
+
+  private void sentence(int row, String formula, String longest, Look look) {
+    page.formula(row, 0, formula, page.styles().of(look));
+    page.mergeToEnd(row, 0, look);
+    page.fit(row, longest, 0, page.lastColumn(), look);
     air(row);
   }
 

@@ -80,7 +80,9 @@ class BesideDiscTest {
   private static double net(int number, double least, double shorter, double slack) {
     Pieces pieces = new Pieces(1, 500, 0, least, 1, 10, .125);
     List<BesideDisc> alone = List.of(strip(number, SLANTED));
-    BiasCutting cutting = new BiasCutting(new Fabric(20, 1, 5), pieces, SLANTED, alone, List.of());
+    Fabric fabric = new Fabric(20, 1, 5);
+    BiasSetting setting = BiasSetting.of(fabric, pieces, SLANTED);
+    var cutting = new BiasCutting(fabric, pieces, SLANTED, setting, alone, List.of());
     return BesidePieces.of(cutting, shorter, slack, true).beside();
   }
 

@@ -191,7 +191,7 @@ class BiasCuttingTest {
     assertEquals(7 * ROOT2, rows.get(3).nearLane(), 1e-9);
     assertEquals(7 * ROOT2, rows.get(2).farPair(), 1e-9);
     assertEquals(0, rows.get(3).farLane());
-    assertEquals(List.of(7, 7, 7, 5, 5, 3, 3), edges(square.odd(rows), 7));
+    assertEquals(List.of(7, 7, 7, 5, 5, 3, 3), edges(BiasOdd.sorted(rows, join), 7));
   }
 
   private static List<Integer> edges(List<BiasOdd> odds, int count) {
@@ -259,11 +259,11 @@ class BiasCuttingTest {
     BiasFinding finding = BiasFinding.of(cutting(94, 2), true, 3);
     BiasPlan plan = finding.plan().orElseThrow();
     assertEquals(3, finding.trials().size());
-    assertEquals(5, plan.steps());
+    assertEquals(5, plan.length().steps());
     assertEquals(25, plan.buyLength());
-    assertEquals(20, plan.lowerBound());
-    assertEquals(1.25, plan.ratio());
-    assertEquals(3, plan.row());
+    assertEquals(20, plan.length().lowerBound());
+    assertEquals(1.25, plan.length().ratio());
+    assertEquals(3, plan.length().row());
     assertEquals(25, plan.usableLength());
     assertEquals(10 * ROOT2, plan.stripLength(), 1e-9);
     assertEquals(7, plan.full());

@@ -9,13 +9,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HalvingTest {
-  private record Length(int tried, boolean enough, int kept) implements Trial {}
+  private record Length(int tried, double usable, boolean enough, int kept) implements Trial {}
 
   private static List<Length> search(int rows, int needed) {
     return Halving.search(
         rows,
         (steps, tooSmall) ->
-            new Length(steps, steps >= needed, steps >= needed ? tooSmall : steps));
+            new Length(steps, steps, steps >= needed, steps >= needed ? tooSmall : steps));
   }
 
   /** 2²⁰ − 1 = 1 048 575 is the longest of twenty rows. */

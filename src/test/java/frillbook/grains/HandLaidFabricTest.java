@@ -85,10 +85,10 @@ class HandLaidFabricTest {
     GrainPlans layouts = layouts(Grain.CROSSWISE);
     assertTrue(layouts.crosswiseFits());
     StraightPlan plan = layouts.crosswise().orElseThrow();
-    assertEquals(7, plan.steps());
+    assertEquals(7, plan.length().steps());
     assertEquals(28, plan.buyLength());
-    assertEquals(28, plan.lowerBound());
-    assertEquals(1, plan.ratio());
+    assertEquals(28, plan.length().lowerBound());
+    assertEquals(1, plan.length().ratio());
     assertEquals(28, plan.usableLength());
     assertEquals(50, plan.stripLength());
     assertTrue(plan.isStacked());
@@ -109,7 +109,7 @@ class HandLaidFabricTest {
     assertEquals(
         List.of(64, 32, 16, 8, 4, 6, 7),
         layouts.crosswiseTrials().stream().map(StraightTrial::tried).toList());
-    assertEquals(7, layouts.crosswise().orElseThrow().row());
+    assertEquals(7, layouts.crosswise().orElseThrow().length().row());
   }
 
   /**
