@@ -1,5 +1,7 @@
 package frillbook.bias;
 
+import frillbook.cutting.CushionStrips;
+import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 
@@ -29,7 +31,10 @@ import frillbook.strip.Join;
  * @param edge lengths of all strips between the corners but those past a line of discs, measured
  *     along the fabric's edge; a strip of a pair counts as the mean of its sides
  * @param fullNet what a full strip adds to the run
+ * @param each strips of one cushion, where each has its own
+ * @param last cut length of the last of them
  * @param fits whether the discs and a strip worth joining lie on the rectangle
+ * @param served shorter strips that may be a cushion's last; -1 where it does not fit
  * @param over net length beyond the need; below 0 the rectangle is too small
  */
 public record BiasComb(
@@ -48,7 +53,10 @@ public record BiasComb(
     int pairs,
     double edge,
     double fullNet,
+    int each,
+    double last,
     boolean fits,
+    int served,
     double over) {
   private static final double ROOT2 = Math.sqrt(2);
 
@@ -64,7 +72,7 @@ public record BiasComb(
   static BiasComb ofLine(BiasCutting cutting, double length) {
     BiasComb bare = bare(cutting, length, BiasWay.line(cutting));
     int rows = cutting.setting().lineRows();
-    double past = PastPieces.of(cutting, bare.longer, bare.shorter).past();
+    double past = bare.pastPieces(cutting).past();
     return bare.judged(cutting, bare.holdsLine(cutting), bare.laneCount - rows, past);
   }
 
@@ -84,7 +92,9 @@ public record BiasComb(
     int nearShort = Math.min(laneCount, growing);
     int shrinking = Math.max(0, Rounding.up((waist - far) / step));
     int farShort = Math.min(laneCount - before, shrinking);
-    int pairs = cutting.join().diagonal() ? pairs(nearShort, farShort, waist, near, far, step) : 0;
+    boolean paired = cutting.join().diagonal() && !cutting.pieces().ownStrips();
+    int pairs = paired ? pairs(nearShort, farShort, waist, near, far, step) : 0;
+    CushionStrips cushion = CushionStrips.of(cutting.pieces(), cutting.join(), ROOT2 * waist);
     double nearEdge = arithmetic(near, nearShort, step);
     double farEdge = arithmetic(far, farShort, step);
     int full = laneCount - nearShort - farShort - way.rows();
@@ -104,15 +114,16 @@ public record BiasComb(
         pairs,
         nearEdge + farEdge + full * waist + pairs * step,
         cutting.join().net(ROOT2 * waist),
+        cushion.each(),
+        cushion.last(),
         false,
+        0,
         0);
   }
 
   /** The same, knowing whether it fits and how far it goes beyond the need. */
   private BiasComb judged(BiasCutting cutting, boolean holds, int strips, double others) {
-    Join join = cutting.join();
-    double net = holds ? ROOT2 * edge * join.gain() - strips * join.loss() + others : 0;
-    double need = cutting.pieces().netNeeded(join, fullStrip());
+    int served = served(cutting, holds, strips, others);
     return new BiasComb(
         longer,
         shorter,
@@ -129,16 +140,59 @@ public record BiasComb(
         pairs,
         edge,
         fullNet,
+        each,
+        last,
         holds,
-        net - need);
+        served,
+        over(cutting, holds, strips, others, served));
+  }
+
+  private double over(BiasCutting cutting, boolean holds, int strips, double others, int served) {
+    Pieces pieces = cutting.pieces();
+    Join join = cutting.join();
+    if (pieces.ownStrips()) {
+      int full = served < 0 ? 0 : strips - nearShort - farShort;
+      int over = cushion(cutting).over(pieces, full, Math.max(0, served));
+      return over * CushionStrips.net(pieces, join, fullStrip());
+    }
+    double net = holds ? ROOT2 * edge * join.gain() - strips * join.loss() + others : 0;
+    return net - pieces.netNeeded(join, fullStrip());
+  }
+
+  /** Shorter strips that may be a cushion's last; -1 where strips or discs do not fit. */
+  private int served(BiasCutting cutting, boolean holds, int strips, double others) {
+    if (!holds || strips < nearShort + farShort) {
+      return -1;
+    }
+    double step = cutting.lineStep();
+    int beside = cutting.pieces().ownStrips() ? (int) others : 0;
+    return serving(near, nearShort, step) + serving(far, farShort, step) + beside;
+  }
+
+  /** Of {@code count} strips of a corner, the first at {@code first}, those as long as a last. */
+  private int serving(double first, int count, double step) {
+    return count - Math.max(0, Math.min(count, Rounding.up((last / ROOT2 - first) / step)));
+  }
+
+  private CushionStrips cushion(BiasCutting cutting) {
+    return CushionStrips.of(cutting.pieces(), cutting.join(), fullStrip());
+  }
+
+  /** The shortest strip that adds anything to the joined strips. */
+  private double leastWorth(BiasCutting cutting) {
+    return cutting.pieces().ownStrips() ? last : cutting.least();
+  }
+
+  PastPieces pastPieces(BiasCutting cutting) {
+    return PastPieces.of(cutting, longer, shorter, leastWorth(cutting));
   }
 
   BesidePieces nearPieces(BiasCutting cutting, int discs) {
-    return BesidePieces.of(cutting, shorter, nearSlack, discs >= 1);
+    return BesidePieces.of(cutting, shorter, leastWorth(cutting), nearSlack, discs >= 1);
   }
 
   BesidePieces farPieces(BiasCutting cutting, int discs) {
-    return BesidePieces.of(cutting, shorter, farSlack, discs >= 2);
+    return BesidePieces.of(cutting, shorter, leastWorth(cutting), farSlack, discs >= 2);
   }
 
   private boolean holds(BiasCutting cutting, int discs) {

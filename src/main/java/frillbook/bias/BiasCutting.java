@@ -69,10 +69,15 @@ public record BiasCutting(
     return shorter - setting.lineRim();
   }
 
-  /** Cut length of a strip past a line of discs; 0 where it is too short or there is none. */
-  double pastPiece(PastDisc strip, double shorter, double room) {
+  /** What a strip of {@code length} adds, or 1 for a strip that may be a cushion's last. */
+  double worth(double length) {
+    return pieces.ownStrips() ? 1 : join.net(length);
+  }
+
+  /** Cut length of a strip past a line of discs; 0 where it is shorter than {@code least}. */
+  double pastPiece(PastDisc strip, double shorter, double room, double least) {
     double crosswise = strip.crosswise(shorter, room);
-    boolean useful = crosswise >= setting.tip() - Rounding.TINY;
+    boolean useful = crosswise >= least / ROOT2 - Rounding.TINY;
     return useful && strip.pastNo() <= setting.lineRows() ? ROOT2 * crosswise : 0;
   }
 
@@ -89,7 +94,7 @@ public record BiasCutting(
     BesidePieces near = corners.nearPieces(this, setting.cornerCount());
     BesidePieces far = corners.farPieces(this, setting.cornerCount());
     BiasComb line = BiasComb.ofLine(this, usable - setting.lineBand());
-    PastPieces past = PastPieces.of(this, line.longer(), line.shorter());
+    PastPieces past = line.pastPieces(this);
     double over = Math.max(Math.max(ends.over(), corners.over()), line.over());
     boolean enough = Rounding.settle(over) >= 0;
     return new BiasTrial(
@@ -124,7 +129,7 @@ public record BiasCutting(
         piece(discs >= 1, number, false, comb.shorter(), comb.nearSlack()),
         piece(discs >= 2, number, true, comb.shorter(), comb.farSlack()),
         piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()),
-        passes ? pastPiece(strip, comb.shorter(), room) : 0);
+        passes ? pastPiece(strip, comb.shorter(), room, least()) : 0);
   }
 
   private double corner(BiasComb comb, double first, int count, int number) {

@@ -1,5 +1,6 @@
 package frillbook.bias;
 
+import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.LengthFound;
 import frillbook.cutting.OddPiece;
@@ -12,6 +13,7 @@ import java.util.List;
  * The shortest fabric for bias strips and how it is laid out.
  *
  * @param stripLength of a full strip
+ * @param cushion strips of one cushion, where each has its own
  * @param usesCorners whether discs stand in the right-angled corners
  * @param usesLine whether discs lie in a line along a long edge, in place of corners
  * @param lineDiscs discs in that line
@@ -34,10 +36,12 @@ import java.util.List;
  * @param nearBefore strips between the near corner and the first of these
  * @param farBefore the same in the far corner
  * @param full full strips
+ * @param served shorter strips that serve as a cushion's last, where each has its own
  */
 public record BiasPlan(
     LengthFound length,
     double stripLength,
+    CushionStrips cushion,
     boolean usesCorners,
     boolean usesLine,
     int lineDiscs,
@@ -60,6 +64,7 @@ public record BiasPlan(
     int nearBefore,
     int farBefore,
     int full,
+    int served,
     StripsCut cut)
     implements GrainPlan {
 
@@ -73,10 +78,17 @@ public record BiasPlan(
     int past = found.lineStrips(setting);
     PairedStrips pairs = PairedStrips.of(found, setting, cutting.lineStep());
     int full = Math.max(0, comb.laneCount() - comb.nearShort() - comb.farShort() - past);
-    List<OddPiece> ready = odd.stream().map(BiasOdd::ready).toList();
+    CushionStrips cushion = CushionStrips.of(pieces, join, comb.fullStrip());
+    int served =
+        Math.min(pieces.cushions(), cushion.serving(odd.stream().map(BiasOdd::piece).toList()));
+    StripsCut cut =
+        pieces.ownStrips()
+            ? StripsCut.own(pieces, cushion, served)
+            : joined(cutting, comb, full, odd);
     return new BiasPlan(
         LengthFound.of(cutting.fabric(), pieces, join, trials, found),
         comb.fullStrip(),
+        cushion,
         found.usesCorners(),
         line,
         line ? setting.lineCount() : 0,
@@ -99,6 +111,13 @@ public record BiasPlan(
         pairs.nearBefore(),
         pairs.farBefore(),
         full,
-        StripsCut.of(pieces, join, full, comb.fullStrip(), ready));
+        served,
+        cut);
+  }
+
+  private static StripsCut joined(BiasCutting cutting, BiasComb comb, int full, List<BiasOdd> odd) {
+    List<OddPiece> ready = odd.stream().map(BiasOdd::ready).toList();
+    double strip = comb.fullStrip();
+    return StripsCut.of(cutting.pieces(), cutting.join(), full, strip, strip, ready);
   }
 }

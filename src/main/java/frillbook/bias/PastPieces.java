@@ -14,22 +14,22 @@ import java.util.function.Predicate;
  */
 public record PastPieces(double room, double whole, double shortened, double past) {
 
-  static PastPieces of(BiasCutting cutting, double longer, double shorter) {
+  static PastPieces of(BiasCutting cutting, double longer, double shorter, double least) {
     BiasSetting setting = cutting.setting();
     double room = longer - shorter + setting.lineRim() + setting.squareEnds();
     Predicate<PastDisc> reaches = strip -> strip.pastReach() <= room + Rounding.TINY;
-    double whole = net(cutting, shorter, room, reaches);
-    double shortened = net(cutting, shorter, room, reaches.negate());
+    double whole = net(cutting, shorter, least, room, reaches);
+    double shortened = net(cutting, shorter, least, room, reaches.negate());
     return new PastPieces(room, whole, shortened, whole + shortened);
   }
 
   private static double net(
-      BiasCutting cutting, double shorter, double room, Predicate<PastDisc> some) {
+      BiasCutting cutting, double shorter, double least, double room, Predicate<PastDisc> some) {
     return cutting.past().stream()
         .filter(some)
-        .mapToDouble(strip -> cutting.pastPiece(strip, shorter, room))
+        .mapToDouble(strip -> cutting.pastPiece(strip, shorter, room, least))
         .filter(length -> length > 0)
-        .map(cutting.join()::net)
+        .map(cutting::worth)
         .sum();
   }
 }

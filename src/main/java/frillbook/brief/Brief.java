@@ -39,6 +39,22 @@ public record Brief(
     return NamedRecords.optional(Brief.class);
   }
 
+  /** Whether every cushion has a joined strip of its own, one of several. */
+  public boolean ownStrips() {
+    return joins.joinedBy() == JoinedBy.CUSHION && cushion.quantity() > 1;
+  }
+
+  /** How many joined strips there are: one for each cushion, or one. */
+  public int joinedStrips() {
+    return ownStrips() ? cushion.quantity() : 1;
+  }
+
+  /** What is joined over what is needed: above 1 for one strip that is cut apart for several. */
+  public double joinedShare() {
+    boolean cutApart = joins.joinedBy() == JoinedBy.ORDER && cushion.quantity() > 1;
+    return cutApart ? 1 + joins.joinedMargin() : 1;
+  }
+
   /** How the brief itself looks. */
   public LookSpec look() {
     return new LookSpec(frill.fullness(), cushion.ringSpacing());

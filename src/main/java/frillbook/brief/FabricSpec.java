@@ -9,6 +9,7 @@ package frillbook.brief;
  * @param washShrinkWidth share of the width lost if washed first
  * @param biasStretch share by which bias strips lengthen in handling
  * @param shortestPiece the shortest strip worth joining
+ * @param longestStrip the longest strip that is cut lengthwise; longer ones are hard to handle
  * @param spareStrips full strips cut beyond the need
  * @param buyStep the smallest length a shop cuts
  */
@@ -20,5 +21,6 @@ public record FabricSpec(
     double washShrinkWidth,
     double biasStretch,
     double shortestPiece,
+    double longestStrip,
     int spareStrips,
     double buyStep) {}

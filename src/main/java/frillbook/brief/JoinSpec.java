@@ -5,6 +5,12 @@ package frillbook.brief;
  *
  * @param joinAllowance each edge; for a French join its first seam
  * @param joinSecondAllowance each edge of a French join's second seam; unused otherwise
+ * @param joinedMargin share by which a strip for the whole order is joined longer than needed
  */
 public record JoinSpec(
-    JoinFinish joinFinish, double joinAllowance, double joinSecondAllowance, JoinLine joinLine) {}
+    JoinFinish joinFinish,
+    double joinAllowance,
+    double joinSecondAllowance,
+    JoinLine joinLine,
+    JoinedBy joinedBy,
+    double joinedMargin) {}

@@ -7,9 +7,11 @@ import frillbook.strip.Join;
  * What is to be cut from one fabric: strips to be joined into one run, and discs.
  *
  * @param stripWidth cut width of every strip
- * @param joinedLength the run must reach at least this
+ * @param joinedLength what all joined strips together must reach at least
+ * @param cushions that have a joined strip each, all alike; 1 where one strip is joined
  * @param spareStrips full strips wanted beyond that
  * @param shortestPiece the shortest strip worth joining
+ * @param longestStrip the longest strip that is cut lengthwise
  * @param discCount 0 where no disc is cut from this fabric
  * @param discDiameter above 0 even when there are none
  * @param markingStep the smallest length worth speaking of
@@ -17,11 +19,49 @@ import frillbook.strip.Join;
 public record Pieces(
     double stripWidth,
     double joinedLength,
+    int cushions,
     int spareStrips,
     double shortestPiece,
+    double longestStrip,
     int discCount,
     double discDiameter,
     double markingStep) {
+
+  /** One joined strip, however long its strips. */
+  public Pieces(
+      double stripWidth,
+      double joinedLength,
+      int spareStrips,
+      double shortestPiece,
+      int discCount,
+      double discDiameter,
+      double markingStep) {
+    this(
+        stripWidth,
+        joinedLength,
+        1,
+        spareStrips,
+        shortestPiece,
+        Double.MAX_VALUE,
+        discCount,
+        discDiameter,
+        markingStep);
+  }
+
+  /** Whether every cushion has a joined strip of its own. */
+  public boolean ownStrips() {
+    return cushions > 1;
+  }
+
+  /** Net length the strips of one cushion must add up to; never so little that none would do. */
+  public double netOfCushion(Join join) {
+    return Math.max(joinedLength / cushions - join.loss(), markingStep);
+  }
+
+  /** The shortest strip that is cut. */
+  public double least(Join join) {
+    return join.shortestUseful(shortestPiece);
+  }
 
   /**
    * Area of the strips, as long as the run itself, and of the discs: what no plan can do without.

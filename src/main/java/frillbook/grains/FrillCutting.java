@@ -7,10 +7,8 @@ import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
-import frillbook.straight.Lane;
 import frillbook.straight.StraightCutting;
 import frillbook.strip.Join;
-import java.util.List;
 
 /** One fabric and its pieces, ready to be laid out in each grain. */
 public record FrillCutting(
@@ -18,17 +16,12 @@ public record FrillCutting(
 
   /** {@code pieces} on {@code fabric}, joined by the habits of {@code brief}. */
   public static FrillCutting of(Brief brief, double seamLoss, Fabric fabric, Pieces pieces) {
-    List<Lane> lanes = Lane.beside(pieces);
+    Join crosswise = join(Grain.CROSSWISE, brief, seamLoss, pieces);
+    Join lengthwise = join(Grain.LENGTHWISE, brief, seamLoss, pieces);
     Join bias = join(Grain.BIAS, brief, seamLoss, pieces);
     return new FrillCutting(
-        new StraightCutting(
-            Grain.CROSSWISE, fabric, pieces, join(Grain.CROSSWISE, brief, seamLoss, pieces), lanes),
-        new StraightCutting(
-            Grain.LENGTHWISE,
-            fabric,
-            pieces,
-            join(Grain.LENGTHWISE, brief, seamLoss, pieces),
-            lanes),
+        StraightCutting.of(Grain.CROSSWISE, fabric, pieces, crosswise),
+        StraightCutting.of(Grain.LENGTHWISE, fabric, pieces, lengthwise),
         BiasCutting.of(fabric, pieces, bias));
   }
 

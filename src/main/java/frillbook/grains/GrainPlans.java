@@ -9,11 +9,15 @@ import frillbook.bias.BiasTrial;
 import frillbook.bias.CornerStrips;
 import frillbook.bias.PastDisc;
 import frillbook.brief.Grain;
+import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
 import frillbook.naming.Prefixed;
+import frillbook.straight.DiscColumns;
+import frillbook.straight.DiscLanes;
 import frillbook.straight.Lane;
 import frillbook.straight.LaneRow;
+import frillbook.straight.OwnStrips;
 import frillbook.straight.StraightFinding;
 import frillbook.straight.StraightPlan;
 import frillbook.straight.StraightTrial;
@@ -31,6 +35,10 @@ import java.util.stream.IntStream;
  * @param lengthwiseNeed the same along the fabric
  * @param biasNeed the same on the bias
  * @param searchRows rows the search for a length takes
+ * @param discLanes strips that discs touch
+ * @param discColumns discs beside lengthwise strips that are all alike
+ * @param ownStrips lengthwise strips where every cushion has its own
+ * @param crosswiseCushion the strips of one such cushion, crosswise; likewise lengthwise
  * @param lanes lanes beside discs on straight grain
  * @param beside bias strips divided by a disc in the corner
  * @param past bias strips past a line of discs
@@ -44,6 +52,11 @@ public record GrainPlans(
     double lengthwiseNeed,
     double biasNeed,
     int searchRows,
+    DiscLanes discLanes,
+    DiscColumns discColumns,
+    @Prefixed("lengthwise") OwnStrips ownStrips,
+    @Prefixed("crosswise") CushionStrips crosswiseCushion,
+    @Prefixed("lengthwise") CushionStrips lengthwiseCushion,
     List<LaneRow> lanes,
     List<BesideDisc> beside,
     List<PastDisc> past,
@@ -72,6 +85,11 @@ public record GrainPlans(
         cutting.need(Grain.LENGTHWISE),
         cutting.need(Grain.BIAS),
         rows,
+        DiscLanes.of(cutting.lengthwise().pieces(), cutting.lengthwise().fabric().usableWidth()),
+        DiscColumns.of(cutting.lengthwise().pieces(), cutting.lengthwise().fabric().usableWidth()),
+        cutting.lengthwise().own(),
+        cutting.crosswise().cushion(),
+        cutting.lengthwise().cushion(),
         laneRows(cutting, crosswise, lengthwise),
         cutting.bias().beside(),
         cutting.bias().past(),
@@ -128,6 +146,15 @@ public record GrainPlans(
       case CROSSWISE -> crosswise.map(GrainPlan.class::cast);
       case LENGTHWISE -> lengthwise.map(GrainPlan.class::cast);
       case BIAS -> bias.map(GrainPlan.class::cast);
+    };
+  }
+
+  /** The strips of one cushion in {@code grain}, where each has its own. */
+  public CushionStrips cushion(Grain grain) {
+    return switch (grain) {
+      case CROSSWISE -> crosswiseCushion;
+      case LENGTHWISE -> lengthwiseCushion;
+      case BIAS -> bias.orElseThrow().cushion();
     };
   }
 

@@ -6,6 +6,7 @@ import frillbook.measure.Rounding;
 import frillbook.picture.BesideStrips.BesideStrip;
 import frillbook.picture.BesideStrips.Deeps;
 import frillbook.picture.BesideStrips.Runs;
+import frillbook.straight.LaneStrip;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -65,7 +66,7 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
 
   private double from() {
     if (!fabric.isBias()) {
-      return fabric.cut().full() * fabric.stripWidth();
+      return fabric.fullLanes() * fabric.stripWidth();
     }
     return (far ? sum() - fabric.bias().far() : fabric.bias().near()) / ROOT2;
   }
@@ -76,27 +77,29 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
 
   private BesideStrip lane(int number, int met) {
     if (count() == 0) {
-      return strip(0, 0, met, 0, 0, 0, BesideStrip.INNER);
+      return strip(0, 0, met, false, 0, 0, 0, BesideStrip.INNER);
     }
     int lane = Math.min(number, count()) - 1 + (far ? BesideStrips.MOST : 0);
-    double offered = fabric.lane(lane + 1);
+    LaneStrip place = fabric.lane(lane + 1);
+    double offered = place.piece();
     boolean here = number <= count() && fabric.reaches(offered);
     int ties = met + (here && !fabric.isLonger(offered) ? 1 : 0);
     boolean cut = here && (fabric.isLonger(offered) || ties <= fabric.oddTies());
-    double piece = cut ? offered : 0;
+    double piece = (cut ? offered : 0) + fabric.fullBeside(lane + 1);
     return strip(
         lane,
         offered,
         ties,
+        cut,
         piece,
         from() + lane * fabric.stripWidth(),
-        fabric.plan().stripLength() - piece,
+        fabric.run() - place.after() - piece,
         BesideStrip.INNER);
   }
 
   private BesideStrip piece(int number) {
     if (count() == 0) {
-      return strip(0, 0, 0, 0, 0, 0, BesideStrip.INNER);
+      return strip(0, 0, 0, false, 0, 0, 0, BesideStrip.INNER);
     }
     int at = Math.min(number, count());
     if (at == left + 1) {
@@ -106,7 +109,7 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
     double piece = lengthOf(at, lane);
     double depth = from() + lane * fabric.stripWidth();
     int first = far == (at > left) ? BesideStrip.OUTER : BesideStrip.INNER;
-    return strip(lane, piece, 0, piece, depth, start(at, depth, piece), first);
+    return strip(lane, piece, 0, false, piece, depth, start(at, depth, piece), first);
   }
 
   /** In the very corner of the fabric, between the left pieces and the right ones. */
@@ -114,7 +117,14 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
     double longer = far ? fabric.bias().longer() : 0;
     double shorter = far ? fabric.bias().shorter() : 0;
     return strip(
-        0, 0, 0, 0, (longer + shorter) / ROOT2, (longer - shorter) / ROOT2, BesideStrip.INNER);
+        0,
+        0,
+        0,
+        false,
+        0,
+        (longer + shorter) / ROOT2,
+        (longer - shorter) / ROOT2,
+        BesideStrip.INNER);
   }
 
   /** Left pieces are drawn towards the corner, right ones away from it. */
@@ -140,16 +150,25 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
   }
 
   private BesideStrip strip(
-      int lane, double offered, int ties, double piece, double depth, double start, int first) {
+      int lane,
+      double offered,
+      int ties,
+      boolean cut,
+      double piece,
+      double depth,
+      double start,
+      int first) {
     boolean inner = first == BesideStrip.INNER;
     double slant = piece > 0 ? fabric.shift() : 0;
-    double outer = depth + (piece > 0 ? fabric.stripWidth() : 0);
+    boolean isWide = piece > 0 || !fabric.isBias() && count() > 0;
+    double outer = depth + (isWide ? fabric.stripWidth() : 0);
     double end = start + piece;
     Runs runs =
         inner
             ? new Runs(end, start, start + slant, end + slant)
             : new Runs(start + slant, end + slant, end, start);
     Deeps deeps = inner ? new Deeps(depth, outer) : new Deeps(outer, depth);
-    return new BesideStrip(lane, offered, ties, piece, depth, start, first, slant, runs, deeps);
+    return new BesideStrip(
+        lane, offered, ties, cut, piece, depth, start, first, slant, runs, deeps);
   }
 }

@@ -38,7 +38,8 @@ public record BesideStrips(
    * @param besideLane strip widths from the first
    * @param besideOffered its length if it is cut
    * @param besideTies strips up to here that are just as long as the shortest that is cut
-   * @param besidePiece its length; 0 where none is cut
+   * @param besideCut whether it is cut, on straight grain
+   * @param besidePiece its length, full strips in its lane included; 0 where none is cut
    * @param besideDepth how deep its nearer side lies
    * @param besideStart how far along itself it begins
    * @param besideFirst the corner the line comes in at: 0 on the nearer side, 2 on the other
@@ -50,6 +51,7 @@ public record BesideStrips(
       int besideLane,
       double besideOffered,
       int besideTies,
+      boolean besideCut,
       double besidePiece,
       double besideDepth,
       double besideStart,
@@ -86,7 +88,7 @@ public record BesideStrips(
 
   /** Strips on straight grain that are cut here. */
   int cut() {
-    return (int) besideRows.stream().filter(row -> row.besidePiece() > 0).count();
+    return (int) besideRows.stream().filter(row -> row.besideCut()).count();
   }
 
   /** With the points of the picture. */

@@ -11,6 +11,7 @@ import frillbook.grains.GrainPlans;
 import frillbook.grains.OddRow;
 import frillbook.measure.Rounding;
 import frillbook.straight.LaneRow;
+import frillbook.straight.LaneStrip;
 import frillbook.straight.StraightPlan;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -110,15 +111,40 @@ public record CutFabric(
     return isBias() && cut().odd() > 0 ? bias().lineStrips() : 0;
   }
 
+  /** Full strips side by side; those that lie end to end count once. */
+  int fullLanes() {
+    return isBias()
+        ? cut().full()
+        : Math.min(straight().full(), Rounding.up((double) cut().full() / straight().perLane()));
+  }
+
+  /** Extent of the fabric along straight strips. */
+  double run() {
+    return grain() == Grain.LENGTHWISE ? length() : width;
+  }
+
+  /** Whether full strips are cut beside the discs; straight grain. */
+  boolean cutsFullBeside() {
+    return cut().full() > straight().full() * straight().perLane();
+  }
+
+  /** What full strips take of the lane {@code number} beside the discs. */
+  double fullBeside(int number) {
+    int more = number <= straight().whole() ? straight().moreWhole() : straight().moreLast();
+    return cutsFullBeside() ? more * plan.stripLength() : 0;
+  }
+
   /** Lanes beside discs that strips are cut from; straight grain. */
   int lanes() {
-    return cut().odd() == 0 ? 0 : Math.min(layouts.lanes().size(), straight().laneCount());
+    return cut().odd() == 0 && !cutsFullBeside()
+        ? 0
+        : Math.min(layouts.lanes().size(), straight().laneCount());
   }
 
   /** What the lane {@code number}, from 1, beside the discs offers; straight grain. */
-  double lane(int number) {
+  LaneStrip lane(int number) {
     LaneRow row = layouts.lanes().get(number - 1);
-    return (grain() == Grain.LENGTHWISE ? row.lengthwise() : row.crosswise()).piece();
+    return grain() == Grain.LENGTHWISE ? row.lengthwise() : row.crosswise();
   }
 
   List<CornerStrips> corners() {

@@ -71,7 +71,7 @@ public record CutLines(
     int inFar = cut(sides, FabricSide.FAR_LANE, FabricSide.FAR_PAIR);
     int past = fabric.past();
     int first = bias ? fabric.bias().nearShort() - inNear + fabric.bias().lineStrips() - past : 0;
-    int comb = fabric.cut().full() + inNear + inFar + past;
+    int comb = fabric.fullLanes() + inNear + inFar + past;
     double apart = bias ? fabric.lineStep() : fabric.stripWidth();
     double from = bias ? (fabric.bias().near() + first * apart) / scale : 0;
     int every = Math.max(1, Rounding.up(comb / (MOST - 1.0)));
@@ -124,8 +124,7 @@ public record CutLines(
         ? new Ends(
             new LineEnd(0, fabric.bias().longer() / scale),
             new LineEnd(fabric.bias().shorter() / scale, fabric.bias().longer() / scale))
-        : new Ends(
-            new LineEnd(-LineEnd.FREE, fabric.plan().stripLength() / scale), new LineEnd(0, 0));
+        : new Ends(new LineEnd(-LineEnd.FREE, fabric.run() / scale), new LineEnd(0, 0));
   }
 
   /** Across the strips, or on the bias along the shorter side. */

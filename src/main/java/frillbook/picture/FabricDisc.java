@@ -1,6 +1,7 @@
 package frillbook.picture;
 
 import frillbook.bias.BiasPlan;
+import frillbook.straight.StraightPlan;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -49,8 +50,13 @@ public record FabricDisc(
   }
 
   private static Spot inLine(CutFabric fabric, int disc, double radius) {
-    int perLine = fabric.straight().perLine();
-    double beyond = fabric.straight().full() * fabric.stripWidth();
+    StraightPlan plan = fabric.straight();
+    int perLine = plan.perLine();
+    double beyond = plan.full() * fabric.stripWidth();
+    if (disc == 1 && (plan.isApart() || plan.isZigzag())) {
+      double across = plan.isApart() ? beyond + radius : fabric.width() - radius;
+      return new Spot(fabric.run() - radius, across);
+    }
     return new Spot(
         (2 * (disc % perLine) + 1) * radius, beyond + (2 * (disc / perLine) + 1) * radius);
   }

@@ -12,6 +12,9 @@ import java.util.List;
  * @param fabricScale the height of the picture
  * @param fabricTurn how the strips lie, as in {@link CutFabric#turn()}
  * @param fabricShift how much further along a strip its second long side begins
+ * @param fabricRun extent of the fabric along straight strips
+ * @param fullBeside whether full strips are cut beside discs too
+ * @param fullLanes full strips side by side; those end to end count once
  * @param fabricDiscsDrawn discs that are drawn
  * @param fabricDiscRadius of all discs
  * @param fabricLeft discs, and on straight grain strips beside them, that are not drawn
@@ -23,6 +26,9 @@ public record FabricPicture(
     double fabricScale,
     int fabricTurn,
     double fabricShift,
+    double fabricRun,
+    boolean fullBeside,
+    int fullLanes,
     int fabricDiscsDrawn,
     double fabricDiscRadius,
     int fabricLeft,
@@ -57,6 +63,9 @@ public record FabricPicture(
         scale,
         fabric.turn(),
         fabric.shift(),
+        fabric.run(),
+        !fabric.isBias() && fabric.cutsFullBeside(),
+        fabric.fullLanes(),
         drawn,
         radius,
         discs - drawn + strips,

@@ -59,7 +59,7 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
     Grain grain = brief.fabric().grain();
     Rings rings = Rings.of(brief, sized.rows());
     StripLength strip = StripLength.of(brief, rings.stitchedLength());
-    FrillCutting cutting = sized.cuttingOf(strip.orderFlatLength());
+    FrillCutting cutting = sized.cuttingOf(strip.joinedNeed());
     ChoiceSearch search = ChoiceSearch.of(cutting, sizes.starts(), grain, rings, strip);
     double used = search.order().orElseThrow().usedLength();
     Optional<Made> made = search.bought().map(b -> Made.of(rings, strip, b.buyLength(), used));

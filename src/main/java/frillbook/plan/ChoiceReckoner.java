@@ -63,16 +63,18 @@ record ChoiceReckoner(
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
   double meanStripNet() {
-    return (order.cut().joinedLength() - order.cut().joinLoss()) / order.cut().runCount();
+    return (order.cut().joinedLength() - order.cut().joinLoss()) / order.cut().stripsEach();
   }
 
   private int joins(Candidate.Made made) {
-    double net = made.flat() * order.quantity() - order.cut().joinLoss();
-    return Math.max(0, Rounding.up(net / meanStripNet()) - 1);
+    int joined = brief().joinedStrips();
+    double each = made.flat() * order.quantity() / joined - order.cut().joinLoss();
+    return joined * Math.max(0, Rounding.up(each / meanStripNet()) - 1);
   }
 
   private int strips(int joins) {
-    return joins + 1 + brief().fabric().spareStrips();
+    int joined = brief().joinedStrips();
+    return joins + joined + brief().fabric().spareStrips();
   }
 
   private double thread(Change change) {

@@ -2,11 +2,13 @@ package frillbook.plan;
 
 import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
+import frillbook.cutting.CushionStrips;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainSearch;
 import frillbook.grains.GrainStarts;
 import frillbook.naming.Prefixed;
 import frillbook.rows.Rings;
+import frillbook.straight.OwnStrips;
 import frillbook.straight.StraightTrial;
 import frillbook.strip.StripLength;
 import java.util.List;
@@ -36,11 +38,13 @@ public record ChoiceSearch(
    * @param endAngle turned from the centre where they end
    * @param stitched length of the rows of one cushion
    * @param flat length of the strip of one cushion
-   * @param orderFlat of the run of all cushions
+   * @param orderFlat of the joined strips of all cushions
    * @param need what the strips of that run must add up to, spares left out
    * @param leastLength area of run and discs over the usable width
    * @param usedLength the same as cut: bias strips that stretch are cut shorter than they join
    * @param searchRows rows the search takes
+   * @param own lengthwise strips where every cushion has its own
+   * @param cushion the strips of one such cushion on straight grain
    */
   public record Order(
       int rings,
@@ -52,7 +56,9 @@ public record ChoiceSearch(
       double need,
       double leastLength,
       double usedLength,
-      int searchRows) {}
+      int searchRows,
+      OwnStrips own,
+      CushionStrips cushion) {}
 
   /**
    * @param buyLength frill fabric to buy
@@ -74,11 +80,15 @@ public record ChoiceSearch(
             rows.endAngle(),
             rows.stitchedLength(),
             strip.flatLength(),
-            strip.orderFlatLength(),
+            strip.joinedNeed(),
             cutting.need(grain),
             cutting.leastLength(),
             cutting.usedLength(grain),
-            cutting.searchRows(starts));
+            cutting.searchRows(starts),
+            cutting.lengthwise().own(),
+            grain == Grain.LENGTHWISE
+                ? cutting.lengthwise().cushion()
+                : cutting.crosswise().cushion());
     return new ChoiceSearch(
         true,
         Optional.of(order),

@@ -43,7 +43,7 @@ public record ChosenGrain(
       GrainPlans layouts,
       GrainPlan plan) {
     Brief brief = sized.brief();
-    CutTotals total = CutTotals.of(brief, sizes, cutting, layouts, plan);
+    CutTotals total = CutTotals.of(brief, sizes, frill.strip(), cutting, layouts, plan);
     List<JoinPlace> joins = joins(brief, frill, total, cutting, layouts, plan);
     PlannedOrder order =
         new PlannedOrder(
@@ -75,7 +75,7 @@ public record ChosenGrain(
       GrainPlans layouts,
       GrainPlan plan) {
     Join join = cutting.join(brief.fabric().grain());
-    return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinCount()))
+    return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinsEach()))
         .mapToObj(
             n -> {
               double seam = layouts.netOf(n, plan, join) + join.loss() / 2;

@@ -3,12 +3,14 @@ package frillbook.plan;
 import frillbook.bias.BiasPlan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
+import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.StripsCut;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import frillbook.straight.StraightPlan;
 import frillbook.strip.Join;
+import frillbook.strip.StripLength;
 
 /**
  * What is cut from the frill fabric in the chosen grain, for the whole order.
@@ -26,9 +28,16 @@ import frillbook.strip.Join;
  * @param fabricLowerBound area of the pieces over the usable width, rounded up to the buy step
  * @param fabricRatio bought over lower bound
  * @param firstStripLength cut length of the longest strip that is cut
+ * @param stripsEach strips of one joined strip
+ * @param joinsEach joins of one joined strip
+ * @param lastStripLength the last strip of a cushion, where each has its own; 0 for none
+ * @param lastFromFull full strips that are cut up for these
+ * @param joinedSlack what a joined strip is longer than needed
  * @param joinsUnlisted joins beyond those that are listed
  * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
  * @param discLines lines of discs, on straight grain; 0 on the bias
+ * @param discsApart whether the two discs on straight grain lie one at either end of the strips
+ * @param discsZigzag whether the second lies at the far selvage besides
  * @param firstMark where the first cut line meets the edge
  * @param markStep from one cut line to the next along the edge
  * @param lastMark where the last cut line on the bias meets the edges, from the far corner
@@ -56,9 +65,16 @@ public record CutTotals(
     double fabricLowerBound,
     double fabricRatio,
     double firstStripLength,
+    int stripsEach,
+    int joinsEach,
+    double lastStripLength,
+    int lastFromFull,
+    double joinedSlack,
     int joinsUnlisted,
     int discsPerLine,
     int discLines,
+    boolean discsApart,
+    boolean discsZigzag,
     double firstMark,
     double markStep,
     double lastMark,
@@ -72,12 +88,25 @@ public record CutTotals(
     double matchingDiscStart) {
 
   static CutTotals of(
-      Brief brief, Sizes sizes, FrillCutting cutting, GrainPlans layouts, GrainPlan plan) {
+      Brief brief,
+      Sizes sizes,
+      StripLength strip,
+      FrillCutting cutting,
+      GrainPlans layouts,
+      GrainPlan plan) {
     Grain grain = brief.fabric().grain();
     boolean isBias = grain == Grain.BIAS;
     Join join = cutting.join(grain);
     StripsCut cut = plan.cut();
-    double joined = layouts.netOf(cut.run().count(), plan, join) + join.loss();
+    boolean own = brief.ownStrips();
+    int quantity = brief.cushion().quantity();
+    CushionStrips cushion = layouts.cushion(grain);
+    int each = own ? cushion.each() : cut.run().count();
+    double net =
+        own
+            ? (each - 1) * join.net(plan.stripLength()) + join.net(cushion.last())
+            : layouts.netOf(each, plan, join);
+    double joined = net + join.loss();
     return new CutTotals(
         plan.stripLength(),
         join.loss(),
@@ -92,9 +121,16 @@ public record CutTotals(
         plan.length().lowerBound(),
         plan.length().ratio(),
         cut.all().full() > 0 ? plan.stripLength() : layouts.odds().get(0).oddPiece(),
-        Math.max(0, cut.joinCount() - JoinPlace.MOST),
+        each,
+        each - 1,
+        own ? cushion.last() : 0,
+        own ? cushion.fromFull(quantity, cut.all().odd()) : 0,
+        joined - (own ? strip.flatLength() : strip.orderFlatLength()),
+        Math.max(0, each - 1 - JoinPlace.MOST),
         plan instanceof StraightPlan straight ? straight.perLine() : 0,
         plan instanceof StraightPlan straight ? straight.lines() : 0,
+        plan instanceof StraightPlan straight && straight.isApart(),
+        plan instanceof StraightPlan straight && straight.isZigzag(),
         isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
         isBias ? sizes.cutLineStep() : sizes.strip().stripCutWidth(),
         plan instanceof BiasPlan bias ? bias.far() : 0,

@@ -20,7 +20,7 @@ public record GrainsCompared(
   static GrainsCompared of(
       SizedBrief sized, Sizes sizes, Checks checks, Frill frill, Optional<BaseFabric> base) {
     Brief brief = sized.brief();
-    FrillCutting cutting = sized.cuttingOf(frill.strip().orderFlatLength());
+    FrillCutting cutting = sized.cuttingOf(frill.strip().joinedNeed());
     GrainPlans layouts = GrainPlans.of(cutting, sizes.starts(), brief.fabric().grain());
     Optional<ChosenGrain> cut =
         layouts

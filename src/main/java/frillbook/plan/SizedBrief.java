@@ -33,8 +33,10 @@ record SizedBrief(
         new Pieces(
             strip.stripCutWidth(),
             joinedLength,
+            brief.joinedStrips(),
             brief.fabric().spareStrips(),
             brief.fabric().shortestPiece(),
+            brief.fabric().longestStrip(),
             discs.matchingDiscCount(),
             discs.baseCutDiameter(),
             brief.markingStep());

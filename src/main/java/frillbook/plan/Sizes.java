@@ -22,6 +22,9 @@ import frillbook.strip.StripSizes;
  * @param chosenShortestUseful the shortest strip that is cut in the chosen grain
  * @param joinPasses seams sewn for one join; a French join is sewn twice
  * @param edgeSewn whether the free edge takes a seam
+ * @param ownStrips whether every cushion has a joined strip of its own, one of several
+ * @param joinedStrips one for each cushion, or one for the order
+ * @param joinedShare joined length over the length needed
  */
 public record Sizes(
     RowSizes rows,
@@ -37,6 +40,9 @@ public record Sizes(
     double chosenShortestUseful,
     int joinPasses,
     boolean edgeSewn,
+    boolean ownStrips,
+    double joinedShare,
+    int joinedStrips,
     GrainStarts starts) {
 
   static Sizes of(SizedBrief sized) {
@@ -60,6 +66,9 @@ public record Sizes(
         starts.of(grain).shortestUseful(),
         brief.joins().joinFinish().passes(),
         brief.frill().edgeFinish().isSewn(),
+        brief.ownStrips(),
+        brief.joinedShare(),
+        brief.joinedStrips(),
         starts);
   }
 }

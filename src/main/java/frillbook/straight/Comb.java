@@ -1,5 +1,6 @@
 package frillbook.straight;
 
+import frillbook.cutting.CushionStrips;
 import frillbook.cutting.Pieces;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
@@ -11,61 +12,101 @@ import java.util.List;
  *
  * @param perLine discs in one line, along the strips
  * @param lines lines of discs
+ * @param depth of all lines together, across the strips
  * @param full full strips beside the lines
  * @param laneCount lanes beside the lines
  * @param whole of these, the lanes beside whole lines
+ * @param moreWhole full strips end to end in a lane beside a whole line
+ * @param moreLast the same beside the last line
  * @param reachWhole from the centre of a whole line's last disc to the edge, along the strips
  * @param reachLast the same in the last line, which may hold fewer discs
- * @param besideLines net length of the strips beside whole lines
+ * @param lastRoom what the discs of the last line leave of the last lane; 0 where that is not
+ *     beside it
+ * @param besideLines net length of the strips beside whole lines, or where every cushion has its
+ *     own strips, how many of them can be a cushion's last
  * @param besideLast net length of the strips beside the last line, which may hold fewer discs
  * @param fits whether the discs and a strip worth joining lie on the rectangle
+ * @param offered full strips in all, those beside discs included
  * @param over net length beyond the need; below 0 the rectangle is too small
  */
 public record Comb(
     int perLine,
     int lines,
+    double depth,
     int full,
     int laneCount,
     int whole,
+    int moreWhole,
+    int moreLast,
     double reachWhole,
     double reachLast,
+    double lastRoom,
     double besideLines,
     double besideLast,
     boolean fits,
+    int offered,
     double over) {
 
-  /** Tries {@code perLine} discs in a line on {@code sheet}. */
-  static Comb of(Sheet sheet, Pieces pieces, Join join, List<Lane> lanes, int perLine) {
+  /** Tries {@code perLine} discs in a line on {@code sheet}, spread so. */
+  static Comb of(StraightCutting cutting, Sheet sheet, Spread spread, int perLine) {
+    Pieces pieces = cutting.pieces();
+    Join join = cutting.join();
+    List<Lane> lanes = cutting.beside();
+    double strip = cutting.stripLength(sheet);
     int lines = Rounding.up((double) pieces.discCount() / perLine);
-    int full = Rounding.down((sheet.stack() - lines * pieces.discDiameter()) / pieces.stripWidth());
-    Lanes places = new Lanes(sheet, pieces, join, perLine, lines, full);
-    int whole = places.besideWholeLines();
-    double besideLines = places.net(lanes, 0, whole, places.reachOfWhole());
-    double besideLast = places.net(lanes, whole, places.count(), places.reachOfLast());
-    double total = full * join.net(sheet.run()) + besideLines + besideLast;
-    boolean fits = fits(sheet, pieces, join, perLine, lines);
-    double over = (fits ? total : 0) - pieces.netNeeded(join, sheet.run());
+    double depth = depth(sheet, pieces, spread, lines);
+    int full = Rounding.down((sheet.stack() - depth) / pieces.stripWidth());
+    Lanes places =
+        new Lanes(sheet, pieces, join, spread, cutting.cushion(), strip, perLine, lines, full);
+    double besideLines = places.netOfWhole(lanes);
+    double besideLast = places.netOfLast(lanes);
+    boolean fits = fits(sheet, pieces, join, perLine, depth);
+    int offered = fits ? full * Lanes.perLane(sheet, strip) + places.more() : 0;
+    double shorter = fits ? besideLines + besideLast : 0;
     return new Comb(
         perLine,
         lines,
+        depth,
         full,
         places.count(),
-        whole,
+        places.besideWholeLines(),
+        places.moreOfWhole(),
+        places.moreOfLast(),
         places.reachOfWhole(),
         places.reachOfLast(),
+        places.roomOfLastLane(lanes),
         besideLines,
         besideLast,
         fits,
-        over);
+        offered,
+        over(cutting, sheet, strip, offered, shorter));
   }
 
-  private static boolean fits(Sheet sheet, Pieces pieces, Join join, int perLine, int lines) {
+  private static double over(
+      StraightCutting cutting, Sheet sheet, double strip, int offered, double shorter) {
+    Pieces pieces = cutting.pieces();
+    Join join = cutting.join();
+    if (pieces.ownStrips()) {
+      int strips = cutting.cushion().over(pieces, offered, (int) shorter);
+      return strips * CushionStrips.net(pieces, join, strip);
+    }
+    double spare = Math.min(strip, cutting.fabric().usableWidth());
+    return offered * join.net(strip) + shorter - pieces.netNeeded(join, spare);
+  }
+
+  /** Two discs in zigzag touch where one is as far along the strips as the fabric allows. */
+  private static double depth(Sheet sheet, Pieces pieces, Spread spread, int lines) {
     double diameter = pieces.discDiameter();
+    double along = sheet.run() - diameter;
+    return spread == Spread.ZIGZAG ? diameter + Lane.halfChord(diameter, along) : lines * diameter;
+  }
+
+  private static boolean fits(Sheet sheet, Pieces pieces, Join join, int perLine, double depth) {
     double least = join.shortestUseful(pieces.shortestPiece());
     boolean discsFit =
         pieces.discCount() == 0
-            || perLine * diameter <= sheet.run() + Rounding.TINY
-                && lines * diameter <= sheet.stack() + Rounding.TINY;
+            || perLine * pieces.discDiameter() <= sheet.run() + Rounding.TINY
+                && depth <= sheet.stack() + Rounding.TINY;
     return discsFit && sheet.run() >= least - Rounding.TINY;
   }
 }

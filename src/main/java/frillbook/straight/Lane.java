@@ -18,22 +18,37 @@ import java.util.stream.IntStream;
  *     over them
  * @param laneHalfChord half the width of a disc at that distance: what the disc takes beyond its
  *     centre; a lane through the centre loses the radius, one at the rim nothing
+ * @param laneFarChord the same of a disc at the far selvage, for lengthwise strips, the lanes
+ *     counted from there
  */
-public record Lane(int laneNo, int laneLine, double laneOffset, double laneHalfChord) {
+public record Lane(
+    int laneNo, int laneLine, double laneOffset, double laneHalfChord, double laneFarChord) {
   /** Lanes considered; the fabric beside further discs is left as offcut. */
   public static final int MOST = 32;
 
-  public static List<Lane> beside(Pieces pieces) {
-    return IntStream.rangeClosed(1, MOST).mapToObj(n -> at(n, pieces)).toList();
+  /** The lanes beside discs of {@code pieces} on fabric of {@code usableWidth}. */
+  public static List<Lane> beside(Pieces pieces, double usableWidth) {
+    double margin = DiscLanes.of(pieces, usableWidth).laneMargin();
+    return IntStream.rangeClosed(1, MOST).mapToObj(n -> at(n, pieces, margin)).toList();
   }
 
-  private static Lane at(int laneNo, Pieces pieces) {
+  private static Lane at(int laneNo, Pieces pieces, double margin) {
     double diameter = pieces.discDiameter();
     double middle = (laneNo - 0.5) * pieces.stripWidth();
     int line = Rounding.down(middle / diameter) + 1;
-    double away = Math.abs(middle - (line - 0.5) * diameter);
-    double offset = Math.max(0, away - pieces.stripWidth() / 2);
-    return new Lane(laneNo, line, offset, halfChord(pieces.discRadius(), offset));
+    double offset = offset(middle, (line - 0.5) * diameter, pieces);
+    double farOffset = offset(margin + middle, pieces.discRadius(), pieces);
+    return new Lane(
+        laneNo,
+        line,
+        offset,
+        halfChord(pieces.discRadius(), offset),
+        halfChord(pieces.discRadius(), farOffset));
+  }
+
+  /** Least distance of a lane with its {@code middle} there from a disc's {@code centre}. */
+  private static double offset(double middle, double centre, Pieces pieces) {
+    return Math.max(0, Math.abs(middle - centre) - pieces.stripWidth() / 2);
   }
 
   /**

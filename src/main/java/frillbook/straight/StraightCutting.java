@@ -1,6 +1,7 @@
 package frillbook.straight;
 
 import frillbook.brief.Grain;
+import frillbook.cutting.CushionStrips;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
@@ -8,9 +9,20 @@ import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
 
-/** Straight strips and discs on one fabric, across it or along it. */
+/**
+ * Straight strips and discs on one fabric, across it or along it.
+ *
+ * @param own lengthwise strips of one cushion, where each has its own
+ */
 public record StraightCutting(
-    Grain grain, Fabric fabric, Pieces pieces, Join join, List<Lane> beside) {
+    Grain grain, Fabric fabric, Pieces pieces, Join join, List<Lane> beside, OwnStrips own) {
+
+  /** Strips of {@code grain}, across the fabric or along it. */
+  public static StraightCutting of(Grain grain, Fabric fabric, Pieces pieces, Join join) {
+    List<Lane> beside = Lane.beside(pieces, fabric.usableWidth());
+    return new StraightCutting(
+        grain, fabric, pieces, join, beside, OwnStrips.of(fabric, pieces, join));
+  }
 
   /** Every length tried, in order. */
   public List<StraightTrial> trials(int searchRows) {
@@ -21,14 +33,22 @@ public record StraightCutting(
   public StraightTrial attempt(int steps, int tooSmall) {
     double usable = steps * fabric.buyStep() * fabric.usableShare();
     Sheet sheet = sheet(usable);
-    Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
-    Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));
+    int most = mostInALine(sheet);
+    Spread spread = spread(sheet, most);
+    double strip = stripLength(sheet);
+    boolean divided = Lanes.isDivided(sheet, strip);
+    Comb abreast = Comb.of(this, sheet, spread, most);
+    Comb stacked = Comb.of(this, sheet, Spread.LINES, fewestInALine(sheet));
     boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
     return new StraightTrial(
         steps,
         usable,
         sheet.run(),
         sheet.stack(),
+        strip,
+        Lanes.perLane(sheet, strip),
+        divided ? 0 : spread.rims(),
+        spread == Spread.ZIGZAG,
         abreast,
         stacked,
         enough,
@@ -40,6 +60,34 @@ public record StraightCutting(
     return grain == Grain.LENGTHWISE
         ? new Sheet(usable, fabric.usableWidth())
         : new Sheet(fabric.usableWidth(), usable);
+  }
+
+  /** Length of a full strip: several lengthwise ones may lie end to end. */
+  double stripLength(Sheet sheet) {
+    if (grain != Grain.LENGTHWISE) {
+      return sheet.run();
+    }
+    return pieces.ownStrips()
+        ? own.alike()
+        : sheet.run() / Math.max(1, Rounding.up(sheet.run() / pieces.longestStrip()));
+  }
+
+  /** The strips of one cushion, where each has its own. */
+  public CushionStrips cushion() {
+    return grain == Grain.LENGTHWISE
+        ? own.cushion(pieces, join)
+        : CushionStrips.of(pieces, join, fabric.usableWidth());
+  }
+
+  /** Two discs lie at either end of the strips, and lengthwise in zigzag if not side by side. */
+  private Spread spread(Sheet sheet, int mostInALine) {
+    if (pieces.discCount() != 2 || Lanes.isDivided(sheet, stripLength(sheet))) {
+      return Spread.LINES;
+    }
+    if (mostInALine == 2) {
+      return Spread.APART;
+    }
+    return grain == Grain.LENGTHWISE ? Spread.ZIGZAG : Spread.LINES;
   }
 
   private int mostInALine(Sheet sheet) {
@@ -55,12 +103,20 @@ public record StraightCutting(
   Lanes lanes(StraightTrial trial) {
     Comb comb = trial.better();
     return new Lanes(
-        sheet(trial.usable()), pieces, join, comb.perLine(), comb.lines(), comb.full());
+        sheet(trial.usable()),
+        pieces,
+        join,
+        trial.spread(),
+        cushion(),
+        trial.strip(),
+        comb.perLine(),
+        comb.lines(),
+        comb.full());
   }
 
   /** The strip of every lane. */
   List<LaneStrip> strips(StraightTrial trial) {
     Lanes lanes = lanes(trial);
-    return beside.stream().map(lanes::strip).toList();
+    return beside.stream().map(lane -> lanes.strip(lane, beside)).toList();
   }
 }

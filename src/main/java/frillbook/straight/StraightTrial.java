@@ -11,6 +11,11 @@ import frillbook.naming.Prefixed;
  * @param usable the length left of it after washing
  * @param run extent of the fabric along the strips
  * @param stack extent of the fabric across the strips
+ * @param strip length of a full strip
+ * @param endToEnd full strips end to end
+ * @param rims discs at whose rims a strip ends, as many discs in a line as fit: two where two discs
+ *     lie apart
+ * @param inZigzag whether these lie in zigzag
  * @param abreast as many discs in a line as fit
  * @param stacked as few discs in a line as fit
  * @param enough whether either way yields the need
@@ -21,11 +26,26 @@ public record StraightTrial(
     double usable,
     double run,
     double stack,
+    double strip,
+    int endToEnd,
+    int rims,
+    boolean inZigzag,
     @Prefixed("abreast") Comb abreast,
     @Prefixed("stacked") Comb stacked,
     boolean enough,
     int kept)
     implements Trial {
+
+  /** How the discs of the better way lie. */
+  Spread spread() {
+    if (isStacked()) {
+      return Spread.LINES;
+    }
+    if (inZigzag) {
+      return Spread.ZIGZAG;
+    }
+    return rims == Spread.APART.rims() ? Spread.APART : Spread.LINES;
+  }
 
   Comb better() {
     return isStacked() ? stacked : abreast;

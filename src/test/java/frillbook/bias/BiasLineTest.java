@@ -54,7 +54,7 @@ class BiasLineTest {
   @Test
   void stripsPastTheDiscsAddWhatTheyAreLong() {
     assertEquals(46.426406, line(20).edge(), 1e-6);
-    PastPieces past = PastPieces.of(cutting(1, true), 20, 10);
+    PastPieces past = line(20).pastPieces(cutting(1, true));
     assertEquals(14.142136, past.room(), 1e-6);
     assertEquals(ROOT2 * 27.694607 - 5 * .5, past.whole(), 2e-6);
     assertEquals(0, past.shortened());
@@ -68,7 +68,7 @@ class BiasLineTest {
    */
   @Test
   void stripsThatBeginAtTheFarEdgeAreShorter() {
-    PastPieces past = PastPieces.of(cutting(1, true), 12, 10);
+    PastPieces past = line(12).pastPieces(cutting(1, true));
     assertEquals(ROOT2 * (4.142136 + 4.227393 + 4.930152) - 3 * .5, past.whole(), 2e-6);
     assertEquals(ROOT2 * (4.291080 + 4.388118) - 2 * .5, past.shortened(), 2e-6);
   }

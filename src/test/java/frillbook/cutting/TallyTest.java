@@ -71,7 +71,8 @@ class TallyTest {
   /** By hand: 200 − 1 = 199 is five strips that add 49; two spares are 98 more, 297 is seven. */
   @Test
   void sparesAreCutButNotJoined() {
-    StripsCut cut = StripsCut.of(new Pieces(2, 200, 2, 12, 0, 10, .125), JOIN, 10, 50, odds());
+    Pieces pieces = new Pieces(2, 200, 2, 12, 0, 10, .125);
+    StripsCut cut = StripsCut.of(pieces, JOIN, 10, 50, 50, odds());
     assertEquals(new Tally(297, 7, 297 - 343, 0, 7), cut.all());
     assertEquals(new Tally(199, 5, 199 - 245, 0, 5), cut.run());
     assertEquals(4, cut.joinCount());

@@ -96,9 +96,20 @@ record Chalk(CuttingSheet sheet, AffineTransformation frame, Geometry edge) {
     return placed(place, fromCorner(sheet));
   }
 
-  /** Lines of matching discs against each other, from the edge that the strips' ends lie on. */
+  /**
+   * Lines of matching discs against each other, from the edge that the strips' ends lie on; the
+   * second of two apart at the strips' other end, in zigzag at the far selvage too.
+   */
   private Coordinate inLine(int disc) {
     double diameter = sheet.discDiameter();
+    if (disc == 1 && (sheet.discsApart() || sheet.discsZigzag())) {
+      double farEnd = edge.getEnvelopeInternal().getMaxX() - ON_THE_LINE - diameter / 2;
+      double side =
+          sheet.discsApart()
+              ? sheet.matchingDiscStart() + diameter / 2
+              : sheet.fabricWidth() - diameter / 2;
+      return placed(new Coordinate(farEnd, side), frame);
+    }
     double along = (disc % sheet.perLine() + 0.5) * diameter;
     double across = sheet.matchingDiscStart() + (disc / sheet.perLine() + 0.5) * diameter;
     return placed(new Coordinate(along, across), frame);

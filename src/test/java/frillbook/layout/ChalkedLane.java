@@ -21,7 +21,10 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
   private static final int HALVINGS = 48;
 
-  /** One strip from edge to edge, or where {@code discs} bar it one from either edge. */
+  /**
+   * One strip from edge to edge, or where {@code discs} bar it one from either edge; where they bar
+   * both edges, one between them besides.
+   */
   Stream<Polygon> strips(List<Coordinate> discs) {
     double room = to - from;
     Polygon whole = strip(from, to);
@@ -31,9 +34,22 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
     }
     double first = longest(room, length -> strip(from, from + length), inTheWay);
     double last = longest(room, length -> strip(to - length, to), inTheWay);
-    return Stream.concat(
-        DoubleStream.of(first).filter(ChalkedLane::isLength).mapToObj(l -> strip(from, from + l)),
-        DoubleStream.of(last).filter(ChalkedLane::isLength).mapToObj(l -> strip(to - l, to)));
+    return Stream.of(
+            DoubleStream.of(first)
+                .filter(ChalkedLane::isLength)
+                .mapToObj(l -> strip(from, from + l)),
+            DoubleStream.of(last).filter(ChalkedLane::isLength).mapToObj(l -> strip(to - l, to)),
+            between((from + to) / 2, room / 2, inTheWay))
+        .flatMap(strips -> strips);
+  }
+
+  private Stream<Polygon> between(double middle, double most, List<Coordinate> discs) {
+    double before = longest(most, length -> strip(middle - length, middle), discs);
+    double behind = longest(most, length -> strip(middle, middle + length), discs);
+    boolean barredAtBoth = isLength(most - before) && isLength(most - behind);
+    return barredAtBoth && isLength(before + behind)
+        ? Stream.of(strip(middle - before, middle + behind))
+        : Stream.of();
   }
 
   private static boolean isLength(double length) {

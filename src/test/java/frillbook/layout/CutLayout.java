@@ -51,7 +51,8 @@ public record CutLayout(
     var found = grain == Grain.LENGTHWISE ? layouts.lengthwise() : layouts.crosswise();
     return found.map(
         plan -> {
-          var places = new StraightPlaces(grain, plan, sizes.strip().stripCutWidth());
+          var places =
+              new StraightPlaces(grain, plan, sizes.usableWidth(), sizes.strip().stripCutWidth());
           return of(
               plan.usableLength(),
               sizes.usableWidth(),

@@ -13,6 +13,8 @@ import java.util.List;
  * What a maker has in hand at the cutting table: the figures on the sheet Cutting, and the fabric,
  * washed and with the selvages off, under a tape measure.
  *
+ * @param discsApart whether the second of two lies at the strips' other end
+ * @param discsZigzag whether it lies there and at the far selvage
  * @param perLine matching discs in a line, as the sheet's sentence says; straight grain only
  * @param cornerDiscs matching discs in the corners, as the sentence says; bias only
  * @param lineDiscs matching discs in a line along the long edge, as the sentence says; bias only
@@ -34,6 +36,8 @@ record CuttingSheet(
     double nearDiscPush,
     double discPush,
     double matchingDiscStart,
+    boolean discsApart,
+    boolean discsZigzag,
     int perLine,
     int cornerDiscs,
     int lineDiscs,
@@ -68,6 +72,8 @@ record CuttingSheet(
         cut.nearDiscPush(),
         cut.discPush(),
         cut.matchingDiscStart(),
+        cut.discsApart(),
+        cut.discsZigzag(),
         perLine(cutting, fabric.grain()),
         laid.isBias() ? cutting.layouts().bias().orElseThrow().cornerDiscs() : 0,
         cut.lineMatchingDiscs(),

@@ -77,6 +77,7 @@ class OnPaperTest {
             .toList();
     Rings rings =
         Filled.of(Rings.class, Map.of("ringCount", 7, "stitchedLength", 224.0, "rings", seven));
-    assertEquals(new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560)));
+    assertEquals(
+        new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560, 560)));
   }
 }

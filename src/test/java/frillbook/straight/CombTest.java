@@ -3,8 +3,12 @@ package frillbook.straight;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.brief.Grain;
+import frillbook.cutting.CushionStrips;
+import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
 import frillbook.strip.Join;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +24,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CombTest {
   private static final Join JOIN = new Join(false, 1, 1);
 
+  /** One strip is joined, so that these do not matter. */
+  private static final CushionStrips ONE = new CushionStrips(1, 12, 1);
+
   private static final double ROOT24 = Math.sqrt(24);
 
   private static Pieces pieces(int discs, double shortest) {
@@ -27,16 +34,21 @@ class CombTest {
   }
 
   private static Comb comb(Sheet sheet, Pieces pieces, int perLine) {
-    return Comb.of(sheet, pieces, JOIN, Lane.beside(pieces), perLine);
+    return Comb.of(cutting(pieces), sheet, Spread.LINES, perLine);
+  }
+
+  /** Crosswise, where a strip is as long as the sheet. */
+  private static StraightCutting cutting(Pieces pieces) {
+    return StraightCutting.of(Grain.CROSSWISE, new Fabric(50, 1, 1), pieces, JOIN);
   }
 
   private static Lanes lanes(double shortest) {
-    return new Lanes(new Sheet(50, 30), pieces(3, shortest), JOIN, 2, 2, 5);
+    return new Lanes(new Sheet(50, 30), pieces(3, shortest), JOIN, Spread.LINES, ONE, 50, 2, 2, 5);
   }
 
   private static double piece(int lane, double shortest) {
-    Pieces pieces = pieces(3, shortest);
-    return lanes(shortest).strip(Lane.beside(pieces).get(lane - 1)).piece();
+    List<Lane> all = Lane.beside(pieces(3, shortest), 30);
+    return lanes(shortest).strip(all.get(lane - 1), all).piece();
   }
 
   @Test
@@ -93,9 +105,10 @@ class CombTest {
   @Test
   void aLaneTooShortForItsSeamsGivesNothing() {
     Join mitred = new Join(true, 16, 1);
-    Lanes lanes = new Lanes(new Sheet(50, 30), pieces(3, 12), mitred, 2, 2, 5);
-    assertEquals(0, lanes.strip(new Lane(1, 1, 3, 4)).piece());
-    assertEquals(41, lanes.strip(new Lane(6, 2, 3, 4)).piece(), 1e-9);
+    Lanes lanes =
+        new Lanes(new Sheet(50, 30), pieces(3, 12), mitred, Spread.LINES, ONE, 50, 2, 2, 5);
+    assertEquals(0, lanes.strip(new Lane(1, 1, 3, 4, 0), List.of()).piece());
+    assertEquals(41, lanes.strip(new Lane(6, 2, 3, 4, 0), List.of()).piece(), 1e-9);
   }
 
   /** Five discs of 10 fill a line of 50 and leave 20 of the width, ten full strips. */

@@ -31,7 +31,7 @@ class LaneTest {
    */
   @Test
   void lanesKeepTheirDistanceFromTheNearestCentres() {
-    List<Lane> lanes = Lane.beside(new Pieces(2, 500, 0, 12, 3, 10, .125));
+    List<Lane> lanes = Lane.beside(new Pieces(2, 500, 0, 12, 3, 10, .125), 40);
     assertEquals(
         List.of(3.0, 1.0, 0.0, 1.0, 3.0, 3.0, 1.0, 0.0),
         lanes.stream().limit(8).map(Lane::laneOffset).toList());
@@ -42,7 +42,7 @@ class LaneTest {
 
   @Test
   void lanesAreNumberedFromOneToThirtyTwo() {
-    List<Lane> lanes = Lane.beside(new Pieces(2, 500, 0, 12, 3, 10, .125));
+    List<Lane> lanes = Lane.beside(new Pieces(2, 500, 0, 12, 3, 10, .125), 40);
     assertEquals(32, lanes.size());
     assertEquals(1, lanes.get(0).laneNo());
     assertEquals(32, lanes.get(31).laneNo());

@@ -19,7 +19,7 @@ class StraightCuttingTest {
   }
 
   private static StraightCutting cutting(Grain grain, Fabric fabric, Pieces pieces) {
-    return new StraightCutting(grain, fabric, pieces, new Join(false, 1, 1), Lane.beside(pieces));
+    return StraightCutting.of(grain, fabric, pieces, new Join(false, 1, 1));
   }
 
   /** A strip of 40 adds 39, and 9 in hold three: just the 117 of a run of 118. */
@@ -90,11 +90,11 @@ class StraightCuttingTest {
   }
 
   private static StraightTrial trial(double abreast, double stacked) {
-    return new StraightTrial(1, 9, 9, 9, comb(abreast), comb(stacked), true, 0);
+    return new StraightTrial(1, 9, 9, 9, 9, 1, 1, false, comb(abreast), comb(stacked), true, 0);
   }
 
   private static Comb comb(double over) {
-    return new Comb(1, 1, 1, 0, 0, 8, 8, 0, 0, true, over);
+    return new Comb(1, 1, 10, 1, 0, 0, 0, 0, 8, 8, 0, 0, 0, true, 1, over);
   }
 
   @Test
