@@ -113,6 +113,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("wash_shrink_width", 0);
     inputs.put("bias_stretch", 0);
     inputs.put("shortest_piece", 12);
+    inputs.put("longest_strip", 2000);
     inputs.put("spare_strips", 0);
     inputs.put("buy_step", 4.5);
     inputs.put("marking_step", .125);
@@ -123,6 +124,8 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("join_allowance", .25);
     inputs.put("join_second_allowance", .375);
     inputs.put("join_line", "by_grain");
+    inputs.put("joined_by", "order");
+    inputs.put("joined_margin", 0);
   }
 
   private static void base(Map<String, Object> inputs) {

@@ -52,7 +52,13 @@ public final class SampleBriefs {
             .with("centre_gap", pick(0, .5, 1))
             .with("row_style", pick("spiral", "spiral", "rings"))
             .with("interfaced", "none");
-    return base(joins(fabric(cushion)));
+    return own(base(joins(fabric(cushion))));
+  }
+
+  private Briefs own(Briefs briefs) {
+    return briefs
+        .with("joined_by", pick("order", "cushion"))
+        .with("longest_strip", pick(2000, 2000, 108, between(36, 300)));
   }
 
   private Briefs fabric(Briefs briefs) {

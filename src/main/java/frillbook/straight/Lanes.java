@@ -188,7 +188,7 @@ public record Lanes(
    */
   private double roomBesideLines(Lane lane) {
     boolean besideWhole = lane.laneNo() <= besideWholeLines();
-    if (besideWhole && lane.laneLine() < lines) {
+    if (besideWhole && (lane.laneLine() < lines || rims() == 0)) {
       return reachOfWhole() - rims() * lane.laneHalfChord();
     }
     double room = reachOfLast() - rims() * beside(lines, lane);

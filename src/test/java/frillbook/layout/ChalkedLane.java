@@ -3,6 +3,7 @@ package frillbook.layout;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -30,7 +31,10 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
     Polygon whole = strip(from, to);
     List<Coordinate> inTheWay = discs.stream().filter(disc -> bars(disc, whole)).toList();
     if (inTheWay.isEmpty()) {
-      return Stream.of(whole);
+      return chalk.sheet().isDivided() ? divided(from, to, true) : Stream.of(whole);
+    }
+    if (chalk.sheet().isDivided()) {
+      return divided(behind(inTheWay), to, false);
     }
     double first = longest(room, length -> strip(from, from + length), inTheWay);
     double last = longest(room, length -> strip(to - length, to), inTheWay);
@@ -41,6 +45,26 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
             DoubleStream.of(last).filter(ChalkedLane::isLength).mapToObj(l -> strip(to - l, to)),
             between((from + to) / 2, room / 2, inTheWay))
         .flatMap(strips -> strips);
+  }
+
+  /** Strips of the full length end to end, from the near end on or from the far end back. */
+  private Stream<Polygon> divided(double start, double end, boolean onward) {
+    double full = chalk.sheet().fullLength();
+    int count = (int) ((end - start) / full + Chalk.NOTHING);
+    double rest = end - start - count * full;
+    Stream<Polygon> whole =
+        IntStream.range(0, count)
+            .mapToDouble(i -> onward ? start + i * full : end - (i + 1) * full)
+            .mapToObj(at -> strip(at, at + full));
+    return onward || !isLength(rest)
+        ? whole
+        : Stream.concat(whole, Stream.of(strip(start, start + rest)));
+  }
+
+  /** Strips begin square behind the last matching disc in the way. */
+  private double behind(List<Coordinate> discs) {
+    double radius = chalk.sheet().discDiameter() / 2;
+    return discs.stream().mapToDouble(disc -> disc.x + radius).max().orElseThrow();
   }
 
   private Stream<Polygon> between(double middle, double most, List<Coordinate> discs) {

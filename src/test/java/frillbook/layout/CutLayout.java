@@ -52,7 +52,12 @@ public record CutLayout(
     return found.map(
         plan -> {
           var places =
-              new StraightPlaces(grain, plan, sizes.usableWidth(), sizes.strip().stripCutWidth());
+              new StraightPlaces(
+                  grain,
+                  plan,
+                  grain == Grain.LENGTHWISE ? plan.usableLength() : sizes.usableWidth(),
+                  sizes.usableWidth(),
+                  sizes.strip().stripCutWidth());
           return of(
               plan.usableLength(),
               sizes.usableWidth(),

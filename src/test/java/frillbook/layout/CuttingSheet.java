@@ -113,6 +113,11 @@ record CuttingSheet(
     return number > farUnpaired && number <= farUnpaired + cornerPairs;
   }
 
+  /** Whether lengthwise strips are shorter than the fabric, several end to end. */
+  boolean isDivided() {
+    return grain == Grain.LENGTHWISE && fullStrips > 0 && fullLength < fabricLength - 1e-6;
+  }
+
   boolean isBias() {
     return grain == Grain.BIAS;
   }
