@@ -18,7 +18,7 @@ public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture pict
     BaseFabric base = BaseFabric.of(brief, sized.discs(), sized.baseFabric());
     CutBase cut =
         new CutBase(
-            new BasePlaces(brief.cushion().quantity(), sizes.discs(), base),
+            new BasePlaces(sizes.discs(), base),
             base.baseBuyLength() * sizes.usableShare(),
             sizes.baseUsableWidth());
     return new BaseWork(

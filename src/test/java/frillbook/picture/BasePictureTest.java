@@ -105,7 +105,7 @@ class BasePictureTest {
   }
 
   private static int besides(Laid one) {
-    return one.drawn().plan().base().orElseThrow().base().backBeside();
+    return one.drawn().plan().base().orElseThrow().base().backs().beside();
   }
 
   private static Laid laid(Drawn drawn) {
@@ -153,9 +153,9 @@ class BasePictureTest {
   void everyBaseIsInItsPlace() {
     int compared = 0;
     for (Laid one : sample) {
-      assertEquals(Math.min(12, one.layout().bases().size()), one.discs().size(), one.what());
+      assertEquals(Math.min(12, one.layout().discs().size()), one.discs().size(), one.what());
       for (int i = 0; i < one.discs().size(); i++) {
-        PlacedDisc placed = one.layout().bases().get(i);
+        PlacedDisc placed = one.layout().discs().get(i);
         Spot centre = one.picture().baseDiscs().get(i);
         assertEquals(placed.centre().x(), centre.x() * one.scale(), NEAR, one.what());
         assertEquals(placed.centre().y(), centre.y() * one.scale(), NEAR, one.what());
@@ -192,7 +192,7 @@ class BasePictureTest {
   void theDrawnPolygonLiesInItsDiscAndCoversIt() {
     for (Laid one : sample) {
       Coordinate[] round = one.places(one.picture().baseDiscPoints(), RoundPoint::round);
-      double radius = one.layout().bases().get(0).diameter() / 2;
+      double radius = one.layout().discs().get(0).diameter() / 2;
       double share = Area.ofRing(round) / (Math.PI * radius * radius);
       assertEquals(.98363, share, 1e-5, one.what());
       for (Coordinate at : round) {
@@ -247,7 +247,7 @@ class BasePictureTest {
   @Test
   void whatIsNotDrawnIsTold() {
     for (Laid one : sample) {
-      int pieces = one.layout().bases().size() + one.layout().backs().size();
+      int pieces = one.layout().discs().size() + one.layout().backs().size();
       int left = one.picture().baseDiscsLeft() + one.picture().baseBacksLeft();
       assertEquals(pieces, one.pieces().size() + left, one.what());
       String title = one.drawn().title("base_fabric");
