@@ -130,6 +130,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("draw_in", .04);
     inputs.put("matching_discs", 1);
     inputs.put("back_matching_discs", 0);
+    inputs.put("matching_disc_fabric", "frill");
     inputs.put("base_fabric_width", 44);
     inputs.put("back_style", "one_disc");
     inputs.put("zip_seam", .625);

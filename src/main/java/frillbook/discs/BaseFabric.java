@@ -5,14 +5,15 @@ import frillbook.cutting.Fabric;
 import frillbook.naming.Prefixed;
 
 /**
- * How bases and backs are cut from their own fabric, in a square grid or in zigzag, whichever takes
- * less of it.
+ * How bases, backs and, if the maker likes, matching discs are cut from one fabric, in a square
+ * grid or in zigzag, whichever takes less of it.
  *
  * @param basePerRow discs side by side
  * @param backPerRow back pieces side by side in a line of their own
- * @param grid lines of bases, then lines of back pieces, the first of these beside the last line of
- *     bases where they fit
- * @param zigzag lines of bases and backs in one disc, then lines of other back pieces
+ * @param grid lines of bases and matching discs, then lines of back pieces, the first of these
+ *     beside the last line of discs where they fit
+ * @param zigzag lines of bases, matching discs and backs in one disc, then lines of other back
+ *     pieces
  * @param baseInZigzag whether they lie in zigzag
  * @param discs the discs as they lie
  * @param backs the other back pieces as they lie

@@ -7,7 +7,7 @@ import frillbook.measure.Rounding;
 /**
  * Lays bases and backs in a grid and in zigzag.
  *
- * @param bases discs that are no backs
+ * @param bases these and matching discs from their fabric
  * @param backsAreDiscs whether each back is one disc, which a place for a base holds
  * @param width usable
  * @param perRow discs side by side
@@ -16,7 +16,7 @@ record BaseWays(int bases, boolean backsAreDiscs, DiscSizes sizes, double width,
 
   static BaseWays of(Brief brief, DiscSizes sizes, double width) {
     return new BaseWays(
-        brief.cushion().quantity(),
+        brief.cushion().quantity() + sizes.baseMatchingCount(),
         brief.base().backStyle() == BackStyle.ONE_DISC,
         sizes,
         width,

@@ -131,7 +131,8 @@ class PlanCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "The frill fabric is narrower than a matching disc. Choose a wider fabric, or no matching discs.",
+            "The frill fabric is narrower than a matching disc. Choose a wider fabric, cut them"
+                + " from the base fabric (Shop habits), or have none.",
             "The base fabric is narrower than a base or a back. Choose a wider fabric for them."),
         Ran.run(
             "plan",

@@ -82,6 +82,13 @@ class BaseFabricTest {
     assertEquals(new Lines(3, 2, 2, 3, 1, 40.25, 40.5), grid(twelve(4)));
   }
 
+  /** Three bases and three matching discs make two rows, three backs a third: 2 × 13 5/8 + 13. */
+  @Test
+  void matchingDiscsOfBaseFabricLieInRowsWithTheBases() {
+    Briefs matching = twelve(3).with("matching_disc_fabric", "base");
+    assertEquals(new Lines(3, 2, 0, 3, 1, 40.25, 40.5), grid(matching));
+  }
+
   /** 26 5/8 ÷ 0.95 = 28.03 before washing, 7 steps. */
   @Test
   void fabricThatShrinksIsBoughtLonger() {

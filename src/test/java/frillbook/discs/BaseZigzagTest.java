@@ -95,6 +95,15 @@ class BaseZigzagTest {
     assertEquals(0, places.backs());
   }
 
+  /** A matching disc to each of four cushions: twelve discs by two in six lines, 20 + 5 × 16. */
+  @Test
+  void matchingDiscsLieAmongTheBases() {
+    Briefs four = twenties(4, 56).with("matching_discs", 0).with("back_matching_discs", 1);
+    BasePlaces places = places(four.with("matching_disc_fabric", "base"));
+    assertEquals(12, places.discs());
+    assertEquals(100, places.fabric().baseUsedLength(), 1e-9);
+  }
+
   /** The second line begins 12 in further in and ends against the other selvage. */
   @Test
   void discsLieInZigzag() {

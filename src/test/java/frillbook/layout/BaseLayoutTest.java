@@ -8,6 +8,7 @@ import frillbook.SampleBriefs;
 import frillbook.SharedSample;
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
+import frillbook.brief.MatchingDiscFabric;
 import frillbook.discs.BaseFabric;
 import frillbook.discs.DiscSizes;
 import frillbook.plan.Plan;
@@ -27,6 +28,15 @@ class BaseLayoutTest {
 
     boolean inZigzag() {
       return fabric().baseInZigzag();
+    }
+
+    int quantity() {
+      return brief.cushion().quantity();
+    }
+
+    /** Discs that are cut as large as a base. */
+    int bases() {
+      return quantity() * (1 + brief.base().matchingDiscsOf(MatchingDiscFabric.BASE));
     }
 
     double disc() {
@@ -61,12 +71,16 @@ class BaseLayoutTest {
     assertTrue(laid.stream().anyMatch(which), "a way of laying out did not come up");
   }
 
-  /** Each brief with its own few cushions and with enough for many lines. */
+  /** Each brief with its own few cushions, and with enough and discs enough for many lines. */
   private static List<Laid> layOut() {
     return SampleBriefs.of(BRIEFS, 20250102).stream()
-        .flatMap(briefs -> Stream.of(briefs, briefs.with("quantity", 7)))
+        .flatMap(briefs -> Stream.of(briefs, many(briefs)))
         .flatMap(BaseLayoutTest::laid)
         .toList();
+  }
+
+  private static Briefs many(Briefs briefs) {
+    return briefs.with("quantity", 7).with("matching_disc_fabric", "base");
   }
 
   private static Stream<Laid> laid(Briefs briefs) {
@@ -122,9 +136,10 @@ class BaseLayoutTest {
   void noFabricIsLongerThanASquareGridOfEverything() {
     for (Laid one : laid) {
       int perLine = (int) Math.floor(one.layout().width() / one.disc() + 1e-6);
-      int quantity = one.brief().cushion().quantity();
+      int quantity = one.quantity();
       boolean whole = one.brief().base().backStyle() == BackStyle.ONE_DISC;
-      double grid = Math.ceil((whole ? 2.0 : 1.0) * quantity / perLine) * one.disc();
+      double discs = one.bases() + (whole ? quantity : 0);
+      double grid = Math.ceil(discs / perLine) * one.disc();
       DiscSizes sizes = one.plan().sizes().discs();
       int backsPerLine = (int) Math.floor(one.layout().width() / sizes.backCutDiameter() + 1e-6);
       double halves =
@@ -136,12 +151,11 @@ class BaseLayoutTest {
   @Test
   void everyCushionHasItsBaseAndItsBack() {
     for (Laid one : laid) {
-      int quantity = one.brief().cushion().quantity();
       boolean whole = one.brief().base().backStyle() == BackStyle.ONE_DISC;
-      int backs = whole ? quantity : 2 * quantity;
-      int discs = one.inZigzag() && whole ? quantity + backs : quantity;
+      int backs = (whole ? 1 : 2) * one.quantity();
+      int discs = one.bases() + (one.inZigzag() && whole ? backs : 0);
       assertEquals(discs, one.layout().discs().size(), one.what());
-      assertEquals(quantity + backs, one.polygons().size(), one.what());
+      assertEquals(one.bases() + backs, one.polygons().size(), one.what());
     }
   }
 

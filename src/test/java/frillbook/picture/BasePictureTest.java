@@ -101,7 +101,12 @@ class BasePictureTest {
     sample = SHARED.get();
     assertTrue(sample.size() > BRIEFS * 3 / 4, () -> "too few plans: " + sample.size());
     assertTrue(sample.stream().anyMatch(l -> besides(l) > 0), "no back beside a base");
+    assertTrue(sample.stream().anyMatch(BasePictureTest::isInZigzag), "none in zigzag");
     assertTrue(sample.stream().anyMatch(l -> l.layout().length() > 3 * l.layout().width()));
+  }
+
+  private static boolean isInZigzag(Laid one) {
+    return one.drawn().plan().base().orElseThrow().base().baseInZigzag();
   }
 
   private static int besides(Laid one) {
@@ -267,6 +272,22 @@ class BasePictureTest {
   void theTitleNamesPiecesAndSize() {
     assertEquals(
         "1 base and 1 back piece: bought 22.5 × 44 in, usable 22.5 × 43 in", title(Briefs.inch()));
+  }
+
+  /**
+   * By hand: two bases, two matching discs and two backs, one to a line on 36 in, 19.875 + 5√135 =
+   * 77.97 in, 18 steps.
+   */
+  @Test
+  void theTitleNamesMatchingDiscsOfBaseFabric() {
+    Briefs two =
+        Briefs.inch()
+            .with("quantity", 2)
+            .with("base_fabric_width", 37)
+            .with("matching_disc_fabric", "base");
+    assertEquals(
+        "2 bases, 2 matching discs and 2 back pieces: bought 81 × 37 in, usable 81 × 36 in",
+        title(two));
   }
 
   /**
