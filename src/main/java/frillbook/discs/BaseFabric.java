@@ -23,8 +23,8 @@ import frillbook.naming.Prefixed;
 public record BaseFabric(
     int basePerRow,
     int backPerRow,
-    @Prefixed("base_grid") BaseWay grid,
-    @Prefixed("base_zigzag") BaseWay zigzag,
+    @Prefixed("base_grid") BaseGrid grid,
+    @Prefixed("base_zigzag") BaseZigzag zigzag,
     boolean baseInZigzag,
     @Prefixed("base") DiscRows discs,
     @Prefixed("back") BackRows backs,
@@ -42,8 +42,8 @@ public record BaseFabric(
     return new BaseFabric(
         ways.perRow(),
         ways.backPerRow(),
-        grid,
-        zigzag,
+        BaseGrid.of(grid),
+        BaseZigzag.of(zigzag),
         inZigzag,
         way.discs(),
         way.backs(),

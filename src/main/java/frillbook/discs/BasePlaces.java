@@ -6,9 +6,10 @@ import frillbook.measure.Rounding;
  * Where bases and back pieces lie on their fabric: x along the selvage from the start of the
  * fabric, y across it from one selvage; lengths in the unit of the brief.
  *
+ * @param bases these and matching discs from their fabric
  * @param fabric how they lie
  */
-public record BasePlaces(DiscSizes sizes, BaseFabric fabric) {
+public record BasePlaces(int bases, DiscSizes sizes, BaseFabric fabric) {
 
   /** A place on the fabric. */
   public record Place(double x, double y) {}
@@ -30,9 +31,8 @@ public record BasePlaces(DiscSizes sizes, BaseFabric fabric) {
 
   /** What the discs in the last line of a grid take of the width. */
   public double lastWidth() {
-    DiscRows grid = fabric.grid().discs();
-    int before = (grid.rows() - 1) * fabric.basePerRow();
-    return (grid.discCount() - before) * sizes.baseCutDiameter();
+    int before = (fabric.grid().rows() - 1) * fabric.basePerRow();
+    return (bases - before) * sizes.baseCutDiameter();
   }
 
   /** The centre of disc {@code disc}, from 0. */

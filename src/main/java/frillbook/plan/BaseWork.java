@@ -16,9 +16,10 @@ public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture pict
   static BaseWork of(SizedBrief sized, Sizes sizes) {
     Brief brief = sized.brief();
     BaseFabric base = BaseFabric.of(brief, sized.discs(), sized.baseFabric());
+    int bases = brief.cushion().quantity() + sizes.discs().baseMatchingCount();
     CutBase cut =
         new CutBase(
-            new BasePlaces(sizes.discs(), base),
+            new BasePlaces(bases, sizes.discs(), base),
             base.baseBuyLength() * sizes.usableShare(),
             sizes.baseUsableWidth());
     return new BaseWork(

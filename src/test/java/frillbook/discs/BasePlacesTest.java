@@ -27,7 +27,7 @@ class BasePlacesTest {
             .brief();
     DiscSizes sizes = DiscSizes.of(brief);
     Fabric fabric = Fabric.of(brief.fabric(), brief.base().baseFabricWidth());
-    return new BasePlaces(sizes, BaseFabric.of(brief, sizes, fabric));
+    return new BasePlaces(4, sizes, BaseFabric.of(brief, sizes, fabric));
   }
 
   /** Centres half a disc from the edges, then a disc apart. */

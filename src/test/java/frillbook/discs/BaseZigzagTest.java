@@ -34,7 +34,9 @@ class BaseZigzagTest {
   }
 
   private static BasePlaces places(Briefs briefs) {
-    return new BasePlaces(DiscSizes.of(briefs.brief()), fabric(briefs));
+    DiscSizes sizes = DiscSizes.of(briefs.brief());
+    int bases = briefs.brief().cushion().quantity() + sizes.baseMatchingCount();
+    return new BasePlaces(bases, sizes, fabric(briefs));
   }
 
   /**
