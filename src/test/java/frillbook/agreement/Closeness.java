@@ -2,6 +2,8 @@ package frillbook.agreement;
 
 import frillbook.naming.NamedValues;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Judges whether the values of two engines are the same, and keeps count. */
@@ -15,6 +17,15 @@ final class Closeness {
    * divides numbers of fifteen digits, one or two fewer than Java and most spreadsheets have.
    */
   static final double REMAINDER = 1e-13;
+
+  /**
+   * A sum of thirteen digits and more that a sentence says may be off by this × itself, which is
+   * less than one in the last place of twelve: no program carries the coins of hundreds of
+   * billions.
+   */
+  static final double SAID = 1e-12;
+
+  private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
 
   private final double rounding;
   private long cells;
@@ -45,7 +56,21 @@ final class Closeness {
     cells++;
     return one instanceof Double a && other instanceof Double b
         ? agree(a.doubleValue(), b.doubleValue())
-        : one.equals(other);
+        : one.equals(other) || saysTheSame(one.toString(), other.toString());
+  }
+
+  private static boolean saysTheSame(String one, String other) {
+    return NUMBER.matcher(one).replaceAll("#").equals(NUMBER.matcher(other).replaceAll("#"))
+        && allClose(numbers(one), numbers(other));
+  }
+
+  private static boolean allClose(List<Double> one, List<Double> other) {
+    return IntStream.range(0, one.size())
+        .allMatch(i -> Math.abs(one.get(i) - other.get(i)) <= SAID * Math.abs(one.get(i)));
+  }
+
+  private static List<Double> numbers(String said) {
+    return NUMBER.matcher(said).results().map(n -> Double.valueOf(n.group())).toList();
   }
 
   private boolean agree(double one, double other) {
