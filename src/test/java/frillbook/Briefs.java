@@ -109,6 +109,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("fabric_width", 54);
     inputs.put("grain", "crosswise");
     inputs.put("selvage", .5);
+    inputs.put("squaring_allowance", 0);
     inputs.put("wash_shrink_length", 0);
     inputs.put("wash_shrink_width", 0);
     inputs.put("bias_stretch", 0);

@@ -69,7 +69,7 @@ public record FrillCutting(
   public int searchRows(GrainStarts starts) {
     Fabric fabric = bias.fabric();
     double longest = 10 * leastLength() + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
-    double steps = longest / fabric.usableShare() / fabric.buyStep();
+    double steps = (longest + fabric.squaring()) / fabric.usableShare() / fabric.buyStep();
     int rows = Rounding.up(Math.log(steps) / Math.log(2));
     return Math.max(1, Math.min(Halving.MOST, rows));
   }

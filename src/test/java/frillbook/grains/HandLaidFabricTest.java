@@ -80,6 +80,13 @@ class HandLaidFabricTest {
     assertEquals(rows, cutting.searchRows(cutting.starts()));
   }
 
+  /** 371.124 in are 63.9 steps of 5.81, six rows; with 2 in lost at the ends 64.2, seven rows. */
+  @Test
+  void theSearchReachesPastWhatStraighteningTakes() {
+    FrillCutting cutting = cutting(new Fabric(50, 1, 5.81, 2));
+    assertEquals(7, cutting.searchRows(cutting.starts()));
+  }
+
   @Test
   void crosswiseTheFabricTwoDiscsInALineAreBest() {
     GrainPlans layouts = layouts(Grain.CROSSWISE);
