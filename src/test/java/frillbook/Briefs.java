@@ -205,6 +205,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("tidy_step", .5);
     inputs.put("deposit_rate", .5);
     inputs.put("offer_each", 0);
+    inputs.put("cheaper_share", 1);
   }
 
   private static void choices(Map<String, Object> inputs) {

@@ -23,6 +23,7 @@ import frillbook.measure.Rounding;
  *     2.606, cut 2 5/8 in wide
  * @param stripCutWidth of the chosen grain
  * @param stretchedWidth what is left of it when the strip has stretched
+ * @param stripStretches whether it does: a bias strip, where these lengthen at all
  * @param seamLoss length a square seam takes of two strips together: both allowances of both edges
  */
 public record StripSizes(
@@ -34,6 +35,7 @@ public record StripSizes(
     double biasCutWidth,
     double stripCutWidth,
     double stretchedWidth,
+    boolean stripStretches,
     double seamLoss) {
 
   public static StripSizes of(Brief brief) {
@@ -54,6 +56,7 @@ public record StripSizes(
         bias,
         isBias ? bias : straight,
         isBias ? bias * narrowing : straight,
+        isBias && brief.fabric().biasStretch() > 0,
         seamLoss(brief.joins()));
   }
 

@@ -50,6 +50,7 @@ final class FailingChecksTest {
         "length_found",
         inch().with("grain", "lengthwise").with("frill_height", 4.0).with("spare_strips", 20.0));
     failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    failing.put("grain_is_cheap", inch().with("quantity", 12.0).with("cheaper_share", 0.01));
     return failing;
   }
 

@@ -1,6 +1,7 @@
 package frillbook.strip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import frillbook.Briefs;
 import org.junit.jupiter.api.Test;
@@ -66,6 +67,7 @@ class StripSizesTest {
     assertEquals(2.625, sizes.biasCutWidth());
     assertEquals(cut, sizes.stripCutWidth());
     assertEquals(stretched, sizes.stretchedWidth(), 5e-7);
+    assertEquals(grain.equals("bias"), sizes.stripStretches());
   }
 
   @Test
@@ -73,6 +75,7 @@ class StripSizesTest {
     StripSizes sizes = sizes(Briefs.inch().with("grain", "bias"));
     assertEquals(2.25, sizes.stripCutWidth());
     assertEquals(2.25, sizes.stretchedWidth());
+    assertFalse(sizes.stripStretches());
   }
 
   /** By hand: 2 ÷ 3/4. */
