@@ -19,26 +19,27 @@ final class Closeness {
   static final double REMAINDER = 1e-13;
 
   /**
-   * A sum of thirteen digits and more that a sentence says may be off by this × itself, which is
-   * less than one in the last place of twelve: no program carries the coins of hundreds of
-   * billions.
+   * A number that a sentence says may be off by this × the largest number of the plan. That is less
+   * than a coin of 0.01 up to ten billions; no program carries the coins of more through a plan.
    */
   static final double SAID = 1e-12;
 
   private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
 
+  private final double largestInPlan;
   private final double rounding;
   private long cells;
   private long remainders;
   private double largest;
 
-  private Closeness(double rounding) {
-    this.rounding = rounding;
+  private Closeness(double largestInPlan) {
+    this.largestInPlan = largestInPlan;
+    this.rounding = REMAINDER * largestInPlan;
   }
 
   /** For the values of one plan. */
   static Closeness within(NamedValues plan) {
-    return new Closeness(REMAINDER * largestNumber(plan));
+    return new Closeness(largestNumber(plan));
   }
 
   private static double largestNumber(NamedValues plan) {
@@ -59,14 +60,14 @@ final class Closeness {
         : one.equals(other) || saysTheSame(one.toString(), other.toString());
   }
 
-  private static boolean saysTheSame(String one, String other) {
+  private boolean saysTheSame(String one, String other) {
     return NUMBER.matcher(one).replaceAll("#").equals(NUMBER.matcher(other).replaceAll("#"))
         && allClose(numbers(one), numbers(other));
   }
 
-  private static boolean allClose(List<Double> one, List<Double> other) {
+  private boolean allClose(List<Double> one, List<Double> other) {
     return IntStream.range(0, one.size())
-        .allMatch(i -> Math.abs(one.get(i) - other.get(i)) <= SAID * Math.abs(one.get(i)));
+        .allMatch(i -> Math.abs(one.get(i) - other.get(i)) <= SAID * largestInPlan);
   }
 
   private static List<Double> numbers(String said) {
