@@ -109,6 +109,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("fabric_width", 54);
     inputs.put("grain", "crosswise");
     inputs.put("selvage", .5);
+    inputs.put("squaring_allowance", 0);
     inputs.put("wash_shrink_length", 0);
     inputs.put("wash_shrink_width", 0);
     inputs.put("bias_stretch", 0);
@@ -205,6 +206,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("tidy_step", .5);
     inputs.put("deposit_rate", .5);
     inputs.put("offer_each", 0);
+    inputs.put("cheaper_share", 1);
   }
 
   private static void choices(Map<String, Object> inputs) {

@@ -23,6 +23,12 @@ public record Pieces(
     double discDiameter,
     double markingStep) {
 
+  /** The same with strips of another cut width. */
+  public Pieces withStripWidth(double width) {
+    return new Pieces(
+        width, joinedLength, spareStrips, shortestPiece, discCount, discDiameter, markingStep);
+  }
+
   /**
    * Area of the strips, as long as the run itself, and of the discs: what no plan can do without.
    *

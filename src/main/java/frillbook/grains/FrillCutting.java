@@ -16,10 +16,16 @@ import java.util.List;
 public record FrillCutting(
     StraightCutting crosswise, StraightCutting lengthwise, BiasCutting bias) {
 
-  /** {@code pieces} on {@code fabric}, joined by the habits of {@code brief}. */
-  public static FrillCutting of(Brief brief, double seamLoss, Fabric fabric, Pieces pieces) {
+  /**
+   * {@code pieces} on {@code fabric}, joined by the habits of {@code brief}.
+   *
+   * @param biasWidth cut width of bias strips, which may be cut wider than straight ones
+   */
+  public static FrillCutting of(
+      Brief brief, double seamLoss, Fabric fabric, Pieces pieces, double biasWidth) {
     List<Lane> lanes = Lane.beside(pieces);
-    Join bias = join(Grain.BIAS, brief, seamLoss, pieces);
+    Pieces biasPieces = pieces.withStripWidth(biasWidth);
+    Join bias = join(Grain.BIAS, brief, seamLoss, biasPieces);
     return new FrillCutting(
         new StraightCutting(
             Grain.CROSSWISE, fabric, pieces, join(Grain.CROSSWISE, brief, seamLoss, pieces), lanes),
@@ -29,7 +35,7 @@ public record FrillCutting(
             pieces,
             join(Grain.LENGTHWISE, brief, seamLoss, pieces),
             lanes),
-        BiasCutting.of(fabric, pieces, bias));
+        BiasCutting.of(fabric, biasPieces, bias));
   }
 
   private static Join join(Grain grain, Brief brief, double seamLoss, Pieces pieces) {
@@ -49,17 +55,29 @@ public record FrillCutting(
     };
   }
 
-  /** Area of run and discs over the usable width: less fabric than this cannot do. */
+  private Pieces pieces(Grain grain) {
+    return switch (grain) {
+      case CROSSWISE -> crosswise.pieces();
+      case LENGTHWISE -> lengthwise.pieces();
+      case BIAS -> bias.pieces();
+    };
+  }
+
+  /**
+   * Area of run and discs over the usable width: less fabric than this cannot do. Bias strips that
+   * stretch are cut shorter and wider; their area is no less.
+   */
   public double leastLength() {
-    return bias.pieces().area(1) / bias.fabric().usableWidth();
+    return crosswise.pieces().area(1) / crosswise.fabric().usableWidth();
   }
 
   /**
    * Area of what is cut in {@code grain} over the usable width, after washing: a length that no
-   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join.
+   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join, and
+   * wider.
    */
   public double usedLength(Grain grain) {
-    return bias.pieces().area(join(grain).gain()) / bias.fabric().usableWidth();
+    return pieces(grain).area(join(grain).gain()) / bias.fabric().usableWidth();
   }
 
   /**
@@ -68,8 +86,10 @@ public record FrillCutting(
    */
   public int searchRows(GrainStarts starts) {
     Fabric fabric = bias.fabric();
-    double longest = 10 * leastLength() + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
-    double steps = longest / fabric.usableShare() / fabric.buyStep();
+    double wider = bias.pieces().stripWidth() / crosswise.pieces().stripWidth();
+    double longest =
+        10 * leastLength() * wider + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
+    double steps = (longest + fabric.squaring()) / fabric.usableShare() / fabric.buyStep();
     int rows = Rounding.up(Math.log(steps) / Math.log(2));
     return Math.max(1, Math.min(Halving.MOST, rows));
   }
@@ -80,10 +100,10 @@ public record FrillCutting(
 
   /** What the strips of the run must add up to in {@code grain}, spares left out. */
   public double need(Grain grain) {
-    return bias.pieces().netOfRun(join(grain));
+    return pieces(grain).netOfRun(join(grain));
   }
 
   private GrainStart start(Grain grain) {
-    return GrainStart.of(grain, bias.fabric(), bias.pieces(), join(grain));
+    return GrainStart.of(grain, bias.fabric(), pieces(grain), join(grain));
   }
 }

@@ -20,7 +20,7 @@ public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture pict
     CutBase cut =
         new CutBase(
             new BasePlaces(bases, sizes.discs(), base),
-            base.baseBuyLength() * sizes.usableShare(),
+            sized.baseFabric().usable(base.baseBuyLength()),
             sizes.baseUsableWidth());
     return new BaseWork(
         base, base.baseBuyLength() / brief.unit().unitsPerLong(), BasePicture.of(cut));

@@ -31,13 +31,13 @@ record SizedBrief(
   FrillCutting cuttingOf(double joinedLength) {
     Pieces pieces =
         new Pieces(
-            strip.stripCutWidth(),
+            strip.straightCutWidth(),
             joinedLength,
             brief.fabric().spareStrips(),
             brief.fabric().shortestPiece(),
             discs.matchingDiscCount(),
             discs.baseCutDiameter(),
             brief.markingStep());
-    return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces);
+    return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces, strip.biasCutWidth());
   }
 }

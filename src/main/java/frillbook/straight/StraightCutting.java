@@ -19,7 +19,7 @@ public record StraightCutting(
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public StraightTrial attempt(int steps, int tooSmall) {
-    double usable = steps * fabric.buyStep() * fabric.usableShare();
+    double usable = fabric.usable(steps * fabric.buyStep());
     Sheet sheet = sheet(usable);
     Comb abreast = Comb.of(sheet, pieces, join, beside, mostInALine(sheet));
     Comb stacked = Comb.of(sheet, pieces, join, beside, fewestInALine(sheet));

@@ -12,11 +12,16 @@ import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PlanCommandTest {
+  private static final DecimalFormatSymbols ROOT = DecimalFormatSymbols.getInstance(Locale.ROOT);
+
   private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
 
   @Test
@@ -103,6 +108,22 @@ class PlanCommandTest {
           names(rows.get(table.name()).get(0)),
           table.name());
     }
+  }
+
+  /** The figures beside each grain, put into the sentence by hand. */
+  @Test
+  void aCheaperGrainIsToldWithWhatItSaves() {
+    String[] words = {"plan", "--json", "--input=quantity=12", "--input=cheaper_share=1%"};
+    Ran ran = Ran.run(words);
+    JsonNode lines = ran.json().get("lines");
+    double own = lines.get("price_total").doubleValue();
+    double saves = own - lines.get("lengthwise_price").doubleValue();
+    assertEquals("lengthwise", lines.get("cheapest_grain").textValue());
+    String share = new DecimalFormat("0.#", ROOT).format(100 * saves / own);
+    String money = new DecimalFormat("0.00", ROOT).format(saves);
+    assertEquals(
+        "Lengthwise would cost " + money + " USD less (" + share + "%): see Cutting.\n", ran.err());
+    assertEquals("look_again", lines.get("check_flag").textValue());
   }
 
   @Test

@@ -94,4 +94,13 @@ class BaseFabricTest {
   void fabricThatShrinksIsBoughtLonger() {
     assertEquals(31.5, fabric(twelve(3).with("wash_shrink_length", .05)).baseBuyLength());
   }
+
+  /** 26 5/8 and 1/4 at the ends are 26 7/8, still 6 steps of 4 1/2; with 1/2 in it is 27 1/8, 7. */
+  @Test
+  void theEndsAreStraightenedOutOfWhatIsBought() {
+    Briefs three = twelve(3);
+    assertEquals(27, fabric(three.with("squaring_allowance", .25)).baseBuyLength());
+    assertEquals(
+        new BaseFabric(3, 1, 0, 3, 1, 26.625, 31.5), fabric(three.with("squaring_allowance", .5)));
+  }
 }

@@ -51,7 +51,7 @@ public record CutLayout(
     var found = grain == Grain.LENGTHWISE ? layouts.lengthwise() : layouts.crosswise();
     return found.map(
         plan -> {
-          var places = new StraightPlaces(grain, plan, sizes.strip().stripCutWidth());
+          var places = new StraightPlaces(grain, plan, sizes.strip().straightCutWidth());
           return of(
               plan.usableLength(),
               sizes.usableWidth(),
@@ -71,7 +71,7 @@ public record CutLayout(
                       plan,
                       layouts.biasSetting().perBand(),
                       sizes.usableWidth(),
-                      sizes.strip().stripCutWidth(),
+                      sizes.strip().biasCutWidth(),
                       slanting);
               return of(
                   plan.usableLength(),

@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * What a maker has in hand at the cutting table: the figures on the sheet Cutting, and the fabric,
- * washed and with the selvages off, under a tape measure.
+ * washed, its ends straightened and the selvages off, under a tape measure.
  *
  * @param perLine matching discs in a line, as the sheet's sentence says; straight grain only
  * @param cornerDiscs matching discs in the corners, as the sentence says; bias only
@@ -60,7 +60,7 @@ record CuttingSheet(
     List<CutPiece> shorter = frill.cutList().subList(2, frill.cutList().size());
     return new CuttingSheet(
         fabric.grain(),
-        cut.buyLength() * (1 - fabric.washShrinkLength()),
+        cut.buyLength() * (1 - fabric.washShrinkLength()) - fabric.squaringAllowance(),
         (fabric.fabricWidth() - 2 * fabric.selvage()) * (1 - fabric.washShrinkWidth()),
         cut.firstMark(),
         cut.markStep(),
