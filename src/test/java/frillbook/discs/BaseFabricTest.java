@@ -101,6 +101,6 @@ class BaseFabricTest {
     Briefs three = twelve(3);
     assertEquals(27, fabric(three.with("squaring_allowance", .25)).baseBuyLength());
     assertEquals(
-        new BaseFabric(3, 1, 0, 3, 1, 26.625, 31.5), fabric(three.with("squaring_allowance", .5)));
+        new Lines(3, 1, 0, 3, 1, 26.625, 31.5), grid(three.with("squaring_allowance", .5)));
   }
 }
