@@ -109,6 +109,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("fabric_width", 54);
     inputs.put("grain", "crosswise");
     inputs.put("selvage", .5);
+    inputs.put("squaring_allowance", 0);
     inputs.put("wash_shrink_length", 0);
     inputs.put("wash_shrink_width", 0);
     inputs.put("bias_stretch", 0);
@@ -133,6 +134,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("draw_in", .04);
     inputs.put("matching_discs", 1);
     inputs.put("back_matching_discs", 0);
+    inputs.put("matching_disc_fabric", "frill");
     inputs.put("base_fabric_width", 44);
     inputs.put("back_style", "one_disc");
     inputs.put("zip_seam", .625);
@@ -207,6 +209,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("tidy_step", .5);
     inputs.put("deposit_rate", .5);
     inputs.put("offer_each", 0);
+    inputs.put("cheaper_share", 1);
   }
 
   private static void choices(Map<String, Object> inputs) {

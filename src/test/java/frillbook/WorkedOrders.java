@@ -21,7 +21,8 @@ public final class WorkedOrders {
    * <p>Rows 2 apart from the centre to the edge are 10 turns, 629.167406 long (computed from the
    * exact spiral). Doubled, and 2 for the ends: 1260.334812; three of them 3781.004436.
    *
-   * <p>The strip is 3.4 + 0.5 + 0.9 = 4.8 wide, marked as 5. Base (40 + 2 × 1) ÷ 0.96 = 43.75,
+   * <p>The strip is 3.4 + 0.5 + 0.6 = 4.5 wide. Stretched by 5 % it is √(2 − 1.05²) = 0.947365 as
+   * wide as it was cut, so it is cut 4.750016, marked as 5. Base (40 + 2 × 1) ÷ 0.96 = 43.75,
    * marked as 44; back 42; half of a back 21 + 1.5 = 22.5 high.
    *
    * <p>The fabric is 152 − 2 = 150 wide, washed 0.96 × 150 = 144; of its length 0.9 is left. A
@@ -109,7 +110,7 @@ public final class WorkedOrders {
         .with("frill_height", 3.4)
         .with("stitch_inset", .5)
         .with("edge_finish", "narrow_hem")
-        .with("hem_turns", .9)
+        .with("hem_turns", .6)
         .with("matching_discs", 1)
         .with("back_matching_discs", 1)
         .with("seam_allowance", 1)

@@ -88,7 +88,7 @@ public record BiasCutting(
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public BiasTrial attempt(int steps, int tooSmall) {
-    double usable = steps * fabric.buyStep() * fabric.usableShare();
+    double usable = fabric.usable(steps * fabric.buyStep());
     BiasComb ends = BiasComb.of(this, usable - setting.endsBand(), 0);
     BiasComb corners = BiasComb.of(this, usable - setting.cornersBand(), setting.cornerCount());
     BesidePieces near = corners.nearPieces(this, setting.cornerCount());

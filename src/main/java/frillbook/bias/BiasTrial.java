@@ -8,7 +8,7 @@ import frillbook.naming.Prefixed;
  * One length of fabric tried for bias strips.
  *
  * @param tried in buy steps
- * @param usable the length left of it after washing
+ * @param usable the length left of it, washed and its ends straightened
  * @param ends all discs in straight bands at the end of the fabric
  * @param corners one disc in each right-angled corner, the rest in bands
  * @param line discs in a line along a long edge, the rest in bands

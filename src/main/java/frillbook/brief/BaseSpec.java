@@ -5,8 +5,8 @@ package frillbook.brief;
  *
  * @param seamAllowance of the edge seam
  * @param drawIn share of its width by which the rows draw the base in
- * @param matchingDiscs discs of frill fabric laid over each base
- * @param backMatchingDiscs discs of frill fabric laid over each back
+ * @param matchingDiscs discs laid over each base
+ * @param backMatchingDiscs discs laid over each back
  * @param baseFabricWidth of the fabric for bases and backs, selvage to selvage
  * @param zipSeam added to each half of a zipped back
  * @param backOverlap of the two pieces of an overlapping back
@@ -17,14 +17,15 @@ public record BaseSpec(
     double drawIn,
     int matchingDiscs,
     int backMatchingDiscs,
+    MatchingDiscFabric matchingDiscFabric,
     double baseFabricWidth,
     BackStyle backStyle,
     double zipSeam,
     double backOverlap,
     double backHem) {
 
-  /** Discs of frill fabric laid over the base and the back of one cushion. */
-  public int allMatchingDiscs() {
-    return matchingDiscs + backMatchingDiscs;
+  /** Discs of {@code fabric} laid over the base and the back of one cushion. */
+  public int matchingDiscsOf(MatchingDiscFabric fabric) {
+    return fabric == matchingDiscFabric ? matchingDiscs + backMatchingDiscs : 0;
   }
 }

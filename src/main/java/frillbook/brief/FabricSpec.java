@@ -5,6 +5,7 @@ package frillbook.brief;
  *
  * @param fabricWidth selvage to selvage
  * @param selvage lost at each edge
+ * @param squaringAllowance lost once of every bought length, in straightening both its cut ends
  * @param washShrinkLength share of the length lost if washed first, 0 to below 1
  * @param washShrinkWidth share of the width lost if washed first
  * @param biasStretch share by which bias strips lengthen in handling
@@ -17,6 +18,7 @@ public record FabricSpec(
     double fabricWidth,
     Grain grain,
     double selvage,
+    double squaringAllowance,
     double washShrinkLength,
     double washShrinkWidth,
     double biasStretch,

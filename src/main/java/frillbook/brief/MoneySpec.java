@@ -14,6 +14,7 @@ import frillbook.measure.Currencies;
  * @param tidyStep the price before tax is rounded up to a whole number of these; 0 for none
  * @param depositRate share of the price asked for beforehand
  * @param offerEach what a client offers for one cushion, tax included; 0 for no offer
+ * @param cheaperShare share of the price by which another grain must be cheaper to be told
  */
 public record MoneySpec(
     String currencyCode,
@@ -24,4 +25,5 @@ public record MoneySpec(
     double taxRate,
     double tidyStep,
     double depositRate,
-    double offerEach) {}
+    double offerEach,
+    double cheaperShare) {}

@@ -10,7 +10,7 @@ public interface GrainPlan {
     return length().buyLength();
   }
 
-  /** Length of it left after washing. */
+  /** Length of it left, washed and its ends straightened. */
   default double usableLength() {
     return length().usableLength();
   }

@@ -12,7 +12,7 @@ import java.util.List;
  *     with less
  * @param ratio bought over lower bound
  * @param row of the trial that found it
- * @param usableLength left of the bought length after washing
+ * @param usableLength left of the bought length, washed and its ends straightened
  */
 public record LengthFound(
     int steps, double buyLength, double lowerBound, double ratio, int row, double usableLength) {

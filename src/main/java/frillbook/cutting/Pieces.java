@@ -63,6 +63,20 @@ public record Pieces(
     return join.shortestUseful(shortestPiece);
   }
 
+  /** The same with strips of another cut width. */
+  public Pieces withStripWidth(double width) {
+    return new Pieces(
+        width,
+        joinedLength,
+        cushions,
+        spareStrips,
+        shortestPiece,
+        longestStrip,
+        discCount,
+        discDiameter,
+        markingStep);
+  }
+
   /**
    * Area of the strips, as long as the run itself, and of the discs: what no plan can do without.
    *

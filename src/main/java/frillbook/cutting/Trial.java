@@ -5,7 +5,7 @@ public interface Trial {
   /** The length tried, in buy steps. */
   int tried();
 
-  /** The length left of it after washing. */
+  /** The length left of it, washed and its ends straightened. */
   double usable();
 
   boolean enough();

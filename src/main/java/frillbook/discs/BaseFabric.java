@@ -2,46 +2,52 @@ package frillbook.discs;
 
 import frillbook.brief.Brief;
 import frillbook.cutting.Fabric;
-import frillbook.measure.Rounding;
+import frillbook.naming.Prefixed;
 
 /**
- * How bases and backs are cut from their own fabric: rows of bases, then rows of back pieces, the
- * first back pieces beside the last row of bases where they fit.
+ * How bases, backs and, if the maker likes, matching discs are cut from one fabric, in a square
+ * grid or in zigzag, whichever takes less of it.
  *
- * @param basePerRow bases side by side
- * @param baseRows rows that hold a base
- * @param backBeside back pieces in the last row of bases
- * @param backPerRow back pieces side by side in a row of their own
- * @param backRows rows of back pieces alone
- * @param baseUsedLength fabric the rows take, after washing
+ * @param basePerRow discs side by side
+ * @param backPerRow back pieces side by side in a line of their own
+ * @param grid lines of bases and matching discs, then lines of back pieces, the first of these
+ *     beside the last line of discs where they fit
+ * @param zigzag lines of bases, matching discs and backs in one disc, then lines of other back
+ *     pieces
+ * @param baseInZigzag whether they lie in zigzag
+ * @param discs the discs as they lie
+ * @param backs the other back pieces as they lie
+ * @param baseUsedLength fabric the lines take, after washing
  * @param baseBuyLength that length before washing, rounded up to the buy step
  */
 public record BaseFabric(
     int basePerRow,
-    int baseRows,
-    int backBeside,
     int backPerRow,
-    int backRows,
+    @Prefixed("base_grid") BaseGrid grid,
+    @Prefixed("base_zigzag") BaseZigzag zigzag,
+    boolean baseInZigzag,
+    @Prefixed("base") DiscRows discs,
+    @Prefixed("back") BackRows backs,
     double baseUsedLength,
     double baseBuyLength) {
 
-  /** The rows for {@code brief} on {@code fabric}, which is at least as wide as either piece. */
+  /** The lines for {@code brief} on {@code fabric}, which is at least as wide as either piece. */
   public static BaseFabric of(Brief brief, DiscSizes sizes, Fabric fabric) {
-    int bases = brief.cushion().quantity();
-    int basePerRow = Rounding.down(fabric.usableWidth() / sizes.baseCutDiameter());
-    int baseRows = Rounding.up((double) bases / basePerRow);
-    int beside = beside(sizes, fabric, bases - (baseRows - 1) * basePerRow);
-    int backPerRow = Rounding.down(fabric.usableWidth() / sizes.backCutDiameter());
-    int backRows = Rounding.up((double) (sizes.backPieceCount() - beside) / backPerRow);
-    double used = baseRows * sizes.baseCutDiameter() + backRows * sizes.backPieceHeight();
+    BaseWays ways = BaseWays.of(brief, sizes, fabric.usableWidth());
+    BaseWay grid = ways.grid();
+    BaseWay zigzag = ways.zigzag();
+    boolean inZigzag = ways.isZigzagShorter(grid, zigzag);
+    BaseWay way = inZigzag ? zigzag : grid;
+    double used = way.length();
     return new BaseFabric(
-        basePerRow, baseRows, beside, backPerRow, backRows, used, fabric.buyLengthFor(used));
-  }
-
-  private static int beside(DiscSizes sizes, Fabric fabric, int basesInLastRow) {
-    double free = fabric.usableWidth() - basesInLastRow * sizes.baseCutDiameter();
-    int across = Rounding.down(free / sizes.backCutDiameter());
-    int deep = Rounding.down(sizes.baseCutDiameter() / sizes.backPieceHeight());
-    return Math.min(sizes.backPieceCount(), across * deep);
+        ways.perRow(),
+        ways.backPerRow(),
+        BaseGrid.of(grid),
+        BaseZigzag.of(zigzag),
+        inZigzag,
+        way.discs(),
+        way.backs(),
+        used,
+        fabric.buyLengthFor(used));
   }
 }

@@ -6,51 +6,60 @@ import frillbook.measure.Rounding;
  * Where bases and back pieces lie on their fabric: x along the selvage from the start of the
  * fabric, y across it from one selvage; lengths in the unit of the brief.
  *
- * @param bases discs in all
- * @param rows how many lie side by side and behind each other
+ * @param bases these and matching discs from their fabric
+ * @param fabric how they lie
  */
-public record BasePlaces(int bases, DiscSizes sizes, BaseFabric rows) {
+public record BasePlaces(int bases, DiscSizes sizes, BaseFabric fabric) {
 
   /** A place on the fabric. */
   public record Place(double x, double y) {}
 
-  public int backs() {
-    return sizes.backPieceCount();
+  /** Discs of a base's size; in zigzag the last of them are backs, where those are discs. */
+  public int discs() {
+    return fabric.discs().discCount();
   }
 
-  /** Back pieces that lie behind each other beside the last row of bases. */
+  /** Back pieces that lie in rectangles of their own. */
+  public int backs() {
+    return fabric.backs().apart();
+  }
+
+  /** Back pieces that lie behind each other beside the last line of a grid. */
   public int backDeep() {
     return Rounding.down(sizes.baseCutDiameter() / sizes.backPieceHeight());
   }
 
-  /** What the bases in their last row take of the width. */
+  /** What the discs in the last line of a grid take of the width. */
   public double lastWidth() {
-    return (bases - (rows.baseRows() - 1) * rows.basePerRow()) * sizes.baseCutDiameter();
+    int before = (fabric.grid().rows() - 1) * fabric.basePerRow();
+    return (bases - before) * sizes.baseCutDiameter();
   }
 
-  /** The centre of base {@code base}, from 0. */
-  public Place base(int base) {
-    double diameter = sizes.baseCutDiameter();
-    return new Place(
-        (base / rows.basePerRow() + .5) * diameter, (base % rows.basePerRow() + .5) * diameter);
+  /** The centre of disc {@code disc}, from 0. */
+  public Place disc(int disc) {
+    return fabric.discs().centre(disc, fabric.basePerRow(), sizes.baseCutDiameter());
   }
 
   /** The corner of the rectangle for back piece {@code back}, from 0, nearest to x = y = 0. */
   public Place back(int back) {
-    return back < rows.backBeside() ? beside(back) : inOwnRow(back - rows.backBeside());
+    int beside = fabric.backs().beside();
+    return back < beside ? beside(back) : inOwnRow(back - beside);
   }
 
   private Place beside(int back) {
-    double start = (rows.baseRows() - 1) * sizes.baseCutDiameter();
+    double start = discLength() - sizes.baseCutDiameter();
     return new Place(
         start + back % backDeep() * sizes.backPieceHeight(),
         lastWidth() + back / backDeep() * sizes.backCutDiameter());
   }
 
   private Place inOwnRow(int back) {
-    double start = rows.baseRows() * sizes.baseCutDiameter();
     return new Place(
-        start + back / rows.backPerRow() * sizes.backPieceHeight(),
-        back % rows.backPerRow() * sizes.backCutDiameter());
+        discLength() + back / fabric.backPerRow() * sizes.backPieceHeight(),
+        back % fabric.backPerRow() * sizes.backCutDiameter());
+  }
+
+  private double discLength() {
+    return fabric.discs().length(sizes.baseCutDiameter());
   }
 }

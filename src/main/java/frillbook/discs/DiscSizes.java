@@ -3,6 +3,7 @@ package frillbook.discs;
 import frillbook.brief.BackStyle;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
+import frillbook.brief.MatchingDiscFabric;
 import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
@@ -14,7 +15,8 @@ import frillbook.measure.Rounding;
  *     after the rows have drawn it in; trimmed then. 12 in, 1/2 in seams, 4 %: 13 5/8 in
  * @param backCutDiameter diameter + 2 seam allowances, until the sewn base has been measured
  * @param trimmedDiameter of the base once sewn: diameter + 2 seam allowances, as they are
- * @param matchingDiscCount discs of frill fabric, all cut at the base's size
+ * @param matchingDiscCount discs cut from the frill fabric, all at the base's size
+ * @param baseMatchingCount the same from the base fabric
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
  * @param discRadius of a base or a matching disc as cut
@@ -27,6 +29,7 @@ public record DiscSizes(
     double backCutDiameter,
     double trimmedDiameter,
     int matchingDiscCount,
+    int baseMatchingCount,
     int backPieceCount,
     double backPieceHeight,
     double discRadius,
@@ -45,7 +48,8 @@ public record DiscSizes(
         cut,
         back,
         sewn,
-        quantity * base.allMatchingDiscs(),
+        quantity * base.matchingDiscsOf(MatchingDiscFabric.FRILL),
+        quantity * base.matchingDiscsOf(MatchingDiscFabric.BASE),
         quantity * base.backStyle().pieces(),
         height,
         cut / 2,

@@ -14,15 +14,21 @@ import frillbook.strip.Join;
 public record FrillCutting(
     StraightCutting crosswise, StraightCutting lengthwise, BiasCutting bias) {
 
-  /** {@code pieces} on {@code fabric}, joined by the habits of {@code brief}. */
-  public static FrillCutting of(Brief brief, double seamLoss, Fabric fabric, Pieces pieces) {
+  /**
+   * {@code pieces} on {@code fabric}, joined by the habits of {@code brief}.
+   *
+   * @param biasWidth cut width of bias strips, which may be cut wider than straight ones
+   */
+  public static FrillCutting of(
+      Brief brief, double seamLoss, Fabric fabric, Pieces pieces, double biasWidth) {
+    Pieces biasPieces = pieces.withStripWidth(biasWidth);
     Join crosswise = join(Grain.CROSSWISE, brief, seamLoss, pieces);
     Join lengthwise = join(Grain.LENGTHWISE, brief, seamLoss, pieces);
-    Join bias = join(Grain.BIAS, brief, seamLoss, pieces);
+    Join bias = join(Grain.BIAS, brief, seamLoss, biasPieces);
     return new FrillCutting(
         StraightCutting.of(Grain.CROSSWISE, fabric, pieces, crosswise),
         StraightCutting.of(Grain.LENGTHWISE, fabric, pieces, lengthwise),
-        BiasCutting.of(fabric, pieces, bias));
+        BiasCutting.of(fabric, biasPieces, bias));
   }
 
   private static Join join(Grain grain, Brief brief, double seamLoss, Pieces pieces) {
@@ -42,17 +48,29 @@ public record FrillCutting(
     };
   }
 
-  /** Area of run and discs over the usable width: less fabric than this cannot do. */
+  private Pieces pieces(Grain grain) {
+    return switch (grain) {
+      case CROSSWISE -> crosswise.pieces();
+      case LENGTHWISE -> lengthwise.pieces();
+      case BIAS -> bias.pieces();
+    };
+  }
+
+  /**
+   * Area of run and discs over the usable width: less fabric than this cannot do. Bias strips that
+   * stretch are cut shorter and wider; their area is no less.
+   */
   public double leastLength() {
-    return bias.pieces().area(1) / bias.fabric().usableWidth();
+    return crosswise.pieces().area(1) / crosswise.fabric().usableWidth();
   }
 
   /**
    * Area of what is cut in {@code grain} over the usable width, after washing: a length that no
-   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join.
+   * plan in that grain can do without. Bias strips that stretch are cut shorter than they join, and
+   * wider.
    */
   public double usedLength(Grain grain) {
-    return bias.pieces().area(join(grain).gain()) / bias.fabric().usableWidth();
+    return pieces(grain).area(join(grain).gain()) / bias.fabric().usableWidth();
   }
 
   /**
@@ -61,8 +79,10 @@ public record FrillCutting(
    */
   public int searchRows(GrainStarts starts) {
     Fabric fabric = bias.fabric();
-    double longest = 10 * leastLength() + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
-    double steps = longest / fabric.usableShare() / fabric.buyStep();
+    double wider = bias.pieces().stripWidth() / crosswise.pieces().stripWidth();
+    double longest =
+        10 * leastLength() * wider + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
+    double steps = (longest + fabric.squaring()) / fabric.usableShare() / fabric.buyStep();
     int rows = Rounding.up(Math.log(steps) / Math.log(2));
     return Math.max(1, Math.min(Halving.MOST, rows));
   }
@@ -73,10 +93,10 @@ public record FrillCutting(
 
   /** What the strips of the run must add up to in {@code grain}, spares left out. */
   public double need(Grain grain) {
-    return bias.pieces().netOfRun(join(grain));
+    return pieces(grain).netOfRun(join(grain));
   }
 
   private GrainStart start(Grain grain) {
-    return GrainStart.of(grain, bias.fabric(), bias.pieces(), join(grain));
+    return GrainStart.of(grain, bias.fabric(), pieces(grain), join(grain));
   }
 }

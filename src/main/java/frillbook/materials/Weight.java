@@ -1,6 +1,7 @@
 package frillbook.materials;
 
 import frillbook.brief.Brief;
+import frillbook.brief.MatchingDiscFabric;
 import frillbook.brief.WeightSpec;
 import frillbook.discs.DiscSizes;
 import frillbook.measure.LengthUnit;
@@ -9,8 +10,8 @@ import frillbook.measure.LengthUnit;
  * What one finished cushion weighs, in grams, for posting. Thread, zip and the maker's own
  * materials are left out; trimmings are left in.
  *
- * @param frillWeight frill and matching discs
- * @param baseWeight base and back
+ * @param frillWeight frill, and matching discs cut from its fabric
+ * @param baseWeight base and back, and matching discs cut from their fabric
  * @param interfacingPart interfacing
  * @param finishedWeight all of these and the filling
  */
@@ -25,12 +26,17 @@ public record Weight(
     LengthUnit unit = brief.unit();
     WeightSpec spec = brief.materials().weights();
     double disc = discs.discArea();
-    double frillArea = stripArea + brief.base().allMatchingDiscs() * disc;
+    double frillArea = stripArea + matching(brief, MatchingDiscFabric.FRILL) * disc;
+    double baseArea = (1 + matching(brief, MatchingDiscFabric.BASE)) * disc + discs.backArea();
     double interfacingArea = brief.materials().interfaced().discs() * disc;
     double frill = grams(unit, frillArea, spec.frillFabricWeight());
-    double base = grams(unit, disc + discs.backArea(), spec.baseFabricWeight());
+    double base = grams(unit, baseArea, spec.baseFabricWeight());
     double interfacing = grams(unit, interfacingArea, spec.interfacingWeight());
     return new Weight(frill, base, interfacing, frill + base + interfacing + fill);
+  }
+
+  private static int matching(Brief brief, MatchingDiscFabric fabric) {
+    return brief.base().matchingDiscsOf(fabric);
   }
 
   /** {@code area} of a fabric of {@code density} g/m²; 1296 in² of 33.90575 g/m² weigh 28.35 g. */

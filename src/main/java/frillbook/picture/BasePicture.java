@@ -11,20 +11,20 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The base fabric with its bases and the rectangles for back pieces, to scale: x along the selvage,
- * y across, 1 the height of the picture, which is three times as wide.
+ * The base fabric with the discs of a base's size and the rectangles for other back pieces, to
+ * scale: x along the selvage, y across, 1 the height of the picture, which is three times as wide.
  *
- * @param baseUsableLength left of the bought length after washing
+ * @param baseUsableLength left of the bought length, washed and its ends straightened
  * @param baseFabricScale the height of the picture
- * @param baseLastWidth what the bases in their last row take of the width
+ * @param baseLastWidth what the discs in the last line of a grid take of the width
  * @param backDeep back pieces behind each other beside them
- * @param baseDiscRadius drawn radius of a base
- * @param baseDiscsDrawn bases that are drawn
- * @param baseDiscsLeft bases that are not
- * @param baseBacksDrawn back pieces that are drawn
- * @param baseBacksLeft back pieces that are not
+ * @param baseDiscRadius drawn radius of a disc
+ * @param baseDiscsDrawn discs that are drawn
+ * @param baseDiscsLeft discs that are not
+ * @param baseBacksDrawn rectangles that are drawn
+ * @param baseBacksLeft rectangles that are not
  * @param basePiecesLeft both together
- * @param baseDiscs centres of the drawn bases
+ * @param baseDiscs centres of the drawn discs
  * @param baseBacks corners of the drawn rectangles, those nearest to x = y = 0
  */
 public record BasePicture(
@@ -59,7 +59,7 @@ public record BasePicture(
     double scale = Math.max(fabric.length() / WIDE, fabric.width());
     BasePlaces places = fabric.places();
     double radius = places.sizes().baseCutDiameter() / 2 / scale;
-    List<Spot> discs = spots(places.bases(), places::base, scale);
+    List<Spot> discs = spots(places.discs(), places::disc, scale);
     List<Spot> backs = spots(places.backs(), places::back, scale);
     return new BasePicture(
         fabric.length(),
@@ -68,10 +68,10 @@ public record BasePicture(
         places.backDeep(),
         radius,
         discs.size(),
-        places.bases() - discs.size(),
+        places.discs() - discs.size(),
         backs.size(),
         places.backs() - backs.size(),
-        places.bases() - discs.size() + places.backs() - backs.size(),
+        places.discs() - discs.size() + places.backs() - backs.size(),
         discs,
         backs,
         RoundPoint.around(discs, radius, discs.size()),

@@ -16,10 +16,11 @@ public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture pict
   static BaseWork of(SizedBrief sized, Sizes sizes) {
     Brief brief = sized.brief();
     BaseFabric base = BaseFabric.of(brief, sized.discs(), sized.baseFabric());
+    int bases = brief.cushion().quantity() + sizes.discs().baseMatchingCount();
     CutBase cut =
         new CutBase(
-            new BasePlaces(brief.cushion().quantity(), sizes.discs(), base),
-            base.baseBuyLength() * sizes.usableShare(),
+            new BasePlaces(bases, sizes.discs(), base),
+            sized.baseFabric().usable(base.baseBuyLength()),
             sizes.baseUsableWidth());
     return new BaseWork(
         base, base.baseBuyLength() / brief.unit().unitsPerLong(), BasePicture.of(cut));

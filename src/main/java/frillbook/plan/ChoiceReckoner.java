@@ -1,15 +1,12 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.brief.ChargeAs;
-import frillbook.brief.PriceSpec;
 import frillbook.brief.ThreadSpec;
 import frillbook.brief.TimeSpec;
 import frillbook.materials.Materials;
+import frillbook.materials.Rebilling;
 import frillbook.measure.Rounding;
 import frillbook.money.Costs;
-import frillbook.money.Money;
-import frillbook.money.Price;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
 import java.util.Optional;
@@ -47,18 +44,23 @@ record ChoiceReckoner(
   }
 
   private ChoiceRow.Cost cost(Candidate.Made made, double metres, double time, Materials all) {
-    double frillCost = money().round(frill(made));
-    double threadCost = money().round(thread(metres));
-    double charged =
-        money().sum(all.materialsTotal(), -all.chargedForLook(), frillCost, threadCost);
-    Costs costs = Costs.of(money(), brief().money(), charged, time);
+    Rebilling billing = billing(all);
+    Rebilling.Charged charged = billing.charged(made.fabric(), made.used(), metres);
+    Costs costs = billing.costs(charged, time);
     return new ChoiceRow.Cost(
-        frillCost, threadCost, charged, costs.labourTotal(), costs.costTotal());
+        charged.frill(),
+        charged.thread(),
+        charged.materials(),
+        costs.labourTotal(),
+        costs.costTotal());
   }
 
   private ChoiceRow.Asked asked(ChoiceRow.Cost cost) {
-    return ChoiceRow.Asked.of(
-        Price.of(money(), brief().money(), cost.choiceCost(), order.quantity()));
+    return ChoiceRow.Asked.of(billing(materials.orElseThrow()).price(cost.choiceCost()));
+  }
+
+  private Rebilling billing(Materials all) {
+    return new Rebilling(brief(), order.sizes().usableShare(), all);
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */
@@ -102,29 +104,6 @@ record ChoiceReckoner(
   /** Frill height over {@code spacing}. */
   double cover(double spacing) {
     return brief().frill().frillHeight() / spacing;
-  }
-
-  private double frill(Candidate.Made made) {
-    double used = made.used() / order.sizes().usableShare();
-    double length = isBought() ? made.fabric() : used;
-    return length / brief().unit().unitsPerLong() * prices().frillFabric();
-  }
-
-  private double thread(double metres) {
-    double reels = metres / brief().thread().reelLength();
-    return (isBought() ? Rounding.up(reels) : reels) * prices().thread();
-  }
-
-  private boolean isBought() {
-    return brief().materials().chargeAs() == ChargeAs.BOUGHT;
-  }
-
-  private PriceSpec prices() {
-    return brief().materials().prices();
-  }
-
-  private Money money() {
-    return Money.in(brief().money().currencyCode());
   }
 
   private Brief brief() {

@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.cutting.GrainPlan;
+import frillbook.cutting.ShortStrips;
 import frillbook.discs.BaseFabric;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;

@@ -13,9 +13,16 @@ import java.util.Optional;
  *
  * @param grainName the grain
  * @param grainFits whether the fabric is wide enough
- * @param figures the plan's figures; none where it is not
+ * @param grainFound whether a length of fabric was found
+ * @param figures the plan's figures; none where it was not
+ * @param work what the order takes; none there either, or where the chosen grain has no plan
  */
-public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figures) {
+public record GrainRow(
+    Grain grainName,
+    Fits grainFits,
+    boolean grainFound,
+    Optional<Figures> figures,
+    Optional<Work> work) {
 
   /** Whether strips and discs lie on the fabric in a grain. */
   public enum Fits implements Coded {
@@ -39,12 +46,60 @@ public record GrainRow(Grain grainName, Fits grainFits, Optional<Figures> figure
     }
   }
 
-  static List<GrainRow> all(GrainPlans layouts) {
-    return Arrays.stream(Grain.values()).map(grain -> of(grain, layouts.plan(grain))).toList();
+  /**
+   * What the order takes in a grain. Lengths are in the unit of the brief, except thread.
+   *
+   * @param grainCutWidth cut width of its strips
+   * @param grainUsed frill fabric in strips and matching discs, after washing
+   * @param grainThread in metres
+   * @param grainHours in hours
+   * @param cost what it costs; empty where bases or interfacing do not fit
+   * @param asked what is asked for it; empty where the profit is no possible one either
+   */
+  public record Work(
+      double grainCutWidth,
+      double grainUsed,
+      double grainThread,
+      double grainHours,
+      Optional<Cost> cost,
+      Optional<Asked> asked) {}
+
+  /**
+   * @param grainFrillCost frill fabric as charged
+   * @param grainThreadCost thread as charged
+   * @param grainMaterials charged, all of them
+   * @param grainLabour wages
+   * @param grainCost all costs
+   */
+  public record Cost(
+      double grainFrillCost,
+      double grainThreadCost,
+      double grainMaterials,
+      double grainLabour,
+      double grainCost) {}
+
+  /**
+   * @param grainNetEach price of one before tax
+   * @param grainPrice price of all, with tax
+   */
+  public record Asked(double grainNetEach, double grainPrice) {}
+
+  /** {@code reckoner} is empty where the chosen grain has no plan. */
+  static List<GrainRow> all(GrainPlans layouts, Optional<GrainReckoner> reckoner) {
+    return Arrays.stream(Grain.values())
+        .map(grain -> of(grain, layouts.plan(grain), reckoner))
+        .toList();
   }
 
-  private static GrainRow of(Grain grain, Optional<GrainPlan> plan) {
+  private static GrainRow of(
+      Grain grain, Optional<GrainPlan> plan, Optional<GrainReckoner> reckoner) {
     Fits fits = plan.isPresent() ? Fits.FITS : Fits.TOO_NARROW;
-    return new GrainRow(grain, fits, plan.map(Figures::of));
+    Optional<Work> work = reckoner.flatMap(from -> plan.map(found -> from.work(grain, found)));
+    return new GrainRow(grain, fits, plan.isPresent(), plan.map(Figures::of), work);
+  }
+
+  /** Price of the order in this grain; empty where there is none. */
+  Optional<Double> price() {
+    return work.flatMap(Work::asked).map(Asked::grainPrice);
   }
 }

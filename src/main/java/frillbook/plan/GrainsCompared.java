@@ -10,11 +10,16 @@ import java.util.Optional;
 /**
  * The cutting of a brief whose rows, strips and matching discs go together.
  *
+ * @param prices what the order comes to in each
  * @param cutOk whether a length of frill fabric was found in the chosen grain
  * @param cut what follows from it
  */
 public record GrainsCompared(
-    GrainPlans layouts, List<GrainRow> grains, boolean cutOk, Optional<ChosenGrain> cut) {
+    GrainPlans layouts,
+    List<GrainRow> grains,
+    GrainPrices prices,
+    boolean cutOk,
+    Optional<ChosenGrain> cut) {
 
   /** {@code base} is empty where bases or backs do not fit their fabric. */
   static GrainsCompared of(
@@ -26,6 +31,9 @@ public record GrainsCompared(
         layouts
             .plan(brief.fabric().grain())
             .map(plan -> ChosenGrain.of(sized, sizes, checks, frill, base, cutting, layouts, plan));
-    return new GrainsCompared(layouts, GrainRow.all(layouts), cut.isPresent(), cut);
+    Optional<GrainReckoner> reckoner =
+        cut.map(chosen -> new GrainReckoner(brief, sizes, cutting, chosen));
+    List<GrainRow> rows = GrainRow.all(layouts, reckoner);
+    return new GrainsCompared(layouts, rows, GrainPrices.of(brief, rows), cut.isPresent(), cut);
   }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param lengthUnit of every length
  * @param guards how far the plan goes
  * @param lengthFound false where no length of fabric holds strips and spares in the chosen grain
+ * @param grainIsCheap false where another grain is cheaper by the share that the maker wants told
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
  * @param base empty where bases or backs do not fit their fabric
@@ -35,6 +36,7 @@ public record Plan(
     Checks checks,
     Guards guards,
     boolean lengthFound,
+    boolean grainIsCheap,
     Flag checkFlag,
     Filling filling,
     Side side,
@@ -67,6 +69,8 @@ public record Plan(
     List<GuideJoin> joins =
         cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::joinsOfTheFirst).orElse(List.of());
     Filling filling = Filling.of(brief);
+    double share = brief.money().cheaperShare();
+    boolean cheap = cutting.map(c -> c.prices().chosenIsCheap(share)).orElse(true);
     boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
@@ -77,7 +81,8 @@ public record Plan(
         checks,
         Guards.of(brief.choices(), checks, cutting.map(GrainsCompared::cutOk).orElse(false)),
         found,
-        flag(checks, found),
+        cheap,
+        flag(checks, found, cheap),
         filling,
         Side.of(brief, filling),
         frill.map(f -> RowWork.of(sized, f, joins)),
@@ -89,10 +94,10 @@ public record Plan(
     return fits ? Optional.of(sized) : Optional.empty();
   }
 
-  private static Flag flag(Checks checks, boolean found) {
+  private static Flag flag(Checks checks, boolean found, boolean cheap) {
     if (!checks.planOk() || !found) {
       return Flag.STOP;
     }
-    return checks.rowsCoverBase() ? Flag.READY : Flag.LOOK_AGAIN;
+    return checks.rowsCoverBase() && cheap ? Flag.READY : Flag.LOOK_AGAIN;
   }
 }

@@ -77,6 +77,7 @@ record PlannedOrder(
     return quantity()
         + sizes.discs().backPieceCount()
         + sizes.discs().matchingDiscCount()
+        + sizes.discs().baseMatchingCount()
         + interfacing.interfacingCount();
   }
 }

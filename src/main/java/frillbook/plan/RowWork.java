@@ -7,6 +7,7 @@ import frillbook.picture.Guide.GuideJoin;
 import frillbook.picture.Ripple;
 import frillbook.rows.Rings;
 import frillbook.rows.RingsOnPaper;
+import frillbook.strip.SewingMarks;
 import frillbook.strip.StripLength;
 import java.util.List;
 

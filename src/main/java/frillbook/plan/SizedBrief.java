@@ -31,7 +31,7 @@ record SizedBrief(
   FrillCutting cuttingOf(double joinedLength) {
     Pieces pieces =
         new Pieces(
-            strip.stripCutWidth(),
+            strip.straightCutWidth(),
             joinedLength,
             brief.joinedStrips(),
             brief.fabric().spareStrips(),
@@ -40,6 +40,6 @@ record SizedBrief(
             discs.matchingDiscCount(),
             discs.baseCutDiameter(),
             brief.markingStep());
-    return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces);
+    return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces, strip.biasCutWidth());
   }
 }

@@ -7,6 +7,7 @@ import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
 import frillbook.wording.PlanWords;
+import frillbook.wording.Sentence;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +74,7 @@ public final class CellValues {
 
   private String sentence(Form.Check check) {
     if (fault(check) != 0) {
-      return unit.say(check.message());
+      return words.say(new Sentence(check.message(), Optional.empty()));
     }
     return form.phrases().say(words.holds(check.guard()) ? Phrase.FINE : Phrase.NOT_CHECKED);
   }

@@ -74,7 +74,7 @@ final class PressReader {
     }
     List<Form.Check> checks = new ArrayList<>();
     for (int left = in.getInt(); left > 0; left--) {
-      checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), text(), textIfAny()));
+      checks.add(new Form.Check(text(), CheckLevel.valueOf(text()), wording(), textIfAny()));
     }
     Vocabulary vocabulary = vocabulary();
     Map<Phrase, String> phrases = new EnumMap<>(Phrase.class);

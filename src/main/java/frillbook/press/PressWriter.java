@@ -54,7 +54,7 @@ final class PressWriter {
     for (Form.Check check : form.checks()) {
       text(check.name());
       text(check.level().name());
-      text(check.message());
+      wording(check.message());
       text(check.guard());
     }
     vocabulary(form.vocabulary());

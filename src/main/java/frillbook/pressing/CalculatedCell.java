@@ -124,10 +124,12 @@ public record CalculatedCell(
     } else if (entry instanceof TableTemplate table) {
       addTable(cells, sheet, SheetPlaces.dataRow(table, row), table);
     } else if (entry instanceof CheckTemplate check) {
-      Form.Check said = Form.Check.of(check);
-      place.add(row, SheetPlaces.FAULT, new CellSource.Fault(said), needs(check));
-      CellSource sentence = new CellSource.FaultSentence(said);
-      place.add(row, SheetPlaces.SENTENCE, sentence, Set.of(check.name()));
+      Form.Check judged = Form.Check.of(check);
+      place.add(row, SheetPlaces.FAULT, new CellSource.Fault(judged), needs(check));
+      CellSource sentence = new CellSource.FaultSentence(judged);
+      Set<String> said = new HashSet<>(check.message().names().keySet());
+      said.add(check.name());
+      place.add(row, SheetPlaces.SENTENCE, sentence, said);
     } else if (entry instanceof RowTemplate.InputChecks) {
       addInputChecks(cells, sheet, row, template);
     } else if (entry instanceof SentenceTemplate sentence) {

@@ -66,6 +66,7 @@ public final class Dependencies {
 
   private void check(CheckTemplate check) {
     formula(check.name(), check.formula());
+    wording(check.name(), check.message());
     guard(check.name(), check.guard(), check.position());
   }
 

@@ -62,6 +62,7 @@ public final class TemplateChecks {
 
   private void check(CheckTemplate check) {
     formulas.check(check.formula(), Wanted.truth("check " + check.name()), Optional.empty());
+    wordings.check(check.message());
     guard(check.guard(), check.position());
   }
 

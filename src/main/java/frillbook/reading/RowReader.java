@@ -181,7 +181,7 @@ public final class RowReader {
             block.requiredText("label"),
             block.word("level", CheckLevel.STOP),
             formula(block, "formula"),
-            block.requiredText("message"),
+            wording(block, "message"),
             guard(block, "inputs_ok"),
             block.position());
     block.done();

@@ -7,7 +7,7 @@ import frillbook.naming.Prefixed;
 /**
  * Discs in columns along one selvage, taken as a rectangle, beside lengthwise strips of one length.
  *
- * @param allLanes lengthwise strips that lie side by side
+ * @param allLanes lengthwise strips that lie side by side; 1 where the fabric is too narrow for one
  * @param mostColumns columns that the fabric is wide for
  * @param one all discs in one column
  * @param most in as many columns as the fabric is wide for
@@ -27,7 +27,7 @@ public record DiscColumns(
   public record Block(double length, int lanes) {}
 
   public static DiscColumns of(Pieces pieces, double usableWidth) {
-    int lanes = Rounding.down(usableWidth / pieces.stripWidth());
+    int lanes = Math.max(1, Rounding.down(usableWidth / pieces.stripWidth()));
     int most = Math.max(1, Rounding.down(usableWidth / pieces.discDiameter()));
     return new DiscColumns(
         lanes, most, block(pieces, usableWidth, lanes, 1), block(pieces, usableWidth, lanes, most));

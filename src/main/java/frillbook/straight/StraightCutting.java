@@ -31,7 +31,7 @@ public record StraightCutting(
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
   public StraightTrial attempt(int steps, int tooSmall) {
-    double usable = steps * fabric.buyStep() * fabric.usableShare();
+    double usable = fabric.usable(steps * fabric.buyStep());
     Sheet sheet = sheet(usable);
     int most = mostInALine(sheet);
     Spread spread = spread(sheet, most);

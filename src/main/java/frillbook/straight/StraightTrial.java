@@ -8,7 +8,7 @@ import frillbook.naming.Prefixed;
  * One length of fabric tried for straight strips.
  *
  * @param tried in buy steps
- * @param usable the length left of it after washing
+ * @param usable the length left of it, washed and its ends straightened
  * @param run extent of the fabric along the strips
  * @param stack extent of the fabric across the strips
  * @param strip length of a full strip

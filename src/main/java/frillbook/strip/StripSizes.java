@@ -3,6 +3,7 @@ package frillbook.strip;
 import frillbook.brief.Brief;
 import frillbook.brief.EdgeFinish;
 import frillbook.brief.FrillSpec;
+import frillbook.brief.Grain;
 import frillbook.brief.JoinFinish;
 import frillbook.brief.JoinSpec;
 import frillbook.measure.Rounding;
@@ -13,22 +14,66 @@ import frillbook.measure.Rounding;
  * @param coverRatio frill height over ring spacing; under about 1.5 the base shows between rings
  *     (common practice, no source)
  * @param edgeAllowance what the free edge takes of the strip's width
- * @param stripCutWidth rounded up to the marking step: 2 in high, inset 1/4, raw: 2 1/4 in
+ * @param plannedWidth what the frill takes of the strip's width: 2 in high, inset 1/4, raw: 2 1/4
+ *     in
+ * @param biasNarrowing width over cut width of a bias strip that has stretched, 1 where none does
+ * @param straightCutWidth of strips on straight grain: the planned width rounded up to the marking
+ *     step
+ * @param biasCutWidth of bias strips, which are cut wider where they narrow: 2 1/4 in ÷ 0.8635 is
+ *     2.606, cut 2 5/8 in wide
+ * @param stripCutWidth of the chosen grain
+ * @param stretchedWidth what is left of it when the strip has stretched
+ * @param stripStretches whether it does: a bias strip, where these lengthen at all
  * @param seamLoss length a square seam takes of two strips together: both allowances of both edges
  */
 public record StripSizes(
-    double coverRatio, double edgeAllowance, double stripCutWidth, double seamLoss) {
+    double coverRatio,
+    double edgeAllowance,
+    double plannedWidth,
+    double biasNarrowing,
+    double straightCutWidth,
+    double biasCutWidth,
+    double stripCutWidth,
+    double stretchedWidth,
+    boolean stripStretches,
+    double seamLoss) {
 
   public static StripSizes of(Brief brief) {
     FrillSpec frill = brief.frill();
     double allowance = edgeAllowance(frill);
     double layer = frill.frillHeight() + frill.stitchInset() + allowance;
     double width = frill.edgeFinish() == EdgeFinish.FOLDED ? 2 * layer : layer;
+    double narrowing = narrowing(brief.fabric().biasStretch());
+    double straight = Rounding.upTo(brief.markingStep(), width);
+    double bias = Rounding.upTo(brief.markingStep(), width / narrowing);
+    boolean isBias = brief.fabric().grain() == Grain.BIAS;
     return new StripSizes(
         frill.frillHeight() / brief.cushion().ringSpacing(),
         allowance,
-        Rounding.upTo(brief.markingStep(), width),
+        width,
+        narrowing,
+        straight,
+        bias,
+        isBias ? bias : straight,
+        isBias ? bias * narrowing : straight,
+        isBias && brief.fabric().biasStretch() > 0,
         seamLoss(brief.joins()));
+  }
+
+  /**
+   * Width over cut width of a bias strip that is {@code stretch} longer than cut: √(2 − (1 + e)²).
+   *
+   * <p>Woven fabric is a net of threads of fixed length, pinned where they cross. On the bias a
+   * mesh is a rhombus whose diagonals lie along and across the strip, and (L′/L)² + (W′/W)² stays
+   * 2. A strip 12 % longer is 0.8635 as wide; at √2 − 1, 41 %, the threads would lie side by side.
+   */
+  static double narrowing(double stretch) {
+    return Math.sqrt(2 - (1 + stretch) * (1 + stretch));
+  }
+
+  /** Cut width of the strips in {@code grain}. */
+  public double cutWidth(Grain grain) {
+    return grain == Grain.BIAS ? biasCutWidth : straightCutWidth;
   }
 
   private static double edgeAllowance(FrillSpec frill) {

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param name in the workbook: the cell that is 0 when all is well, else the level's code
  * @param formula TRUE when all is well
- * @param message what to say when it is not; may hold {@code {unit}}
+ * @param message what to say when it is not, in words that may follow the plan
  * @param guard name of the line that must be 1 for the check to be made; empty for always
  */
 public record CheckTemplate(
@@ -17,7 +17,7 @@ public record CheckTemplate(
     String label,
     CheckLevel level,
     FormulaText formula,
-    String message,
+    WordingText message,
     Optional<String> guard,
     Position position)
     implements RowTemplate {}

@@ -7,6 +7,7 @@ import frillbook.wording.CodeWords;
 import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
 import frillbook.wording.Vocabulary;
+import frillbook.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,10 +39,10 @@ public record Form(
    * @param message what to say when it does not
    * @param guard name of the line that must be 1 for the check to be made; empty for always
    */
-  public record Check(String name, CheckLevel level, String message, Optional<String> guard) {
+  public record Check(String name, CheckLevel level, Wording message, Optional<String> guard) {
     /** What {@code check} says. */
     public static Check of(CheckTemplate check) {
-      return new Check(check.name(), check.level(), check.message(), check.guard());
+      return new Check(check.name(), check.level(), check.message().wording(), check.guard());
     }
   }
 

@@ -24,7 +24,7 @@ final class CheckWriter {
   }
 
   void check(int row, CheckTemplate check) {
-    String sentence = page.setting().say(check.message());
+    String sentence = page.setting().say(LongestText.of(check.message().wording()));
     row(row, check.label(), formulas.fault(check), formulas.sentence(check), sentence);
     alarm(row, row);
   }

@@ -100,7 +100,7 @@ public final class FormulaTranslation {
   }
 
   String sentence(CheckTemplate check) {
-    String message = text(setting.say(check.message()));
+    String message = worded(check.message());
     String fine =
         guarded(
             check.guard(), text(phrases.say(Phrase.FINE)), text(phrases.say(Phrase.NOT_CHECKED)));

@@ -6,23 +6,43 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Lists every name of a workbook that a person may meet in a formula. */
 public final class Glossary {
   /**
-   * One name explained.
+   * One name explained, or several that mean the same, as the columns of a search that is made for
+   * each grain.
    *
+   * @param name each apart from the next by a comma
    * @param unit as in the template
    */
-  public record Entry(String label, String name, String unit, String meaning, String sheet) {}
+  public record Entry(String label, String name, String unit, String meaning, String sheet) {
+    private Entry unnamed() {
+      return new Entry(label, "", unit, meaning, sheet);
+    }
+
+    private static Entry ofAll(List<Entry> same) {
+      Entry one = same.get(0);
+      String names = same.stream().map(Entry::name).collect(Collectors.joining(", "));
+      return new Entry(one.label, names, one.unit, one.meaning, one.sheet);
+    }
+  }
 
   private Glossary() {}
 
-  /** In reading order. */
+  /** In reading order of what is explained first. */
   public static List<Entry> of(WorkbookTemplate template) {
-    return template.sheets().stream().flatMap(Glossary::entries).toList();
+    Map<Entry, List<Entry>> same =
+        template.sheets().stream()
+            .flatMap(Glossary::entries)
+            .collect(
+                Collectors.groupingBy(Entry::unnamed, LinkedHashMap::new, Collectors.toList()));
+    return same.values().stream().map(Entry::ofAll).toList();
   }
 
   private static Stream<Entry> entries(SheetTemplate sheet) {

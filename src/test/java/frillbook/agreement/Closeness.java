@@ -2,6 +2,8 @@ package frillbook.agreement;
 
 import frillbook.naming.NamedValues;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Judges whether the values of two engines are the same, and keeps count. */
@@ -16,18 +18,28 @@ final class Closeness {
    */
   static final double REMAINDER = 1e-13;
 
+  /**
+   * A number that a sentence says may be off by this × the largest number of the plan. That is less
+   * than a coin of 0.01 up to ten billions; no program carries the coins of more through a plan.
+   */
+  static final double SAID = 1e-12;
+
+  private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
+
+  private final double largestInPlan;
   private final double rounding;
   private long cells;
   private long remainders;
   private double largest;
 
-  private Closeness(double rounding) {
-    this.rounding = rounding;
+  private Closeness(double largestInPlan) {
+    this.largestInPlan = largestInPlan;
+    this.rounding = REMAINDER * largestInPlan;
   }
 
   /** For the values of one plan. */
   static Closeness within(NamedValues plan) {
-    return new Closeness(REMAINDER * largestNumber(plan));
+    return new Closeness(largestNumber(plan));
   }
 
   private static double largestNumber(NamedValues plan) {
@@ -45,7 +57,21 @@ final class Closeness {
     cells++;
     return one instanceof Double a && other instanceof Double b
         ? agree(a.doubleValue(), b.doubleValue())
-        : one.equals(other);
+        : one.equals(other) || saysTheSame(one.toString(), other.toString());
+  }
+
+  private boolean saysTheSame(String one, String other) {
+    return NUMBER.matcher(one).replaceAll("#").equals(NUMBER.matcher(other).replaceAll("#"))
+        && allClose(numbers(one), numbers(other));
+  }
+
+  private boolean allClose(List<Double> one, List<Double> other) {
+    return IntStream.range(0, one.size())
+        .allMatch(i -> Math.abs(one.get(i) - other.get(i)) <= SAID * largestInPlan);
+  }
+
+  private static List<Double> numbers(String said) {
+    return NUMBER.matcher(said).results().map(n -> Double.valueOf(n.group())).toList();
   }
 
   private boolean agree(double one, double other) {

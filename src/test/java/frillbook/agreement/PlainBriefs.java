@@ -37,6 +37,10 @@ final class PlainBriefs {
             .with("back_matching_discs", 4.0)
             .titled("four hundred matching discs"),
         bare.titled("no matching discs"),
+        brief
+            .with("quantity", 3.0)
+            .with("matching_disc_fabric", "base")
+            .titled("matching discs of base fabric"),
         bare.with("spare_strips", 20.0).titled("twenty spare strips"),
         brief.with("spare_strips", 20.0).with("matching_discs", 4.0).titled("spares beside discs"),
         washed.titled("washed fabric"),

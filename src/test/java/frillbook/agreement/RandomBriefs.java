@@ -31,7 +31,7 @@ final class RandomBriefs {
   private static final double OTHER_STEP = 0.01;
 
   private final WorkbookTemplate template;
-  private final SplittableRandom random = new SplittableRandom(SEED);
+  private SplittableRandom random = new SplittableRandom(SEED);
 
   private RandomBriefs(WorkbookTemplate template) {
     this.template = template;
@@ -44,14 +44,16 @@ final class RandomBriefs {
     for (int number = 1; number <= count; number++) {
       TrialBrief preset = Trials.PRESETS.get(number % Trials.PRESETS.size());
       double share = SHARES_OF_NUMBERS[number / Trials.PRESETS.size() % SHARES_OF_NUMBERS.length];
-      drawn.add(briefs.brief(preset, share).titled("random brief " + number));
+      drawn.add(briefs.brief(number, preset, share).titled("random brief " + number));
     }
     return drawn;
   }
 
-  private TrialBrief brief(TrialBrief preset, double share) {
+  private TrialBrief brief(int number, TrialBrief preset, double share) {
     TrialBrief brief = preset;
     for (InputTemplate input : template.inputs()) {
+      // By name, so that an input that is added does not change what is drawn for the others.
+      random = new SplittableRandom(SEED + 1_000_003L * number + input.name().hashCode());
       if (input.kind() == InputKind.CURRENCY) {
         continue;
       }

@@ -68,7 +68,8 @@ final class UnusedCellsTest {
     uses.add(new Use("overlock_trim", hemmed, preset.with("edge_finish", "rolled")));
     uses.add(new Use("overlock_trim", preset, preset.with("edge_finish", "overlocked")));
     uses.add(new Use("finish_edge_rate", preset, hemmed));
-    uses.add(new Use("finish_edge_setup", preset.with("edge_finish", "folded"), hemmed));
+    TrialBrief folded = preset.with("edge_finish", "folded").with("cheaper_share", 1.0);
+    uses.add(new Use("finish_edge_setup", folded, hemmed));
     uses.add(new Use("join_second_allowance", preset.with("join_finish", "plain"), preset));
     uses.add(new Use("zip_seam", overlapping, zipped));
     uses.add(new Use("back_overlap", preset, overlapping));

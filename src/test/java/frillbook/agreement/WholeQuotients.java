@@ -1,6 +1,7 @@
 package frillbook.agreement;
 
 import frillbook.brief.Grain;
+import frillbook.measure.LengthUnit;
 import frillbook.plan.Plan;
 import frillbook.template.WorkbookTemplate;
 import java.util.ArrayList;
@@ -18,8 +19,8 @@ final class WholeQuotients {
   private final List<TrialBrief> briefs = new ArrayList<>();
 
   private WholeQuotients(WorkbookTemplate template) {
-    this.cm = TrialBrief.preset(template, Trials.CM).with("interfaced", "none");
-    this.inch = TrialBrief.preset(template, Trials.INCH).with("interfaced", "none");
+    this.cm = bare(template, Trials.CM);
+    this.inch = bare(template, Trials.INCH);
   }
 
   static List<TrialBrief> of(WorkbookTemplate template) {
@@ -27,9 +28,17 @@ final class WholeQuotients {
     all.rings();
     all.sizes();
     all.fabricWidths();
+    all.stretchedWidths();
     all.runs();
     all.lastFits();
     return List.copyOf(all.briefs);
+  }
+
+  /** Nothing is lost at the ends, so that lengths are whole buy steps. */
+  private static TrialBrief bare(WorkbookTemplate template, LengthUnit unit) {
+    return TrialBrief.preset(template, unit)
+        .with("interfaced", "none")
+        .with("squaring_allowance", 0.0);
   }
 
   private void add(String title, TrialBrief brief) {
@@ -93,9 +102,26 @@ final class WholeQuotients {
         add(times + " strips wide, " + grain, bare.with("fabric_width", times * strip + 2));
       }
       for (int times : new int[] {1, 3, 7}) {
-        add("steps of " + times + " strips, " + grain, narrow.with("buy_step", times * strip));
+        TrialBrief steps = narrow.with("buy_step", times * strip);
+        add("steps of " + times + " strips, " + grain, steps);
+        TrialBrief squared = narrow.with("squaring_allowance", 0.7);
+        add(
+            "steps of " + times + " strips and the ends, " + grain,
+            squared.with("buy_step", times * strip + 0.7));
       }
       add("steps of a disc, " + grain, narrow.with("buy_step", disc));
+    }
+  }
+
+  /** A strip that narrows as it stretches is cut exactly so many marking steps wide. */
+  private void stretchedWidths() {
+    for (double stretch : new double[] {0.05, 0.12, 0.2}) {
+      TrialBrief bias = inGrain(cm, Grain.BIAS).with("bias_stretch", stretch);
+      var strip = bias.plan().sizes().strip();
+      double cut = strip.plannedWidth() / strip.biasNarrowing();
+      for (int steps : new int[] {7, 20}) {
+        add(steps + " marking steps wide", bias.with("marking_step", cut / steps));
+      }
     }
   }
 

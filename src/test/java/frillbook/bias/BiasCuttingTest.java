@@ -93,6 +93,17 @@ class BiasCuttingTest {
     assertEquals(4, four.kept());
   }
 
+  /** With 5 lost at the ends the 25 that are enough are left of 30, and 20 of 25 are not. */
+  @Test
+  void straighteningTheEndsTakesFromTheLength() {
+    Pieces pieces = new Pieces(ROOT2, 94, 0, 2 * ROOT2, 2, DISC, .125);
+    Fabric squared = new Fabric(10, 1, 5, 5);
+    BiasCutting cutting = BiasCutting.of(squared, pieces, new Join(true, 1, 1));
+    assertEquals(25, cutting.attempt(6, 5).usable());
+    assertEquals(3.174395, cutting.attempt(6, 5).better().over(), 3e-6);
+    assertFalse(cutting.attempt(5, 4).enough());
+  }
+
   /**
    * 20 long and no discs: 2, 4, 6, 8, five of 10, and 8, 6, 4, 2 are 90√2, and 2√2 more for each of
    * four pairs. Less thirteen seams of 1 that is 125.593. A run a hair longer than that and one

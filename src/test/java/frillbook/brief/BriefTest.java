@@ -23,6 +23,7 @@ class BriefTest {
   @Test
   void aCushionHasTheMatchingDiscsOfItsBaseAndItsBack() {
     Brief brief = BRIEFS.with("matching_discs", 2).with("back_matching_discs", 1).brief();
-    assertEquals(3, brief.base().allMatchingDiscs());
+    assertEquals(3, brief.base().matchingDiscsOf(MatchingDiscFabric.FRILL));
+    assertEquals(0, brief.base().matchingDiscsOf(MatchingDiscFabric.BASE));
   }
 }

@@ -78,7 +78,7 @@ final class WageTest {
   }
 
   @Test
-  void itReachesNoSheetOfCuttingSewingOrTime() {
+  void itReachesNoSheetOfSewingOrTime() {
     Set<String> sheets =
         wage.stream()
             .map(cell -> cell.getSheet().getSheetName())
@@ -90,6 +90,7 @@ final class WageTest {
                 "Checks",
                 "Choices",
                 "Client",
+                "Cutting",
                 "Picture points",
                 "Price",
                 "Prices and rates",
@@ -118,10 +119,28 @@ final class WageTest {
   }
 
   @Test
-  void ofTheOtherChoicesItReachesWhatTheyCost() {
+  void ofTheCuttingItReachesWhatAGrainCosts() {
+    assertEquals(Set.of("grain_price"), reached("Cutting"));
+  }
+
+  @Test
+  void ofTheOtherChoicesAndGrainsItReachesWhatTheyCost() {
     assertEquals(
         new TreeSet<>(
             Set.of(
+                "grain_frill_cost",
+                "grain_thread_cost",
+                "grain_materials",
+                "grain_labour",
+                "grain_cost",
+                "grain_net_each",
+                "crosswise_price",
+                "lengthwise_price",
+                "bias_price",
+                "cheapest_grain",
+                "cheapest_price",
+                "cheapest_saves",
+                "cheapest_saves_share",
                 "choice_frill_cost",
                 "choice_thread_cost",
                 "choice_materials",

@@ -47,6 +47,7 @@ class ClientSecrecyTest {
     "--input=deposit_rate=0.4",
     "--input=tidy_step=0",
     "--input=offer_each=219.43",
+    "--input=cheaper_share=100%",
     "--input=gather_rate=3.719",
     "--input=sew_rows_rate=4.283",
     "--input=fill_close_setup=6.613"

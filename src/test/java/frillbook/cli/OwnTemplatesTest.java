@@ -113,7 +113,7 @@ class OwnTemplatesTest {
     copyBuiltIn();
     replace("brief.yaml", "stitched_length*fullness+end", "2*stitched_length*fullness+end");
     Path file = folder.resolve("own.xlsx");
-    Ran ran = Ran.run("make", option, "-o", file.toString());
+    Ran ran = Ran.run("make", option, "--input=cheaper_share=100%", "-o", file.toString());
     assertEquals(0, ran.exitCode(), ran.err());
     assertTrue(ran.err().startsWith("flat_length: yours 1509.81, frillbook's 755.40\n"), ran.err());
     assertTrue(ran.out().matches("(?s).*\nStrip before gathering +1509\\.81  in .*"), ran.out());

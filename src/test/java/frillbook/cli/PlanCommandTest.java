@@ -12,11 +12,16 @@ import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PlanCommandTest {
+  private static final DecimalFormatSymbols ROOT = DecimalFormatSymbols.getInstance(Locale.ROOT);
+
   private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
 
   @Test
@@ -105,6 +110,22 @@ class PlanCommandTest {
     }
   }
 
+  /** The figures beside each grain, put into the sentence by hand. */
+  @Test
+  void aCheaperGrainIsToldWithWhatItSaves() {
+    String[] words = {"plan", "--json", "--input=quantity=12", "--input=cheaper_share=1%"};
+    Ran ran = Ran.run(words);
+    JsonNode lines = ran.json().get("lines");
+    double own = lines.get("price_total").doubleValue();
+    double saves = own - lines.get("lengthwise_price").doubleValue();
+    assertEquals("lengthwise", lines.get("cheapest_grain").textValue());
+    String share = new DecimalFormat("0.#", ROOT).format(100 * saves / own);
+    String money = new DecimalFormat("0.00", ROOT).format(saves);
+    assertEquals(
+        "Lengthwise would cost " + money + " USD less (" + share + "%): see Cutting.\n", ran.err());
+    assertEquals("look_again", lines.get("check_flag").textValue());
+  }
+
   @Test
   void jsonHasNullForWhatThereIsNot() {
     // Without matching discs the list of pieces has no size for them.
@@ -131,7 +152,8 @@ class PlanCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "The frill fabric is narrower than a matching disc. Choose a wider fabric, or no matching discs.",
+            "The frill fabric is narrower than a matching disc. Choose a wider fabric, cut them"
+                + " from the base fabric (Shop habits), or have none.",
             "The base fabric is narrower than a base or a back. Choose a wider fabric for them."),
         Ran.run(
             "plan",

@@ -126,7 +126,8 @@ class TypedInputTest {
             "--diameter=60 in",
             "--fabric-width=130",
             "--input=base_fabric_width=130",
-            "--input=interfacing_width=130");
+            "--input=interfacing_width=130",
+            "--input=cheaper_share=100%");
     assertEquals("", largest.err());
     assertEquals(0, largest.exitCode());
   }

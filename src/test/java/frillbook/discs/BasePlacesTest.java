@@ -39,7 +39,7 @@ class BasePlacesTest {
             new Place(9.9375, 29.8125),
             new Place(9.9375, 49.6875),
             new Place(29.8125, 9.9375)),
-        IntStream.range(0, 4).mapToObj(places()::base).toList());
+        IntStream.range(0, 4).mapToObj(places()::disc).toList());
   }
 
   /** The last row begins at 19 7/8 and its one base takes 19 7/8 of the width. */

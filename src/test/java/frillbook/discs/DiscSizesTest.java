@@ -37,6 +37,10 @@ class DiscSizesTest {
     Briefs four =
         TWELVE.with("quantity", 4).with("matching_discs", 2).with("back_matching_discs", 1);
     assertEquals(12, sizes(four).matchingDiscCount());
+    assertEquals(0, sizes(four).baseMatchingCount());
+    Briefs ofBaseFabric = four.with("matching_disc_fabric", "base");
+    assertEquals(0, sizes(ofBaseFabric).matchingDiscCount());
+    assertEquals(12, sizes(ofBaseFabric).baseMatchingCount());
   }
 
   /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */

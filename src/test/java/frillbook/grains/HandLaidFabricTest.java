@@ -2,6 +2,7 @@ package frillbook.grains;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
@@ -45,8 +46,12 @@ class HandLaidFabricTest {
   private static final double BOUND = (1000 + 75 * Math.PI) / 50;
 
   private static FrillCutting cutting(Fabric fabric) {
+    return cutting(fabric, 2);
+  }
+
+  private static FrillCutting cutting(Fabric fabric, double biasWidth) {
     Brief brief = Briefs.inch().with("bias_stretch", .25).brief();
-    return FrillCutting.of(brief, 1, fabric, new Pieces(2, 500, 0, 12, 3, 10, .125));
+    return FrillCutting.of(brief, 1, fabric, new Pieces(2, 500, 0, 12, 3, 10, .125), biasWidth);
   }
 
   private static GrainPlans layouts(Grain chosen) {
@@ -69,6 +74,40 @@ class HandLaidFabricTest {
   }
 
   /**
+   * Cut 3 wide, strips on the bias take 400 × 3 in², and lines lie 3√2 apart; across and along the
+   * fabric nothing changes.
+   */
+  @Test
+  void biasStripsHaveAWidthOfTheirOwn() {
+    FrillCutting cutting = cutting(FABRIC, 3);
+    assertEquals(BOUND, cutting.leastLength(), 1e-9);
+    assertEquals(BOUND, cutting.usedLength(Grain.CROSSWISE), 1e-9);
+    assertEquals((1200 + 75 * Math.PI) / 50, cutting.usedLength(Grain.BIAS), 1e-9);
+    assertEquals(4.242641, cutting.bias().lineStep(), 5e-7);
+    assertEquals(2, cutting.lengthwise().pieces().stripWidth());
+  }
+
+  /**
+   * The shortest strip of 12 and 3 at either end are 18, which is √2 × 12.72792; strips 2 wide need
+   * √2 × 11.31371.
+   */
+  @Test
+  void theFabricMustHoldABiasStripAsWideAsItIsCut() {
+    assertTrue(cutting(new Fabric(12.728, 1, 4), 3).starts().bias().can());
+    assertFalse(cutting(new Fabric(12.727, 1, 4), 3).starts().bias().can());
+    assertTrue(cutting(new Fabric(12.727, 1, 4), 2).starts().bias().can());
+  }
+
+  /** 10 × 24.712 × 3 ÷ 2 + 124 = 494.68 is 141.3 steps of 3.5, eight rows; else 106.0, seven. */
+  @Test
+  void theSearchReachesFartherForWiderBiasStrips() {
+    FrillCutting wider = cutting(new Fabric(50, 1, 3.5), 3);
+    assertEquals(8, wider.searchRows(wider.starts()));
+    FrillCutting alike = cutting(new Fabric(50, 1, 3.5));
+    assertEquals(7, alike.searchRows(alike.starts()));
+  }
+
+  /**
    * 10 × 24.712 + 2 × 50 + 2 × 12 = 371.124 is 92.8 steps of 4, so seven rows, which reach 127;
    * 65.1 steps of 5.7, seven also, and of 6 after washing to 0.95; but 63.9 steps of 5.81 are six.
    * Eighteen are the most: they reach 262,143 steps, and no order is larger than 10,000.
@@ -78,6 +117,13 @@ class HandLaidFabricTest {
   void theSearchReachesTenTimesTheLeastLengthAndMore(double share, double step, int rows) {
     FrillCutting cutting = cutting(new Fabric(50, share, step));
     assertEquals(rows, cutting.searchRows(cutting.starts()));
+  }
+
+  /** 371.124 in are 63.9 steps of 5.81, six rows; with 2 in lost at the ends 64.2, seven rows. */
+  @Test
+  void theSearchReachesPastWhatStraighteningTakes() {
+    FrillCutting cutting = cutting(new Fabric(50, 1, 5.81, 2));
+    assertEquals(7, cutting.searchRows(cutting.starts()));
   }
 
   @Test

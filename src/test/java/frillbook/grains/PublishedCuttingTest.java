@@ -25,7 +25,7 @@ class PublishedCuttingTest {
   private static FrillCutting cutting(
       double fabricWidth, double stripWidth, double run, double loss) {
     Pieces pieces = new Pieces(stripWidth, run, 0, 6, 0, 10, .125);
-    return FrillCutting.of(BRIEF, loss, new Fabric(fabricWidth, 1, 4.5), pieces);
+    return FrillCutting.of(BRIEF, loss, new Fabric(fabricWidth, 1, 4.5), pieces, stripWidth);
   }
 
   private static GrainPlans layouts(FrillCutting cutting) {

@@ -37,7 +37,7 @@ class ShortestLengthTest {
     double stitched = Rings.of(brief, RowSizes.of(brief.cushion())).stitchedLength();
     Pieces pieces =
         new Pieces(
-            strip.stripCutWidth(),
+            strip.straightCutWidth(),
             StripLength.of(brief, stitched).orderFlatLength(),
             brief.fabric().spareStrips(),
             brief.fabric().shortestPiece(),
@@ -45,7 +45,7 @@ class ShortestLengthTest {
             discs.baseCutDiameter(),
             brief.markingStep());
     Fabric fabric = Fabric.of(brief.fabric(), brief.fabric().fabricWidth());
-    return FrillCutting.of(brief, strip.seamLoss(), fabric, pieces);
+    return FrillCutting.of(brief, strip.seamLoss(), fabric, pieces, strip.biasCutWidth());
   }
 
   private static IntPredicate enough(FrillCutting cutting, Grain grain) {

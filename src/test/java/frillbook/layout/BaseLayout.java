@@ -12,19 +12,19 @@ import java.util.stream.IntStream;
 /**
  * Bases and backs drawn to measure on their own fabric, after washing.
  *
- * @param length the rows take along the selvage
+ * @param length the lines take along the selvage
  * @param width of the fabric between the selvages
- * @param bases discs, in rows from the start of the fabric
- * @param backs rectangles the back pieces are cut from
+ * @param discs bases and, in zigzag, backs in one disc, in lines from the start of the fabric
+ * @param backs rectangles the other back pieces are cut from
  */
 public record BaseLayout(
-    double length, double width, List<PlacedDisc> bases, List<PlacedRectangle> backs) {
+    double length, double width, List<PlacedDisc> discs, List<PlacedRectangle> backs) {
 
   /** The layout of {@code brief}; empty where they do not fit their fabric. */
   public static Optional<BaseLayout> of(Brief brief) {
     Plan plan = Plan.of(brief);
-    int bases = brief.cushion().quantity();
     Sizes sizes = plan.sizes();
+    int bases = brief.cushion().quantity() + sizes.discs().baseMatchingCount();
     return plan.base()
         .map(work -> new BasePlaces(bases, sizes.discs(), work.base()))
         .map(places -> of(places, sizes.baseUsableWidth()));
@@ -32,14 +32,14 @@ public record BaseLayout(
 
   private static BaseLayout of(BasePlaces places, double width) {
     return new BaseLayout(
-        places.rows().baseUsedLength(),
+        places.fabric().baseUsedLength(),
         width,
-        IntStream.range(0, places.bases()).mapToObj(i -> base(i, places)).toList(),
+        IntStream.range(0, places.discs()).mapToObj(i -> disc(i, places)).toList(),
         IntStream.range(0, places.backs()).mapToObj(i -> back(i, places)).toList());
   }
 
-  private static PlacedDisc base(int base, BasePlaces places) {
-    BasePlaces.Place centre = places.base(base);
+  private static PlacedDisc disc(int disc, BasePlaces places) {
+    BasePlaces.Place centre = places.disc(disc);
     return new PlacedDisc(new Point(centre.x(), centre.y()), places.sizes().baseCutDiameter());
   }
 

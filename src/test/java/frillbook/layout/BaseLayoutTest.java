@@ -8,8 +8,12 @@ import frillbook.SampleBriefs;
 import frillbook.SharedSample;
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
+import frillbook.brief.MatchingDiscFabric;
+import frillbook.discs.BaseFabric;
+import frillbook.discs.DiscSizes;
 import frillbook.plan.Plan;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,9 +22,30 @@ import org.locationtech.jts.geom.Polygon;
 /** Bases and backs in their places against JTS, over briefs drawn at random. */
 class BaseLayoutTest {
   private record Laid(Brief brief, Plan plan, BaseLayout layout, String what) {
+    BaseFabric fabric() {
+      return plan.base().orElseThrow().base();
+    }
+
+    boolean inZigzag() {
+      return fabric().baseInZigzag();
+    }
+
+    int quantity() {
+      return brief.cushion().quantity();
+    }
+
+    /** Discs that are cut as large as a base. */
+    int bases() {
+      return quantity() * (1 + brief.base().matchingDiscsOf(MatchingDiscFabric.BASE));
+    }
+
+    double disc() {
+      return layout.discs().get(0).diameter();
+    }
+
     List<Polygon> polygons() {
       return Stream.concat(
-              layout.bases().stream().map(OnFabric::polygon),
+              layout.discs().stream().map(OnFabric::polygon),
               layout.backs().stream().map(OnFabric::polygon))
           .toList();
     }
@@ -35,11 +60,27 @@ class BaseLayoutTest {
   @BeforeEach
   void layOutTheSample() {
     laid = SHARED.get();
-    assertTrue(laid.size() >= BRIEFS * 3 / 8, () -> "too few plans: " + laid.size());
+    assertTrue(laid.size() >= BRIEFS * 3 / 4, () -> "too few plans: " + laid.size());
+    assertSome(one -> one.inZigzag() && one.fabric().basePerRow() == 1);
+    assertSome(one -> one.inZigzag() && one.fabric().basePerRow() > 1);
+    assertSome(one -> one.inZigzag() && !one.layout().backs().isEmpty());
+    assertSome(one -> !one.inZigzag() && one.fabric().backs().beside() > 0);
   }
 
+  private void assertSome(Predicate<Laid> which) {
+    assertTrue(laid.stream().anyMatch(which), "a way of laying out did not come up");
+  }
+
+  /** Each brief with its own few cushions, and with enough and discs enough for many lines. */
   private static List<Laid> layOut() {
-    return SampleBriefs.of(BRIEFS, 20250102).stream().flatMap(BaseLayoutTest::laid).toList();
+    return SampleBriefs.of(BRIEFS, 20250102).stream()
+        .flatMap(briefs -> Stream.of(briefs, many(briefs)))
+        .flatMap(BaseLayoutTest::laid)
+        .toList();
+  }
+
+  private static Briefs many(Briefs briefs) {
+    return briefs.with("quantity", 7).with("matching_disc_fabric", "base");
   }
 
   private static Stream<Laid> laid(Briefs briefs) {
@@ -65,13 +106,56 @@ class BaseLayoutTest {
     assertTrue(compared > BRIEFS * 5 / 2, "too few neighbours compared: " + compared);
   }
 
+  /** Each line of a zigzag touches the line before it or the one before that. */
+  @Test
+  void linesInZigzagCannotBePushedTogether() {
+    int compared = 0;
+    for (Laid one : laid.stream().filter(Laid::inZigzag).toList()) {
+      List<Point> centres = one.layout().discs().stream().map(PlacedDisc::centre).toList();
+      int perLine = one.fabric().basePerRow();
+      // The last line may lie past the one before it and touch the one before that alone.
+      for (int first = 0; first + 2 * perLine < centres.size(); first += perLine, compared++) {
+        List<Point> later = centres.subList(first + perLine, centres.size());
+        double nearest =
+            centres.subList(first, first + perLine).stream()
+                .flatMapToDouble(from -> later.stream().mapToDouble(to -> distance(from, to)))
+                .min()
+                .orElseThrow();
+        assertEquals(one.disc(), nearest, 1e-6, one.what());
+      }
+    }
+    assertTrue(compared > BRIEFS / 2, "too few lines compared: " + compared);
+  }
+
+  private static double distance(Point one, Point other) {
+    return Math.hypot(one.x() - other.x(), one.y() - other.y());
+  }
+
+  /** What a square grid of bases, and of backs in discs as large, would take. */
+  @Test
+  void noFabricIsLongerThanASquareGridOfEverything() {
+    for (Laid one : laid) {
+      int perLine = (int) Math.floor(one.layout().width() / one.disc() + 1e-6);
+      int quantity = one.quantity();
+      boolean whole = one.brief().base().backStyle() == BackStyle.ONE_DISC;
+      double discs = one.bases() + (whole ? quantity : 0);
+      double grid = Math.ceil(discs / perLine) * one.disc();
+      DiscSizes sizes = one.plan().sizes().discs();
+      int backsPerLine = (int) Math.floor(one.layout().width() / sizes.backCutDiameter() + 1e-6);
+      double halves =
+          whole ? 0 : Math.ceil(2.0 * quantity / backsPerLine) * sizes.backPieceHeight();
+      assertTrue(one.layout().length() <= grid + halves + OnFabric.TOLERANCE, one.what());
+    }
+  }
+
   @Test
   void everyCushionHasItsBaseAndItsBack() {
     for (Laid one : laid) {
-      int quantity = one.brief().cushion().quantity();
       boolean whole = one.brief().base().backStyle() == BackStyle.ONE_DISC;
-      assertEquals(quantity, one.layout().bases().size(), one.what());
-      assertEquals(whole ? quantity : 2 * quantity, one.layout().backs().size(), one.what());
+      int backs = (whole ? 1 : 2) * one.quantity();
+      int discs = one.bases() + (one.inZigzag() && whole ? backs : 0);
+      assertEquals(discs, one.layout().discs().size(), one.what());
+      assertEquals(one.bases() + backs, one.polygons().size(), one.what());
     }
   }
 

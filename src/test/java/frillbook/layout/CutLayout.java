@@ -57,7 +57,7 @@ public record CutLayout(
                   plan,
                   grain == Grain.LENGTHWISE ? plan.usableLength() : sizes.usableWidth(),
                   sizes.usableWidth(),
-                  sizes.strip().stripCutWidth());
+                  sizes.strip().straightCutWidth());
           return of(
               plan.usableLength(),
               sizes.usableWidth(),
@@ -77,7 +77,7 @@ public record CutLayout(
                       plan,
                       layouts.biasSetting().perBand(),
                       sizes.usableWidth(),
-                      sizes.strip().stripCutWidth(),
+                      sizes.strip().biasCutWidth(),
                       slanting);
               return of(
                   plan.usableLength(),

@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * What a maker has in hand at the cutting table: the figures on the sheet Cutting, and the fabric,
- * washed and with the selvages off, under a tape measure.
+ * washed, its ends straightened and the selvages off, under a tape measure.
  *
  * @param discsApart whether the second of two lies at the strips' other end
  * @param discsZigzag whether it lies there and at the far selvage
@@ -64,7 +64,7 @@ record CuttingSheet(
     List<CutPiece> shorter = frill.cutList().subList(2, frill.cutList().size());
     return new CuttingSheet(
         fabric.grain(),
-        cut.buyLength() * (1 - fabric.washShrinkLength()),
+        cut.buyLength() * (1 - fabric.washShrinkLength()) - fabric.squaringAllowance(),
         (fabric.fabricWidth() - 2 * fabric.selvage()) * (1 - fabric.washShrinkWidth()),
         cut.firstMark(),
         cut.markStep(),

@@ -47,6 +47,7 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
       }
     }
     wide().limit(Math.max(1, share(12))).forEach(briefs -> addTo(laid, briefs));
+    squared().forEach(briefs -> addTo(laid, briefs));
     return List.copyOf(laid);
   }
 
@@ -60,6 +61,14 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
     return Stream.of(14, 18, 24)
         .map(diameter -> narrow.with("diameter", diameter).with("quantity", 400 / diameter))
         .flatMap(b -> Stream.of("by_grain", "square").map(line -> b.with("join_line", line)))
+        .flatMap(b -> Stream.of(b, b.inMillimetres()));
+  }
+
+  /** Fabric whose ends must be straightened before anything is cut. */
+  private static Stream<Briefs> squared() {
+    Briefs torn = Briefs.inch().with("squaring_allowance", 3);
+    return Stream.of(0, 1, 2)
+        .map(discs -> torn.with("matching_discs", discs).with("wash_shrink_length", .02 * discs))
         .flatMap(b -> Stream.of(b, b.inMillimetres()));
   }
 

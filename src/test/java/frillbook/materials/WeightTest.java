@@ -22,9 +22,9 @@ class WeightTest {
   }
 
   /**
-   * By hand: bases and matching discs are cut at 19 7/8 in, 0.200154 m², backs at 19 in, 0.182921
-   * m²; the strip's square yard is 0.836127 m². (0.836127 + 0.200154) × 80 = 82.90 g, (0.200154 +
-   * 0.182921) × 150 = 57.46 g, 0.200154 × 60 = 12.01 g, and 150 g of filling.
+   * By hand: bases and matching discs are cut at 19 7/8 in, 0.200157 m², backs at 19 in, 0.182921
+   * m²; the strip's square yard is 0.836127 m². (0.836127 + 0.200157) × 80 = 82.90 g, (0.200157 +
+   * 0.182921) × 150 = 57.46 g, 0.200157 × 60 = 12.01 g, and 150 g of filling.
    */
   @Test
   void aCushionWeighsItsFabricsAndItsFilling() {
@@ -33,6 +33,17 @@ class WeightTest {
     assertEquals(57.46, weight.baseWeight(), .005);
     assertEquals(12.01, weight.interfacingPart(), .005);
     assertEquals(302.37, weight.finishedWeight(), .01);
+  }
+
+  /**
+   * Of these, 0.200157 m² change over: 0.836127 × 80 = 66.89 g, (2 × 0.200157 + 0.182921) × 150 =
+   * 87.485 g.
+   */
+  @Test
+  void aMatchingDiscWeighsWhatItsFabricDoes() {
+    Weight weight = weight(Briefs.inch().with("matching_disc_fabric", "base"));
+    assertEquals(66.89, weight.frillWeight(), .005);
+    assertEquals(87.485, weight.baseWeight(), .001);
   }
 
   @Test

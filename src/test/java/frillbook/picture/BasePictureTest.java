@@ -101,11 +101,16 @@ class BasePictureTest {
     sample = SHARED.get();
     assertTrue(sample.size() > BRIEFS * 3 / 4, () -> "too few plans: " + sample.size());
     assertTrue(sample.stream().anyMatch(l -> besides(l) > 0), "no back beside a base");
+    assertTrue(sample.stream().anyMatch(BasePictureTest::isInZigzag), "none in zigzag");
     assertTrue(sample.stream().anyMatch(l -> l.layout().length() > 3 * l.layout().width()));
   }
 
+  private static boolean isInZigzag(Laid one) {
+    return one.drawn().plan().base().orElseThrow().base().baseInZigzag();
+  }
+
   private static int besides(Laid one) {
-    return one.drawn().plan().base().orElseThrow().base().backBeside();
+    return one.drawn().plan().base().orElseThrow().base().backs().beside();
   }
 
   private static Laid laid(Drawn drawn) {
@@ -153,9 +158,9 @@ class BasePictureTest {
   void everyBaseIsInItsPlace() {
     int compared = 0;
     for (Laid one : sample) {
-      assertEquals(Math.min(12, one.layout().bases().size()), one.discs().size(), one.what());
+      assertEquals(Math.min(12, one.layout().discs().size()), one.discs().size(), one.what());
       for (int i = 0; i < one.discs().size(); i++) {
-        PlacedDisc placed = one.layout().bases().get(i);
+        PlacedDisc placed = one.layout().discs().get(i);
         Spot centre = one.picture().baseDiscs().get(i);
         assertEquals(placed.centre().x(), centre.x() * one.scale(), NEAR, one.what());
         assertEquals(placed.centre().y(), centre.y() * one.scale(), NEAR, one.what());
@@ -192,7 +197,7 @@ class BasePictureTest {
   void theDrawnPolygonLiesInItsDiscAndCoversIt() {
     for (Laid one : sample) {
       Coordinate[] round = one.places(one.picture().baseDiscPoints(), RoundPoint::round);
-      double radius = one.layout().bases().get(0).diameter() / 2;
+      double radius = one.layout().discs().get(0).diameter() / 2;
       double share = Area.ofRing(round) / (Math.PI * radius * radius);
       assertEquals(.98363, share, 1e-5, one.what());
       for (Coordinate at : round) {
@@ -247,7 +252,7 @@ class BasePictureTest {
   @Test
   void whatIsNotDrawnIsTold() {
     for (Laid one : sample) {
-      int pieces = one.layout().bases().size() + one.layout().backs().size();
+      int pieces = one.layout().discs().size() + one.layout().backs().size();
       int left = one.picture().baseDiscsLeft() + one.picture().baseBacksLeft();
       assertEquals(pieces, one.pieces().size() + left, one.what());
       String title = one.drawn().title("base_fabric");
@@ -267,6 +272,22 @@ class BasePictureTest {
   void theTitleNamesPiecesAndSize() {
     assertEquals(
         "1 base and 1 back piece: bought 22.5 × 44 in, usable 22.5 × 43 in", title(Briefs.inch()));
+  }
+
+  /**
+   * By hand: two bases, two matching discs and two backs, one to a line on 36 in, 19.875 + 5√135 =
+   * 77.97 in, 18 steps.
+   */
+  @Test
+  void theTitleNamesMatchingDiscsOfBaseFabric() {
+    Briefs two =
+        Briefs.inch()
+            .with("quantity", 2)
+            .with("base_fabric_width", 37)
+            .with("matching_disc_fabric", "base");
+    assertEquals(
+        "2 bases, 2 matching discs and 2 back pieces: bought 81 × 37 in, usable 81 × 36 in",
+        title(two));
   }
 
   /**

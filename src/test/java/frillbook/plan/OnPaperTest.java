@@ -3,10 +3,12 @@ package frillbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Filled;
+import frillbook.cutting.ShortStrips;
+import frillbook.cutting.ShortStrips.Strip;
 import frillbook.plan.JoinsOnPaper.Shown;
-import frillbook.plan.ShortStrips.Strip;
 import frillbook.rows.Ring;
 import frillbook.rows.Rings;
+import frillbook.strip.SewingMarks;
 import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.Map;

@@ -68,6 +68,20 @@ final class WordingTest {
             + " correct it or add what it names");
   }
 
+  /** What a check says is a sentence like any other. */
+  @Test
+  void theMessageOfACheckNamesWhatThereIs() {
+    String check =
+        "  - {check: all_fly, label: F, level: look_again, guard: none, formula: flags<3, message: '%s'}\n";
+    assertEquals(
+        List.of(
+            "a.yaml:13:103: the unknown name flagz; expected the name of an input or a line; correct"
+                + " it or add what it names (did you mean flags?)"),
+        Written.mistakes(VALUES + check.formatted("There are {flagz, number, 0}.")));
+    WorkbookTemplate read = Written.read(VALUES + check.formatted("{flags, number, 0} are up."));
+    assertEquals(List.of("flags"), List.copyOf(read.checks().get(0).message().names().keySet()));
+  }
+
   @Test
   void aChoiceIsToldByItsCodeAndSaidByItsWord() {
     String text = "{way, select, on_the_side {beside, {way}} other {above}}";

@@ -56,6 +56,22 @@ class StraightCuttingTest {
     assertEquals(40.5, cutting(Grain.CROSSWISE, .9, 118).attempt(10, 0).usable(), 1e-12);
   }
 
+  /**
+   * Nine in hold the three strips across that are wanted, if nothing is lost at the ends; with 1/4
+   * in lost there is room for two, and it takes a step more. Along the fabric each of the thirteen
+   * strips is 1/4 in shorter.
+   */
+  @Test
+  void straighteningTheEndsTakesFromTheLength() {
+    Fabric squared = new Fabric(40, 1, 4.5, .25);
+    Pieces pieces = new Pieces(3, 118, 0, 12, 0, 10, .125);
+    StraightCutting across = cutting(Grain.CROSSWISE, squared, pieces);
+    assertEquals(2, across.attempt(2, 1).better().full());
+    assertTrue(across.attempt(3, 2).enough());
+    StraightTrial along = cutting(Grain.LENGTHWISE, squared, pieces).attempt(3, 2);
+    assertEquals(13 * 12.25 - 117, along.better().over(), 1e-9);
+  }
+
   @Test
   void aSheetIsTurnedAsTheStripsLie() {
     assertEquals(new Sheet(40, 27), cutting(Grain.CROSSWISE, 1, 118).sheet(27));

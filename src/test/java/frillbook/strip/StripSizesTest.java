@@ -1,6 +1,7 @@
 package frillbook.strip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import frillbook.Briefs;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,49 @@ class StripSizesTest {
   @Test
   void theCutWidthIsRoundedUpToTheMarkingStep() {
     assertEquals(2.375, sizes(Briefs.inch().with("frill_height", 2.01)).stripCutWidth());
+  }
+
+  /**
+   * A mesh of the net is a rhombus; its sides keep their length. Where they meet at 2θ, its
+   * diagonals are √2·cos θ and √2·sin θ of what they are in a square: 1.224745 and 0.707107 at 30°,
+   * 1.083351 and 0.909039 at 40°.
+   */
+  @ParameterizedTest
+  @CsvSource({"45", "40", "35", "30"})
+  void aBiasStripNarrowsAsANetOfThreads(double degrees) {
+    double longer = Math.sqrt(2) * Math.cos(Math.toRadians(degrees));
+    double narrower = Math.sqrt(2) * Math.sin(Math.toRadians(degrees));
+    assertEquals(narrower, StripSizes.narrowing(longer - 1), 1e-12);
+  }
+
+  /** As computed for a net of rods pinned where they cross. */
+  @ParameterizedTest
+  @CsvSource({"0,1", ".05,.947365", ".1,.888819", ".12,.863481"})
+  void aStretchedStripIsAsWideAsIsKnownOfNets(double stretch, double width) {
+    assertEquals(width, StripSizes.narrowing(stretch), 5e-7);
+  }
+
+  /**
+   * By hand: 2 1/4 ÷ √(2 − 1.12²) = 2 1/4 ÷ 0.863481 = 2.605733, the next eighth is 2 5/8. It
+   * stretches to 2.625 × 0.8634813 = 2.266638 wide. Straight strips stay 2 1/4.
+   */
+  @ParameterizedTest
+  @CsvSource({"bias,2.625,2.266638", "crosswise,2.25,2.25", "lengthwise,2.25,2.25"})
+  void biasStripsThatNarrowAreCutWider(String grain, double cut, double stretched) {
+    StripSizes sizes = sizes(Briefs.inch().with("grain", grain).with("bias_stretch", .12));
+    assertEquals(2.25, sizes.straightCutWidth());
+    assertEquals(2.625, sizes.biasCutWidth());
+    assertEquals(cut, sizes.stripCutWidth());
+    assertEquals(stretched, sizes.stretchedWidth(), 5e-7);
+    assertEquals(grain.equals("bias"), sizes.stripStretches());
+  }
+
+  @Test
+  void biasStripsThatDoNotStretchAreCutAsWideAsStraightOnes() {
+    StripSizes sizes = sizes(Briefs.inch().with("grain", "bias"));
+    assertEquals(2.25, sizes.stripCutWidth());
+    assertEquals(2.25, sizes.stretchedWidth());
+    assertFalse(sizes.stripStretches());
   }
 
   /** By hand: 2 ÷ 3/4. */

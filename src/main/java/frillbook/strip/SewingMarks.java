@@ -1,8 +1,7 @@
-package frillbook.plan;
+package frillbook.strip;
 
 import frillbook.measure.Rounding;
 import frillbook.rows.Rings;
-import frillbook.strip.StripLength;
 
 /**
  * What is looked at while gathering and sewing, in the unit of the brief.
@@ -15,7 +14,7 @@ import frillbook.strip.StripLength;
 public record SewingMarks(
     int halfwayRing, double halfwayMark, double flatEighth, double stitchedEighth) {
 
-  static SewingMarks of(Rings rings, StripLength strip) {
+  public static SewingMarks of(Rings rings, StripLength strip) {
     int half = Math.max(1, Rounding.up(rings.ringCount() / 2.0));
     return new SewingMarks(
         half,

@@ -1,6 +1,5 @@
-package frillbook.plan;
+package frillbook.cutting;
 
-import frillbook.cutting.OddPiece;
 import frillbook.measure.Rounding;
 import frillbook.naming.Prefixed;
 import java.util.List;
@@ -24,7 +23,7 @@ public record ShortStrips(
   private static final int IN_A_ROW = 6;
 
   /** Rows for the most shorter strips a plan can have. */
-  static final int ROWS = Rounding.up((double) OddPiece.MOST / IN_A_ROW);
+  public static final int ROWS = Rounding.up((double) OddPiece.MOST / IN_A_ROW);
 
   /**
    * One of them.
@@ -36,7 +35,7 @@ public record ShortStrips(
   /**
    * @param lengths of the strips that are cut, the longest first
    */
-  static List<ShortStrips> all(List<Double> lengths) {
+  public static List<ShortStrips> all(List<Double> lengths) {
     int rows = Rounding.up((double) lengths.size() / IN_A_ROW);
     return IntStream.range(0, rows).mapToObj(row -> row(lengths, row * IN_A_ROW)).toList();
   }
