@@ -19,12 +19,10 @@ final class Closeness {
   static final double REMAINDER = 1e-13;
 
   /**
-   * A number that a sentence says may be off by this × the largest number of the plan. Money is
-   * counted in coins and settled at four decimals of one, which takes all fifteen figures of a
-   * number of 10^11 coins; beyond, a half may be rounded either way, and once for every cushion. So
-   * sums of a thousand million with coins of 0.01 are compared to the coin.
+   * A number that a sentence says may be off by this × the largest number of the plan. That is less
+   * than a coin of 0.01 up to ten billions; no program carries the coins of more through a plan.
    */
-  static final double SAID = 1e-11;
+  static final double SAID = 1e-12;
 
   private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
 
