@@ -9,12 +9,10 @@ import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.UnitText;
 import frillbook.wording.PlanWords;
-import frillbook.wording.Sentence;
 import frillbook.wording.Wording;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A plan in the words of the templates.
@@ -55,9 +53,7 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
   /** One sentence for every check that does not hold. */
   List<String> problems() {
     PlanWords words = new PlanWords(form.vocabulary(), unit, inputs, values);
-    return failed().stream()
-        .map(check -> words.say(new Sentence(check.message(), Optional.empty())))
-        .toList();
+    return failed().stream().map(check -> words.say(check.sentence())).toList();
   }
 
   private List<Form.Check> failed() {

@@ -1,15 +1,12 @@
 package frillbook.discs;
 
-import frillbook.measure.Rounding;
-
 /**
  * Where bases and back pieces lie on their fabric: x along the selvage from the start of the
  * fabric, y across it from one selvage; lengths in the unit of the brief.
  *
- * @param bases these and matching discs from their fabric
  * @param fabric how they lie
  */
-public record BasePlaces(int bases, DiscSizes sizes, BaseFabric fabric) {
+public record BasePlaces(DiscSizes sizes, BaseFabric fabric) {
 
   /** A place on the fabric. */
   public record Place(double x, double y) {}
@@ -24,15 +21,15 @@ public record BasePlaces(int bases, DiscSizes sizes, BaseFabric fabric) {
     return fabric.backs().apart();
   }
 
-  /** Back pieces that lie behind each other beside the last line of a grid. */
-  public int backDeep() {
-    return Rounding.down(sizes.baseCutDiameter() / sizes.backPieceHeight());
-  }
-
   /** What the discs in the last line of a grid take of the width. */
   public double lastWidth() {
     int before = (fabric.grid().rows() - 1) * fabric.basePerRow();
-    return (bases - before) * sizes.baseCutDiameter();
+    return (bases() - before) * sizes.baseCutDiameter();
+  }
+
+  /** Discs but for the backs among them. */
+  private int bases() {
+    return discs() - (sizes.backPieceCount() - backs());
   }
 
   /** The centre of disc {@code disc}, from 0. */
@@ -49,8 +46,8 @@ public record BasePlaces(int bases, DiscSizes sizes, BaseFabric fabric) {
   private Place beside(int back) {
     double start = discLength() - sizes.baseCutDiameter();
     return new Place(
-        start + back % backDeep() * sizes.backPieceHeight(),
-        lastWidth() + back / backDeep() * sizes.backCutDiameter());
+        start + back % sizes.backDeep() * sizes.backPieceHeight(),
+        lastWidth() + back / sizes.backDeep() * sizes.backCutDiameter());
   }
 
   private Place inOwnRow(int back) {

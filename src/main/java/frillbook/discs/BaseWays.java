@@ -59,7 +59,6 @@ record BaseWays(int bases, boolean backsAreDiscs, DiscSizes sizes, double width,
   private int beside(int basesInLastRow) {
     double free = width - basesInLastRow * sizes.baseCutDiameter();
     int across = Rounding.down(free / sizes.backCutDiameter());
-    int deep = Rounding.down(sizes.baseCutDiameter() / sizes.backPieceHeight());
-    return Math.min(sizes.backPieceCount(), across * deep);
+    return Math.min(sizes.backPieceCount(), across * sizes.backDeep());
   }
 }

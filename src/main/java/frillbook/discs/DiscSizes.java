@@ -57,6 +57,11 @@ public record DiscSizes(
         backArea(base, back, height));
   }
 
+  /** Back pieces that lie behind each other beside a line of bases. */
+  public int backDeep() {
+    return Rounding.down(baseCutDiameter / backPieceHeight);
+  }
+
   /** Two halves of an oval {@code back} wide and twice {@code height} high make up that oval. */
   private static double backArea(BaseSpec base, double back, double height) {
     return base.backStyle() == BackStyle.ONE_DISC

@@ -15,33 +15,36 @@ import frillbook.money.Price;
 public record Rebilling(Brief brief, double usableShare, Materials materials) {
 
   /**
-   * @param frill frill fabric as charged
-   * @param thread thread as charged
+   * What the order costs so.
+   *
+   * @param frillCost frill fabric as charged
+   * @param threadCost thread as charged
    * @param materials charged, all of them
+   * @param labour wages
+   * @param cost all costs
    */
-  public record Charged(double frill, double thread, double materials) {}
+  public record Cost(
+      double frillCost, double threadCost, double materials, double labour, double cost) {}
 
   /**
-   * What is charged for materials.
+   * The cost of the order.
    *
    * @param bought frill fabric bought
    * @param used frill fabric that goes into the cushions, after washing
    * @param metres of thread
    */
-  public Charged charged(double bought, double used, double metres) {
+  public Cost cost(double bought, double used, double metres, double hours) {
     double frill = money().round(frill(bought, used));
     double thread = money().round(thread(metres));
     double all =
         money().sum(materials.materialsTotal(), -materials.chargedForLook(), frill, thread);
-    return new Charged(frill, thread, all);
+    Costs costs = Costs.of(money(), brief.money(), all, hours);
+    return new Cost(frill, thread, all, costs.labourTotal(), costs.costTotal());
   }
 
-  public Costs costs(Charged charged, double hours) {
-    return Costs.of(money(), brief.money(), charged.materials(), hours);
-  }
-
-  public Price price(double cost) {
-    return Price.of(money(), brief.money(), cost, brief.cushion().quantity());
+  /** What is asked for it. */
+  public Price price(Cost cost) {
+    return Price.of(money(), brief.money(), cost.cost(), brief.cushion().quantity());
   }
 
   private double frill(double bought, double used) {

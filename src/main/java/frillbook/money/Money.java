@@ -33,17 +33,29 @@ public record Money(int places) {
 
   /** To the next minor unit: 1.231 at two places is 1.24. */
   public double roundUp(double amount) {
-    double perUnit = Math.pow(10, places);
-    double coins = Rounding.settleParts(amount * perUnit);
-    return Math.copySign(Math.ceil(Math.abs(coins)), coins) / perUnit;
+    return wholeCoins(amount * perUnit());
+  }
+
+  private double wholeCoins(double counted) {
+    double coins = Rounding.settleParts(counted);
+    return Math.copySign(Math.ceil(Math.abs(coins)), coins) / perUnit();
+  }
+
+  private double perUnit() {
+    return Math.pow(10, places);
   }
 
   /**
    * To a whole number of {@code step}s, none if it is 0, and to a whole minor unit; never below
    * {@code amount}. 61.27 by 0.5 is 61.5.
+   *
+   * <p>The step is counted in coins before it is multiplied: what it is off by would be multiplied,
+   * too, and a thousand large steps come to a coin more.
    */
   public double tidy(double step, double amount) {
-    return roundUp(step > 0 ? Math.ceil(Rounding.settle(amount / step)) * step : amount);
+    return step > 0
+        ? wholeCoins(Math.ceil(Rounding.settle(amount / step)) * Rounding.settle(step * perUnit()))
+        : roundUp(amount);
   }
 
   /** {@code amount} in words, with all places of the currency: 12.50. */

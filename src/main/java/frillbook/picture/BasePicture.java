@@ -65,7 +65,7 @@ public record BasePicture(
         fabric.length(),
         scale,
         places.lastWidth(),
-        places.backDeep(),
+        places.sizes().backDeep(),
         radius,
         discs.size(),
         places.discs() - discs.size(),

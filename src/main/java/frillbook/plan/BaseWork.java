@@ -16,10 +16,9 @@ public record BaseWork(BaseFabric base, double baseFabricOrder, BasePicture pict
   static BaseWork of(SizedBrief sized, Sizes sizes) {
     Brief brief = sized.brief();
     BaseFabric base = BaseFabric.of(brief, sized.discs(), sized.baseFabric());
-    int bases = brief.cushion().quantity() + sizes.discs().baseMatchingCount();
     CutBase cut =
         new CutBase(
-            new BasePlaces(bases, sizes.discs(), base),
+            new BasePlaces(sizes.discs(), base),
             sized.baseFabric().usable(base.baseBuyLength()),
             sizes.baseUsableWidth());
     return new BaseWork(

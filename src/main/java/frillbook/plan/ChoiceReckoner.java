@@ -6,7 +6,7 @@ import frillbook.brief.TimeSpec;
 import frillbook.materials.Materials;
 import frillbook.materials.Rebilling;
 import frillbook.measure.Rounding;
-import frillbook.money.Costs;
+import frillbook.money.Price;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
 import java.util.Optional;
@@ -29,7 +29,10 @@ record ChoiceReckoner(
     Change change = new Change(order, made, strips, joins);
     double metres = thread(change);
     double time = hours(change);
-    Optional<ChoiceRow.Cost> cost = materials.map(all -> cost(made, metres, time, all));
+    Optional<Rebilling.Cost> cost =
+        billing().map(billing -> billing.cost(made.fabric(), made.used(), metres, time));
+    Optional<Price> price =
+        cost.filter(known -> asks).flatMap(known -> billing().map(of -> of.price(known)));
     return new ChoiceRow.Figures(
         made.rings(),
         made.stitched(),
@@ -40,27 +43,11 @@ record ChoiceReckoner(
         metres,
         time,
         cost,
-        cost.filter(known -> asks).map(this::asked));
+        price.map(ChoiceRow.Asked::of));
   }
 
-  private ChoiceRow.Cost cost(Candidate.Made made, double metres, double time, Materials all) {
-    Rebilling billing = billing(all);
-    Rebilling.Charged charged = billing.charged(made.fabric(), made.used(), metres);
-    Costs costs = billing.costs(charged, time);
-    return new ChoiceRow.Cost(
-        charged.frill(),
-        charged.thread(),
-        charged.materials(),
-        costs.labourTotal(),
-        costs.costTotal());
-  }
-
-  private ChoiceRow.Asked asked(ChoiceRow.Cost cost) {
-    return ChoiceRow.Asked.of(billing(materials.orElseThrow()).price(cost.choiceCost()));
-  }
-
-  private Rebilling billing(Materials all) {
-    return new Rebilling(brief(), order.sizes().usableShare(), all);
+  private Optional<Rebilling> billing() {
+    return materials.map(all -> new Rebilling(brief(), order.sizes().usableShare(), all));
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */

@@ -1,7 +1,9 @@
 package frillbook.plan;
 
+import frillbook.materials.Rebilling;
 import frillbook.money.Price;
 import frillbook.naming.Coded;
+import frillbook.naming.Prefixed;
 import java.util.Optional;
 
 /**
@@ -59,22 +61,8 @@ public record ChoiceRow(
       int choiceJoins,
       double choiceThread,
       double choiceHours,
-      Optional<Cost> cost,
+      @Prefixed("choice") Optional<Rebilling.Cost> cost,
       Optional<Asked> asked) {}
-
-  /**
-   * @param choiceFrillCost frill fabric as charged
-   * @param choiceThreadCost thread as charged
-   * @param choiceMaterials charged, all of them
-   * @param choiceLabour wages
-   * @param choiceCost all costs
-   */
-  public record Cost(
-      double choiceFrillCost,
-      double choiceThreadCost,
-      double choiceMaterials,
-      double choiceLabour,
-      double choiceCost) {}
 
   /**
    * @param choiceNetEach price of one before tax

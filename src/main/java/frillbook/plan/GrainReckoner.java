@@ -5,9 +5,7 @@ import frillbook.brief.Grain;
 import frillbook.brief.TimeSpec;
 import frillbook.cutting.GrainPlan;
 import frillbook.grains.FrillCutting;
-import frillbook.materials.Materials;
 import frillbook.materials.Rebilling;
-import frillbook.money.Costs;
 import frillbook.time.Hours;
 import java.util.Optional;
 
@@ -23,12 +21,11 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
     double used = cutting.usedLength(grain);
     double thread = thread(grain, plan);
     double hours = hours(plan);
-    Optional<GrainRow.Cost> cost =
+    Optional<Rebilling.Cost> cost =
         chosen
             .costing()
             .bill()
-            .map(Bill::materials)
-            .map(all -> cost(all, plan, used, thread, hours));
+            .map(bill -> billing(bill).cost(plan.buyLength(), used, thread, hours));
     return new GrainRow.Work(
         sizes.strip().cutWidth(grain), used, thread, hours, cost, cost.flatMap(this::asked));
   }
@@ -62,30 +59,17 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
     return chosen.costing().thread().threadLength() + (1 + brief.thread().threadWaste()) * more;
   }
 
-  private GrainRow.Cost cost(
-      Materials all, GrainPlan plan, double used, double thread, double hours) {
-    Rebilling billing = billing(all);
-    Rebilling.Charged charged = billing.charged(plan.buyLength(), used, thread);
-    Costs costs = billing.costs(charged, hours);
-    return new GrainRow.Cost(
-        charged.frill(),
-        charged.thread(),
-        charged.materials(),
-        costs.labourTotal(),
-        costs.costTotal());
-  }
-
   /** Empty where the profit is no possible one. */
-  private Optional<GrainRow.Asked> asked(GrainRow.Cost cost) {
+  private Optional<GrainRow.Asked> asked(Rebilling.Cost cost) {
     return chosen
         .costing()
         .bill()
         .filter(bill -> bill.asking().isPresent())
-        .map(bill -> billing(bill.materials()).price(cost.grainCost()))
+        .map(bill -> billing(bill).price(cost))
         .map(price -> new GrainRow.Asked(price.netEach(), price.priceTotal()));
   }
 
-  private Rebilling billing(Materials all) {
-    return new Rebilling(brief, sizes.usableShare(), all);
+  private Rebilling billing(Bill bill) {
+    return new Rebilling(brief, sizes.usableShare(), bill.materials());
   }
 }

@@ -3,7 +3,9 @@ package frillbook.plan;
 import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
 import frillbook.grains.GrainPlans;
+import frillbook.materials.Rebilling;
 import frillbook.naming.Coded;
+import frillbook.naming.Prefixed;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -61,22 +63,8 @@ public record GrainRow(
       double grainUsed,
       double grainThread,
       double grainHours,
-      Optional<Cost> cost,
+      @Prefixed("grain") Optional<Rebilling.Cost> cost,
       Optional<Asked> asked) {}
-
-  /**
-   * @param grainFrillCost frill fabric as charged
-   * @param grainThreadCost thread as charged
-   * @param grainMaterials charged, all of them
-   * @param grainLabour wages
-   * @param grainCost all costs
-   */
-  public record Cost(
-      double grainFrillCost,
-      double grainThreadCost,
-      double grainMaterials,
-      double grainLabour,
-      double grainCost) {}
 
   /**
    * @param grainNetEach price of one before tax

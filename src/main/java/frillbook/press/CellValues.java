@@ -7,7 +7,6 @@ import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
 import frillbook.wording.PlanWords;
-import frillbook.wording.Sentence;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,7 +73,7 @@ public final class CellValues {
 
   private String sentence(Form.Check check) {
     if (fault(check) != 0) {
-      return words.say(new Sentence(check.message(), Optional.empty()));
+      return words.say(check.sentence());
     }
     return form.phrases().say(words.holds(check.guard()) ? Phrase.FINE : Phrase.NOT_CHECKED);
   }

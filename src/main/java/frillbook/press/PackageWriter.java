@@ -21,23 +21,15 @@ public final class PackageWriter implements AutoCloseable {
 
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 19);
   private final ZipArchiveOutputStream zip = new ZipArchiveOutputStream(bytes);
-
-  /** Parts up to this size are deflated harder, which takes least time where it saves most. */
-  private static final int SMALL = 120_000;
-
-  private static final int HARDER = 2;
-
-  private final int level;
   private final Deflater deflater;
   private byte[] deflated = new byte[1 << 18];
 
   /**
    * Begins one.
    *
-   * @param level of deflating, 1 to 9; that of small parts is two higher
+   * @param level of deflating, 1 to 9
    */
   public PackageWriter(int level) {
-    this.level = level;
     this.deflater = new Deflater(level, true);
   }
 
@@ -60,7 +52,6 @@ public final class PackageWriter implements AutoCloseable {
   /** How many bytes it comes to. */
   private int deflate(byte[] bytes, int size) {
     deflater.reset();
-    deflater.setLevel(size > SMALL ? level : Math.min(Deflater.BEST_COMPRESSION, level + HARDER));
     deflater.setInput(bytes, 0, size);
     deflater.finish();
     int length = 0;

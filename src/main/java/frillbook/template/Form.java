@@ -40,6 +40,11 @@ public record Form(
    * @param guard name of the line that must be 1 for the check to be made; empty for always
    */
   public record Check(String name, CheckLevel level, Wording message, Optional<String> guard) {
+    /** What to say when it does not hold. */
+    public Sentence sentence() {
+      return new Sentence(message, Optional.empty());
+    }
+
     /** What {@code check} says. */
     public static Check of(CheckTemplate check) {
       return new Check(check.name(), check.level(), check.message().wording(), check.guard());

@@ -27,7 +27,7 @@ class BasePlacesTest {
             .brief();
     DiscSizes sizes = DiscSizes.of(brief);
     Fabric fabric = Fabric.of(brief.fabric(), brief.base().baseFabricWidth());
-    return new BasePlaces(4, sizes, BaseFabric.of(brief, sizes, fabric));
+    return new BasePlaces(sizes, BaseFabric.of(brief, sizes, fabric));
   }
 
   /** Centres half a disc from the edges, then a disc apart. */
@@ -70,7 +70,7 @@ class BasePlacesTest {
 
   @Test
   void twoHalvesAreAsDeepAsABase() {
-    assertEquals(2, places().backDeep());
+    assertEquals(2, places().sizes().backDeep());
   }
 
   /** One base of 19 7/8 in. */

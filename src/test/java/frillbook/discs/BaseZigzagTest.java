@@ -35,8 +35,7 @@ class BaseZigzagTest {
 
   private static BasePlaces places(Briefs briefs) {
     DiscSizes sizes = DiscSizes.of(briefs.brief());
-    int bases = briefs.brief().cushion().quantity() + sizes.baseMatchingCount();
-    return new BasePlaces(bases, sizes, fabric(briefs));
+    return new BasePlaces(sizes, fabric(briefs));
   }
 
   /**

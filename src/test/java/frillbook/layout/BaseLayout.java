@@ -24,9 +24,8 @@ public record BaseLayout(
   public static Optional<BaseLayout> of(Brief brief) {
     Plan plan = Plan.of(brief);
     Sizes sizes = plan.sizes();
-    int bases = brief.cushion().quantity() + sizes.discs().baseMatchingCount();
     return plan.base()
-        .map(work -> new BasePlaces(bases, sizes.discs(), work.base()))
+        .map(work -> new BasePlaces(sizes.discs(), work.base()))
         .map(places -> of(places, sizes.baseUsableWidth()));
   }
 

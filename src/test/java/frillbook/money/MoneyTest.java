@@ -114,6 +114,15 @@ class MoneyTest {
   }
 
   /**
+   * By hand: 1200 × 888541.44 is 1066249728.000. The step is a ten-millionth more, as a sum worked
+   * out in binary fractions may be.
+   */
+  @Test
+  void aThousandLargeStepsComeToNoCoinMore() {
+    assertEquals(1_066_249_728, new Money(3).tidy(888541.4400000001, 1_066_249_000));
+  }
+
+  /**
    * By hand: quarters of a yen make 100.25, which nobody can pay; 101 is the next that covers it.
    */
   @Test
