@@ -187,10 +187,10 @@ class CutLayoutTest {
 
   @Test
   void cutStripsAreAsManyAndAsLongAsThePlanStates() {
-    for (Laid laid : sample) {
+    for (Laid laid : ofOneJoinedStrip()) {
       CutTotals cut = laid.cut();
       double gain = laid.plan().sizes().joinGain();
-      List<PlacedStrip> strips = laid.layout().strips().stream().filter(PlacedStrip::cut).toList();
+      List<PlacedStrip> strips = cutStrips(laid);
       double run =
           strips.stream()
               .limit(cut.runCount())
@@ -204,9 +204,72 @@ class CutLayoutTest {
 
   @Test
   void theJoinedRunIsLongEnough() {
-    for (Laid laid : sample) {
+    for (Laid laid : ofOneJoinedStrip()) {
       double need = laid.plan().rows().orElseThrow().strip().orderFlatLength();
       assertTrue(laid.cut().joinedLength() >= need - CLOSE, laid.what());
+    }
+  }
+
+  private List<Laid> ofOneJoinedStrip() {
+    return sample.stream().filter(laid -> !laid.brief().ownStrips()).toList();
+  }
+
+  private List<Laid> ofOwnStrips() {
+    List<Laid> own = sample.stream().filter(laid -> laid.brief().ownStrips()).toList();
+    assertTrue(own.size() >= Laid.share(100), () -> "orders by cushion: " + own.size());
+    return own;
+  }
+
+  private static List<PlacedStrip> cutStrips(Laid laid) {
+    return laid.layout().strips().stream().filter(PlacedStrip::cut).toList();
+  }
+
+  /** Full strips for all but the last of each; then a last one each, shorter or off a full one. */
+  @Test
+  void theStripsThatAreCutAreEnoughForEveryCushion() {
+    for (Laid laid : ofOwnStrips()) {
+      CutTotals cut = laid.cut();
+      int cushions = laid.brief().cushion().quantity();
+      List<PlacedStrip> full = cutStrips(laid).stream().filter(PlacedStrip::full).toList();
+      List<PlacedStrip> shorter = cutStrips(laid).stream().filter(s -> !s.full()).toList();
+      long whole = (long) cushions * (cut.stripsEach() - 1) + laid.brief().fabric().spareStrips();
+      long lasts =
+          shorter.stream().filter(s -> s.length() >= cut.lastStripLength() - CLOSE).count()
+              + full.stream().skip(whole).mapToLong(s -> lastsIn(s, cut)).sum();
+      assertEquals(cut.fullCount(), full.size(), laid.what());
+      assertEquals(cut.oddCount(), shorter.size(), laid.what());
+      assertTrue(lasts >= cushions, () -> laid.what() + ": last strips: " + lasts);
+    }
+  }
+
+  private static long lastsIn(PlacedStrip full, CutTotals cut) {
+    return (long) Math.floor((full.length() + CLOSE) / cut.lastStripLength());
+  }
+
+  /** One less would leave a cushion without its last strip. */
+  @Test
+  void noFullStripIsCutForNothing() {
+    for (Laid laid : ofOwnStrips()) {
+      CutTotals cut = laid.cut();
+      int cushions = laid.brief().cushion().quantity();
+      PlacedStrip full = laid.layout().strips().get(0);
+      long given = cut.oddCount() + (cut.lastFromFull() - 1) * lastsIn(full, cut);
+      assertTrue(cut.lastFromFull() == 0 || given < cushions, laid.what());
+    }
+  }
+
+  @Test
+  void theJoinedStripOfEveryCushionIsLongEnough() {
+    for (Laid laid : ofOwnStrips()) {
+      CutTotals cut = laid.cut();
+      double gain = laid.plan().sizes().joinGain();
+      double full = laid.layout().strips().get(0).length();
+      double joined =
+          (cut.stripsEach() - 1) * (full * gain - cut.joinLoss()) + cut.lastStripLength() * gain;
+      double need = laid.plan().rows().orElseThrow().strip().flatLength();
+      assertTrue(joined >= need - CLOSE, laid.what());
+      assertEquals(joined, cut.joinedLength(), 1e-9 * joined, laid.what());
+      assertEquals(joined - need, cut.joinedSlack(), 1e-9 * joined, laid.what());
     }
   }
 
