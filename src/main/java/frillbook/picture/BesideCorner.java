@@ -60,13 +60,23 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
     if (fabric.isBias()) {
       return left + right == 0 ? 0 : left + 1 + right;
     }
-    int before = far ? BesideStrips.MOST : 0;
-    return Math.max(0, Math.min(BesideStrips.MOST, fabric.lanes() - before));
+    int end = !far && fabric.isZigzag() ? fabric.straight().whole() : fabric.lanes();
+    return Math.max(0, Math.min(BesideStrips.MOST, Math.min(end, fabric.lanes()) - before()));
+  }
+
+  /** Lanes before the first of these; in zigzag those that only the far disc leaves are far. */
+  private int before() {
+    if (!far) {
+      return 0;
+    }
+    return fabric.isZigzag()
+        ? Math.max(fabric.straight().whole(), fabric.layouts().discLanes().lanesAtDisc())
+        : BesideStrips.MOST;
   }
 
   private double from() {
     if (!fabric.isBias()) {
-      return fabric.fullLanes() * fabric.stripWidth();
+      return fabric.straight().full() * fabric.stripWidth();
     }
     return (far ? sum() - fabric.bias().far() : fabric.bias().near()) / ROOT2;
   }
@@ -79,7 +89,7 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
     if (count() == 0) {
       return strip(0, 0, met, false, 0, 0, 0, BesideStrip.INNER);
     }
-    int lane = Math.min(number, count()) - 1 + (far ? BesideStrips.MOST : 0);
+    int lane = Math.min(number, count()) - 1 + before();
     LaneStrip place = fabric.lane(lane + 1);
     double offered = place.piece();
     boolean here = number <= count() && fabric.reaches(offered);

@@ -111,7 +111,26 @@ public record CutFabric(
     return isBias() && cut().odd() > 0 ? bias().lineStrips() : 0;
   }
 
-  /** Full strips side by side; those that lie end to end count once. */
+  boolean isLengthwise() {
+    return grain() == Grain.LENGTHWISE;
+  }
+
+  boolean isApart() {
+    return !isBias() && straight().isApart();
+  }
+
+  boolean isZigzag() {
+    return !isBias() && straight().isZigzag();
+  }
+
+  /**
+   * Full strips side by side; those that lie end to end count once. On the bias those that stay
+   * over are among them where strips {@code inFarCorner} are cut behind them.
+   */
+  int fullLanes(int inFarCorner) {
+    return isBias() && inFarCorner > 0 ? bias().full() : fullLanes();
+  }
+
   int fullLanes() {
     return isBias()
         ? cut().full()
@@ -120,12 +139,32 @@ public record CutFabric(
 
   /** Extent of the fabric along straight strips. */
   double run() {
-    return grain() == Grain.LENGTHWISE ? length() : width;
+    return isLengthwise() ? length() : width;
   }
 
   /** Whether full strips are cut beside the discs; straight grain. */
   boolean cutsFullBeside() {
     return cut().full() > straight().full() * straight().perLane();
+  }
+
+  /** Lanes beside the discs that full strips are cut from, so many as are drawn. */
+  int lanesOfFull() {
+    return cutsFullBeside() ? Math.min(2 * BesideStrips.MOST, straight().laneCount()) : 0;
+  }
+
+  /** Full lengthwise strips that are cut and not drawn. */
+  int fullLeft() {
+    StraightPlan plan = straight();
+    int whole = Math.min(plan.whole(), lanesOfFull());
+    int drawn =
+        fullLanes() * drawn(plan.perLane())
+            + whole * drawn(plan.moreWhole())
+            + (lanesOfFull() - whole) * drawn(plan.moreLast());
+    return isLengthwise() ? Math.max(0, cut().full() - drawn) : 0;
+  }
+
+  private static int drawn(int endToEnd) {
+    return Math.min(StripEnd.Division.MOST, endToEnd);
   }
 
   /** What full strips take of the lane {@code number} beside the discs. */

@@ -71,7 +71,7 @@ public record CutLines(
     int inFar = cut(sides, FabricSide.FAR_LANE, FabricSide.FAR_PAIR);
     int past = fabric.past();
     int first = bias ? fabric.bias().nearShort() - inNear + fabric.bias().lineStrips() - past : 0;
-    int comb = fabric.fullLanes() + inNear + inFar + past;
+    int comb = fabric.fullLanes(inFar) + inNear + inFar + past;
     double apart = bias ? fabric.lineStep() : fabric.stripWidth();
     double from = bias ? (fabric.bias().near() + first * apart) / scale : 0;
     int every = Math.max(1, Rounding.up(comb / (MOST - 1.0)));
@@ -89,7 +89,7 @@ public record CutLines(
     return lines.drawn(fabric, x, y);
   }
 
-  private static int cut(List<FabricSide> sides, int singles, int paired) {
+  static int cut(List<FabricSide> sides, int singles, int paired) {
     return sides.get(singles).sideCut() + sides.get(paired).sideCut();
   }
 

@@ -15,9 +15,10 @@ import java.util.List;
  * @param fabricRun extent of the fabric along straight strips
  * @param fullBeside whether full strips are cut beside discs too
  * @param fullLanes full strips side by side; those end to end count once
+ * @param lanesOfFull lanes beside discs that full strips are drawn in
  * @param fabricDiscsDrawn discs that are drawn
  * @param fabricDiscRadius of all discs
- * @param fabricLeft discs, and on straight grain strips beside them, that are not drawn
+ * @param fabricLeft discs, and strips on straight grain, that are not drawn
  * @param oddSure shorter strips that are longer than the shortest that is cut
  * @param oddTies strips cut of those that are just as long as the shortest
  */
@@ -29,6 +30,7 @@ public record FabricPicture(
     double fabricRun,
     boolean fullBeside,
     int fullLanes,
+    int lanesOfFull,
     int fabricDiscsDrawn,
     double fabricDiscRadius,
     int fabricLeft,
@@ -39,7 +41,7 @@ public record FabricPicture(
     @Prefixed("fabric") Turning turning,
     @Prefixed("near") BesideStrips near,
     @Prefixed("far") BesideStrips far,
-    List<PastPoint> pastPoints,
+    List<StripEnd> stripEnds,
     List<FabricEdgePoint> fabricEdges,
     List<FabricDisc> fabricDiscs,
     @Prefixed("fabric") List<RoundPoint> fabricDiscPoints) {
@@ -54,10 +56,12 @@ public record FabricPicture(
     var centres = FabricDisc.all(fabric);
     var sides = FabricSide.all(fabric);
     CutLines lines = CutLines.of(fabric, sides);
+    int inFar = CutLines.cut(sides, FabricSide.FAR_LANE, FabricSide.FAR_PAIR);
     Turning turning = Turning.of(fabric);
     var near = beside(BesideCorner.of(fabric, sides, false), 0, turning, lines);
     var far = beside(BesideCorner.of(fabric, sides, true), near.ties(), turning, lines);
-    int strips = fabric.isBias() ? 0 : fabric.cut().odd() - near.cut() - far.cut();
+    int strips =
+        fabric.isBias() ? 0 : fabric.cut().odd() - near.cut() - far.cut() + fabric.fullLeft();
     return new FabricPicture(
         fabric.length(),
         scale,
@@ -65,7 +69,8 @@ public record FabricPicture(
         fabric.shift(),
         fabric.run(),
         !fabric.isBias() && fabric.cutsFullBeside(),
-        fabric.fullLanes(),
+        fabric.fullLanes(inFar),
+        fabric.isBias() ? 0 : fabric.lanesOfFull(),
         drawn,
         radius,
         discs - drawn + strips,
@@ -76,7 +81,7 @@ public record FabricPicture(
         turning,
         near,
         far,
-        PastPoint.all(fabric, lines.fabricPast()),
+        StripEnd.all(fabric, lines.fabricPast(), near, far),
         edge(fabric),
         centres,
         RoundPoint.around(centres.stream().map(FabricDisc::centre).toList(), radius, drawn));

@@ -31,10 +31,10 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
     Polygon whole = strip(from, to);
     List<Coordinate> inTheWay = discs.stream().filter(disc -> bars(disc, whole)).toList();
     if (inTheWay.isEmpty()) {
-      return chalk.sheet().isDivided() ? divided(from, to, true) : Stream.of(whole);
+      return chalk.sheet().isDivided() ? divided(from, false) : Stream.of(whole);
     }
     if (chalk.sheet().isDivided()) {
-      return divided(behind(inTheWay), to, false);
+      return divided(behind(inTheWay), true);
     }
     double first = longest(room, length -> strip(from, from + length), inTheWay);
     double last = longest(room, length -> strip(to - length, to), inTheWay);
@@ -47,18 +47,18 @@ record ChalkedLane(Chalk chalk, double depth, double next, double slant, double 
         .flatMap(strips -> strips);
   }
 
-  /** Strips of the full length end to end, from the near end on or from the far end back. */
-  private Stream<Polygon> divided(double start, double end, boolean onward) {
+  /** Strips of the full length end to end, from the far end back to {@code start}. */
+  private Stream<Polygon> divided(double start, boolean withRest) {
     double full = chalk.sheet().fullLength();
-    int count = (int) ((end - start) / full + Chalk.NOTHING);
-    double rest = end - start - count * full;
+    int count = (int) ((to - start) / full + Chalk.NOTHING);
+    double rest = to - start - count * full;
     Stream<Polygon> whole =
-        IntStream.range(0, count)
-            .mapToDouble(i -> onward ? start + i * full : end - (i + 1) * full)
+        IntStream.rangeClosed(1, count)
+            .mapToDouble(i -> to - i * full)
             .mapToObj(at -> strip(at, at + full));
-    return onward || !isLength(rest)
-        ? whole
-        : Stream.concat(whole, Stream.of(strip(start, start + rest)));
+    return withRest && isLength(rest)
+        ? Stream.concat(whole, Stream.of(strip(start, start + rest)))
+        : whole;
   }
 
   /** Strips begin square behind the last matching disc in the way. */

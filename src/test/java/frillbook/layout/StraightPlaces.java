@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * Where straight strips and discs lie: full strips side by side, lines of discs against the last of
  * them, shorter strips beside the discs at the far end of their lanes.
  *
- * <p>Several full strips may lie end to end in a lane, beside discs from its far end on.
+ * <p>Several full strips may lie end to end in a lane, up to its far end.
  *
  * <p>Two discs may lie at either end of the strips: there side by side, or the other at the far
  * selvage of a fabric {@code width} wide and {@code run} long along the strips.
@@ -27,7 +27,8 @@ record StraightPlaces(Grain grain, StraightPlan plan, double run, double width, 
     List<PlacedStrip> strips = new ArrayList<>();
     for (int i = 0; i < plan.full(); i++) {
       for (int along = 1; along <= plan.perLane(); along++) {
-        strips.add(strip(i, along * plan.stripLength(), plan.stripLength(), true));
+        double end = run - (plan.perLane() - along) * plan.stripLength();
+        strips.add(strip(i, end, plan.stripLength(), true));
       }
     }
     for (int lane = 1; lane <= plan.laneCount(); lane++) {
