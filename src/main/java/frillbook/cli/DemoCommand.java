@@ -31,6 +31,7 @@ final class DemoCommand implements Runnable {
           Map.entry("fabric_width", 150.0),
           Map.entry("grain", "bias"),
           Map.entry("matching_discs", 1.0),
+          Map.entry("joined_by", "order"),
           Map.entry("client_name", "the harbour reading room"),
           Map.entry("frill_fabric_words", "sea-green cotton lawn"),
           Map.entry("choice_two_spacing", 2.5),

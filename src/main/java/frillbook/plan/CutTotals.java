@@ -8,6 +8,7 @@ import frillbook.cutting.GrainPlan;
 import frillbook.cutting.StripsCut;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
+import frillbook.measure.Rounding;
 import frillbook.straight.StraightPlan;
 import frillbook.strip.Join;
 import frillbook.strip.StripLength;
@@ -142,6 +143,14 @@ public record CutTotals(
         plan instanceof BiasPlan bias ? bias.lineDiscs() : 0,
         plan instanceof BiasPlan bias ? bias.lineFirst() : 0,
         matchingDiscStart(plan, sizes));
+  }
+
+  /** Strips of each cushion may take two fifths more than the pieces' area, and two shop steps. */
+  boolean isLean(Brief brief) {
+    double steps = (buyLength - fabricLowerBound) / brief.fabric().buyStep();
+    return !brief.ownStrips()
+        || Rounding.settle(fabricRatio - 1.4) <= 0
+        || Rounding.settle(steps - 2) <= 0;
   }
 
   private static double matchingDiscStart(GrainPlan plan, Sizes sizes) {

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param guards how far the plan goes
  * @param lengthFound false where no length of fabric holds strips and spares in the chosen grain
  * @param grainIsCheap false where another grain is cheaper by the share that the maker wants told
+ * @param ownStripsAreLean false where strips of each cushion take much more fabric than they must
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
  * @param base empty where bases or backs do not fit their fabric
@@ -37,6 +38,7 @@ public record Plan(
     Guards guards,
     boolean lengthFound,
     boolean grainIsCheap,
+    boolean ownStripsAreLean,
     Flag checkFlag,
     Filling filling,
     Side side,
@@ -71,6 +73,8 @@ public record Plan(
     Filling filling = Filling.of(brief);
     double share = brief.money().cheaperShare();
     boolean cheap = cutting.map(c -> c.prices().chosenIsCheap(share)).orElse(true);
+    boolean lean =
+        cutting.flatMap(GrainsCompared::cut).map(c -> c.total().isLean(brief)).orElse(true);
     boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
@@ -82,7 +86,8 @@ public record Plan(
         Guards.of(brief.choices(), checks, cutting.map(GrainsCompared::cutOk).orElse(false)),
         found,
         cheap,
-        flag(checks, found, cheap),
+        lean,
+        flag(checks, found, cheap && lean),
         filling,
         Side.of(brief, filling),
         frill.map(f -> RowWork.of(sized, f, joins)),
@@ -94,10 +99,10 @@ public record Plan(
     return fits ? Optional.of(sized) : Optional.empty();
   }
 
-  private static Flag flag(Checks checks, boolean found, boolean cheap) {
+  private static Flag flag(Checks checks, boolean found, boolean cutWell) {
     if (!checks.planOk() || !found) {
       return Flag.STOP;
     }
-    return checks.rowsCoverBase() && cheap ? Flag.READY : Flag.LOOK_AGAIN;
+    return checks.rowsCoverBase() && cutWell ? Flag.READY : Flag.LOOK_AGAIN;
   }
 }

@@ -17,7 +17,7 @@ public record DiscLanes(double laneMargin, int lanesAtSelvedge, int lanesAtDisc)
     double width = pieces.stripWidth();
     double diameter = pieces.discDiameter();
     double margin = usableWidth - Rounding.down(usableWidth / width) * width;
-    return new DiscLanes(
-        margin, Rounding.up((diameter - margin) / width), Rounding.up(diameter / width));
+    int atSelvedge = Math.max(0, Rounding.up((diameter - margin) / width));
+    return new DiscLanes(margin, atSelvedge, Rounding.up(diameter / width));
   }
 }

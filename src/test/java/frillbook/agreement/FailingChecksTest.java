@@ -45,11 +45,22 @@ final class FailingChecksTest {
         "interfacing_fits", inch().with("interfaced", "base").with("interfacing_width", 19.0));
     failing.put(
         "margin_is_possible", inch().with("profit_basis", "margin").with("profit_rate", 0.96));
-    // Twelve strips lie side by side, however long the fabric.
+    // The spare strips take more fabric than the search looks through for so small a cushion.
     failing.put(
         "length_found",
-        inch().with("grain", "lengthwise").with("frill_height", 4.0).with("spare_strips", 20.0));
+        bare.with("grain", "lengthwise")
+            .with("diameter", 5.0)
+            .with("frill_height", 12.0)
+            .with("fabric_width", 36.0)
+            .with("spare_strips", 20.0));
     failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    failing.put(
+        "own_strips_are_lean",
+        inch()
+            .with("quantity", 3.0)
+            .with("joined_by", "cushion")
+            .with("grain", "bias")
+            .with("fabric_width", 60.0));
     failing.put("grain_is_cheap", inch().with("quantity", 12.0).with("cheaper_share", 0.01));
     return failing;
   }
