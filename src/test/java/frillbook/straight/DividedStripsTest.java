@@ -30,6 +30,16 @@ class DividedStripsTest {
     assertEquals(endToEnd, trial.endToEnd());
   }
 
+  /** 15 1/2 in two would be under 8, so it stays whole, long as it is; 16 is just twice 8. */
+  @ParameterizedTest
+  @CsvSource({"31,15.5", "32,8", "33,8.25"})
+  void noStripIsDividedUntilItIsTooShort(int halves, double strip) {
+    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, 0, 10, .125);
+    StraightCutting cutting =
+        StraightCutting.of(Grain.LENGTHWISE, new Fabric(40, 1, .5), pieces, new Join(false, 1, 1));
+    assertEquals(strip, cutting.attempt(halves, 0).strip(), 1e-9);
+  }
+
   /** Thirteen times three, each 15 less a seam; the run takes 117. */
   @Test
   void everyPartOfALongStripLosesASeam() {
