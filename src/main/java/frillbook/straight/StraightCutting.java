@@ -67,9 +67,13 @@ public record StraightCutting(
     if (grain != Grain.LENGTHWISE) {
       return sheet.run();
     }
-    return pieces.ownStrips()
-        ? own.alike()
-        : sheet.run() / Math.max(1, Rounding.up(sheet.run() / pieces.longestStrip()));
+    return pieces.ownStrips() ? own.alike() : sheet.run() / endToEnd(sheet.run());
+  }
+
+  /** None longer than the longest that is cut, unless it would be too short to join. */
+  private int endToEnd(double run) {
+    int most = Rounding.down(run / pieces.least(join));
+    return Math.max(1, Math.min(most, Rounding.up(run / pieces.longestStrip())));
   }
 
   /** The strips of one cushion, where each has its own. */

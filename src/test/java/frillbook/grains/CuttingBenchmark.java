@@ -38,6 +38,8 @@ public final class CuttingBenchmark {
       print(grain.code(), ratios(grain, JoinLine.BY_GRAIN));
     }
     print("bias, square joins", ratios(Grain.BIAS, JoinLine.SQUARE));
+    OrderBenchmark.print(varied(USUAL).toList(), 4);
+    OrderBenchmark.print(varied(USUAL).toList(), 12);
   }
 
   private static void print(String label, double[] ratios) {
@@ -63,15 +65,17 @@ public final class CuttingBenchmark {
   /** The 3024 briefs. */
   static List<Brief> grid(Grain grain, JoinLine line) {
     Briefs usual = USUAL.with(grain).with("join_line", line.code());
+    return varied(usual).map(Briefs::brief).toList();
+  }
+
+  private static Stream<Briefs> varied(Briefs usual) {
     return Stream.of(usual)
         .flatMap(brief -> each(brief, "diameter", 10, 12, 14, 16, 18, 20, 24))
         .flatMap(brief -> each(brief, "ring_spacing", .5, .75, 1))
         .flatMap(brief -> each(brief, "fullness", 2, 2.5, 3))
         .flatMap(brief -> each(brief, "fabric_width", 44, 54, 58, 60))
         .flatMap(brief -> each(brief, "frill_height", 1.5, 2, 2.5, 3))
-        .flatMap(brief -> each(brief, "matching_discs", 0, 1, 2))
-        .map(Briefs::brief)
-        .toList();
+        .flatMap(brief -> each(brief, "matching_discs", 0, 1, 2));
   }
 
   private static Stream<Briefs> each(Briefs brief, String input, double... values) {
