@@ -5,6 +5,7 @@ import frillbook.cutting.CushionStrips;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
+import frillbook.cutting.SearchReach;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
@@ -25,8 +26,8 @@ public record StraightCutting(
   }
 
   /** Every length tried, in order. */
-  public List<StraightTrial> trials(int searchRows) {
-    return Halving.search(searchRows, this::attempt);
+  public List<StraightTrial> trials(SearchReach reach) {
+    return Halving.search(reach, this::attempt);
   }
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
