@@ -36,9 +36,6 @@ public final class FillDown {
   private static final Pattern REFERENCE =
       Pattern.compile("\"[^\"]*\"|(?<![\\w.$])(\\$?[A-Z]{1,3})(\\d+)(?![\\w(.])");
 
-  /** The library ends every element on its own, which takes room and time in a long table. */
-  private static final Pattern HOLDS_NOTHING = Pattern.compile("(<([a-zA-Z]+)(?: [^<>]*)?)></\\2>");
-
   private static final QName PLACE = new QName("r");
   private static final XMLInputFactory INPUT = XMLInputFactory.newInstance();
   private static final XMLEventFactory EVENTS = XMLEventFactory.newInstance();
@@ -169,7 +166,7 @@ public final class FillDown {
     }
     out.close();
     String written = bytes.toString(StandardCharsets.UTF_8);
-    return HOLDS_NOTHING.matcher(written).replaceAll("$1/>").getBytes(StandardCharsets.UTF_8);
+    return SheetText.brief(written).getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(XMLEventWriter out, StartElement f, String formula, Share share)
