@@ -14,14 +14,17 @@ import java.util.List;
  */
 public record CushionStrips(int each, double last, int inFull) {
 
-  /** As many full strips as one cushion takes, the last as short as it may be. */
+  /**
+   * As many full strips as one cushion takes, the last as short as it may be. {@code full} is below
+   * 0 where no strip lies on the fabric; the last is above 0 all the same.
+   */
   public static CushionStrips of(Pieces pieces, Join join, double full) {
     double net = net(pieces, join, full);
     double need = pieces.netOfCushion(join);
     int each = Math.max(1, Rounding.up(need / net));
     double rest = (need - (each - 1) * net + join.loss()) / join.gain();
     double last = Math.max(pieces.least(join), Rounding.upTo(pieces.markingStep(), rest));
-    double cut = Math.min(full, last);
+    double cut = Math.min(Math.max(full, Rounding.TINY), last);
     return new CushionStrips(each, cut, Math.max(1, Rounding.down(full / cut)));
   }
 
