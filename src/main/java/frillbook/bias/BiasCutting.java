@@ -99,7 +99,7 @@ public record BiasCutting(
     double over = Math.max(Math.max(ends.over(), corners.over()), line.over());
     boolean enough = Rounding.settle(over) >= 0;
     return new BiasTrial(
-        steps, usable, ends, corners, line, near, far, past, enough, enough ? tooSmall : steps);
+        steps, usable, ends, corners, line, near, far, past, enough ? tooSmall : steps);
   }
 
   List<CornerStrips> cornerStrips(BiasTrial trial) {

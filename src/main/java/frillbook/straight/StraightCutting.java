@@ -43,7 +43,6 @@ public record StraightCutting(
     boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
     return new StraightTrial(
         steps,
-        usable,
         sheet.run(),
         sheet.stack(),
         strip,
@@ -52,7 +51,6 @@ public record StraightCutting(
         spread == Spread.ZIGZAG,
         abreast,
         stacked,
-        enough,
         enough ? tooSmall : steps);
   }
 
@@ -104,7 +102,7 @@ public record StraightCutting(
   Lanes lanes(StraightTrial trial) {
     Comb comb = trial.better();
     return new Lanes(
-        sheet(trial.usable()),
+        new Sheet(trial.run(), trial.stack()),
         pieces,
         join,
         trial.spread(),

@@ -134,9 +134,9 @@ class BiasCuttingTest {
     assertEquals(40 - DISC, trial.corners().longer(), 1e-9);
   }
 
-  private static final BesidePieces NOTHING = new BesidePieces(0, 0, 0, 0);
+  private static final BesidePieces NOTHING = new BesidePieces(0, 0);
 
-  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0, 0);
+  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0);
 
   private static BiasTrial trial(double ends, double corners) {
     return trial(ends, corners, -1);
@@ -144,8 +144,7 @@ class BiasCuttingTest {
 
   private static BiasTrial trial(double ends, double corners, double line) {
     BiasComb lined = comb(line);
-    return new BiasTrial(
-        1, 5, comb(ends), comb(corners), lined, NOTHING, NOTHING, NONE_PAST, true, 0);
+    return new BiasTrial(1, 5, comb(ends), comb(corners), lined, NOTHING, NOTHING, NONE_PAST, 0);
   }
 
   private static BiasComb comb(double over) {

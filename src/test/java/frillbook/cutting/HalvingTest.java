@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HalvingTest {
-  private record Length(int tried, double usable, boolean enough, int kept) implements Trial {}
+  private record Length(int tried, int kept) implements Trial {}
 
   private static List<Length> search(int rows, int needed) {
     return search(new SearchReach(rows, 1), needed);
@@ -18,9 +18,7 @@ class HalvingTest {
 
   private static List<Length> search(SearchReach reach, int needed) {
     return Halving.search(
-        reach,
-        (steps, tooSmall) ->
-            new Length(steps, steps, steps >= needed, steps >= needed ? tooSmall : steps));
+        reach, (steps, tooSmall) -> new Length(steps, steps >= needed ? tooSmall : steps));
   }
 
   /** 2²⁰ − 1 = 1 048 575 is the longest of twenty rows. */
