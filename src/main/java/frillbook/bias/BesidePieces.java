@@ -7,12 +7,10 @@ import java.util.function.ToDoubleFunction;
  * its own strips, how many of them can be a cushion's last. Lengths are in the unit of the brief; 0
  * without a disc.
  *
- * @param gain by what each piece grows as the disc is pushed out of its corner: slack/√2
  * @param right net length of the pieces towards one edge
  * @param left net length of those towards the other
- * @param beside of both
  */
-public record BesidePieces(double gain, double right, double left, double beside) {
+public record BesidePieces(double right, double left) {
 
   /**
    * @param shorter side of the fabric, which the cut lines must meet
@@ -21,10 +19,14 @@ public record BesidePieces(double gain, double right, double left, double beside
    */
   static BesidePieces of(
       BiasCutting cutting, double shorter, double least, double slack, boolean disc) {
-    double gain = slack / Math.sqrt(2);
     double right = disc ? net(cutting, shorter, least, slack, BesideDisc::besideRight) : 0;
     double left = disc ? net(cutting, shorter, least, slack, BesideDisc::besideLeft) : 0;
-    return new BesidePieces(gain, right, left, right + left);
+    return new BesidePieces(right, left);
+  }
+
+  /** Of both. */
+  double both() {
+    return right + left;
   }
 
   private static double net(

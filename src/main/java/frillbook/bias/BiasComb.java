@@ -63,8 +63,7 @@ public record BiasComb(
   /** Lays strips on {@code length} × the fabric's usable width, {@code discs} in the corners. */
   static BiasComb of(BiasCutting cutting, double length, int discs) {
     BiasComb bare = bare(cutting, length, BiasWay.corners(cutting, discs));
-    double beside =
-        bare.nearPieces(cutting, discs).beside() + bare.farPieces(cutting, discs).beside();
+    double beside = bare.nearPieces(cutting, discs).both() + bare.farPieces(cutting, discs).both();
     return bare.judged(cutting, bare.holds(cutting, discs), bare.laneCount, beside);
   }
 
@@ -72,7 +71,7 @@ public record BiasComb(
   static BiasComb ofLine(BiasCutting cutting, double length) {
     BiasComb bare = bare(cutting, length, BiasWay.line(cutting));
     int rows = cutting.setting().lineRows();
-    double past = bare.pastPieces(cutting).past();
+    double past = bare.pastPieces(cutting).both();
     return bare.judged(cutting, bare.holdsLine(cutting), bare.laneCount - rows, past);
   }
 

@@ -3,6 +3,7 @@ package frillbook.bias;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
+import frillbook.cutting.SearchReach;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
@@ -82,8 +83,8 @@ public record BiasCutting(
   }
 
   /** Every length tried, in order. */
-  public List<BiasTrial> trials(int searchRows) {
-    return Halving.search(searchRows, this::attempt);
+  public List<BiasTrial> trials(SearchReach reach) {
+    return Halving.search(reach, this::attempt);
   }
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
@@ -98,7 +99,7 @@ public record BiasCutting(
     double over = Math.max(Math.max(ends.over(), corners.over()), line.over());
     boolean enough = Rounding.settle(over) >= 0;
     return new BiasTrial(
-        steps, usable, ends, corners, line, near, far, past, enough, enough ? tooSmall : steps);
+        steps, usable, ends, corners, line, near, far, past, enough ? tooSmall : steps);
   }
 
   List<CornerStrips> cornerStrips(BiasTrial trial) {

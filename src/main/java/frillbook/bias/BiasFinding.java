@@ -1,6 +1,7 @@
 package frillbook.bias;
 
 import frillbook.cutting.Halving;
+import frillbook.cutting.SearchReach;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,8 +12,8 @@ public record BiasFinding(
     List<CornerStrips> corners,
     List<BiasOdd> odd) {
 
-  public static BiasFinding of(BiasCutting cutting, boolean can, int searchRows) {
-    List<BiasTrial> trials = can ? cutting.trials(searchRows) : List.of();
+  public static BiasFinding of(BiasCutting cutting, boolean can, SearchReach reach) {
+    List<BiasTrial> trials = can ? cutting.trials(reach) : List.of();
     Optional<BiasTrial> found = Halving.shortest(trials);
     List<CornerStrips> corners = found.map(cutting::cornerStrips).orElse(List.of());
     List<BiasOdd> odd = BiasOdd.sorted(corners, cutting.join());

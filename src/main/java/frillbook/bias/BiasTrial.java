@@ -15,7 +15,6 @@ import frillbook.naming.Prefixed;
  * @param near beside the disc in the near corner, where corners are used
  * @param far the same in the far corner
  * @param past past the line of discs, where that is used
- * @param enough whether any way yields the need
  * @param kept the longest length known not to be enough, in buy steps
  */
 public record BiasTrial(
@@ -27,7 +26,6 @@ public record BiasTrial(
     @Prefixed("near") BesidePieces near,
     @Prefixed("far") BesidePieces far,
     @Prefixed("line") PastPieces past,
-    boolean enough,
     int kept)
     implements Trial {
 

@@ -10,9 +10,8 @@ import java.util.function.Predicate;
  *     strips begin at: further strips begin at the far short edge and are shorter
  * @param whole net length of those that begin at the long edge
  * @param shortened net length of the others
- * @param past of both
  */
-public record PastPieces(double room, double whole, double shortened, double past) {
+public record PastPieces(double room, double whole, double shortened) {
 
   static PastPieces of(BiasCutting cutting, double longer, double shorter, double least) {
     BiasSetting setting = cutting.setting();
@@ -20,7 +19,12 @@ public record PastPieces(double room, double whole, double shortened, double pas
     Predicate<PastDisc> reaches = strip -> strip.pastReach() <= room + Rounding.TINY;
     double whole = net(cutting, shorter, least, room, reaches);
     double shortened = net(cutting, shorter, least, room, reaches.negate());
-    return new PastPieces(room, whole, shortened, whole + shortened);
+    return new PastPieces(room, whole, shortened);
+  }
+
+  /** Of both. */
+  double both() {
+    return whole + shortened;
   }
 
   private static double net(

@@ -14,7 +14,10 @@ import java.util.List;
  */
 public record CushionStrips(int each, double last, int inFull) {
 
-  /** As many full strips as one cushion takes, the last as short as it may be. */
+  /**
+   * As many full strips as one cushion takes, the last as short as it may be. {@code full} is below
+   * 0 where no strip lies on the fabric; the last is above 0 all the same.
+   */
   public static CushionStrips of(Pieces pieces, Join join, double full) {
     double net = net(pieces, join, full);
     double need = pieces.netOfCushion(join);

@@ -23,6 +23,6 @@ public record LengthFound(
     double buy = found.tried() * fabric.buyStep();
     double bound = fabric.lowerBound(pieces, join);
     return new LengthFound(
-        found.tried(), buy, bound, buy / bound, trials.indexOf(found) + 1, found.usable());
+        found.tried(), buy, bound, buy / bound, trials.indexOf(found) + 1, fabric.usable(buy));
   }
 }

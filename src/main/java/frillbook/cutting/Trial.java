@@ -5,11 +5,10 @@ public interface Trial {
   /** The length tried, in buy steps. */
   int tried();
 
-  /** The length left of it, washed and its ends straightened. */
-  double usable();
-
-  boolean enough();
-
   /** The longest length known not to be enough, in buy steps. */
   int kept();
+
+  default boolean enough() {
+    return kept() < tried();
+  }
 }

@@ -4,9 +4,8 @@ import frillbook.bias.BiasCutting;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
-import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
-import frillbook.measure.Rounding;
+import frillbook.cutting.SearchReach;
 import frillbook.straight.StraightCutting;
 import frillbook.strip.Join;
 
@@ -74,17 +73,15 @@ public record FrillCutting(
   }
 
   /**
-   * Rows a search takes so that the longest length tried is enough in any grain: ten times the
+   * So far does a search reach that the longest length tried is enough in any grain: ten times the
    * least length, and room for strips and discs that lie badly on a short fabric.
    */
-  public int searchRows(GrainStarts starts) {
+  public SearchReach reach(GrainStarts starts) {
     Fabric fabric = bias.fabric();
     double wider = bias.pieces().stripWidth() / crosswise.pieces().stripWidth();
     double longest =
         10 * leastLength() * wider + 2 * fabric.usableWidth() + 2 * starts.longestUseful();
-    double steps = (longest + fabric.squaring()) / fabric.usableShare() / fabric.buyStep();
-    int rows = Rounding.up(Math.log(steps) / Math.log(2));
-    return Math.max(1, Math.min(Halving.MOST, rows));
+    return SearchReach.of((longest + fabric.squaring()) / fabric.usableShare() / fabric.buyStep());
   }
 
   public GrainStarts starts() {

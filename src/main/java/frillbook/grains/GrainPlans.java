@@ -12,6 +12,7 @@ import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.OddPiece;
+import frillbook.cutting.SearchReach;
 import frillbook.naming.Prefixed;
 import frillbook.straight.DiscColumns;
 import frillbook.straight.DiscLanes;
@@ -34,7 +35,7 @@ import java.util.stream.IntStream;
  * @param crosswiseNeed what the strips of the run must add up to across the fabric, spares left out
  * @param lengthwiseNeed the same along the fabric
  * @param biasNeed the same on the bias
- * @param searchRows rows the search for a length takes
+ * @param reach of the search for a length
  * @param discLanes strips that discs touch
  * @param discColumns discs beside lengthwise strips that are all alike
  * @param ownStrips lengthwise strips where every cushion has its own
@@ -51,7 +52,7 @@ public record GrainPlans(
     double crosswiseNeed,
     double lengthwiseNeed,
     double biasNeed,
-    int searchRows,
+    SearchReach reach,
     DiscLanes discLanes,
     DiscColumns discColumns,
     @Prefixed("lengthwise") OwnStrips ownStrips,
@@ -75,16 +76,16 @@ public record GrainPlans(
 
   /** The layouts of every grain that {@code starts} says the fabric is wide enough for. */
   public static GrainPlans of(FrillCutting cutting, GrainStarts starts, Grain chosen) {
-    int rows = cutting.searchRows(starts);
-    var crosswise = StraightFinding.of(cutting.crosswise(), starts.crosswise().can(), rows);
-    var lengthwise = StraightFinding.of(cutting.lengthwise(), starts.lengthwise().can(), rows);
-    var bias = BiasFinding.of(cutting.bias(), starts.bias().can(), rows);
+    SearchReach reach = cutting.reach(starts);
+    var crosswise = StraightFinding.of(cutting.crosswise(), starts.crosswise().can(), reach);
+    var lengthwise = StraightFinding.of(cutting.lengthwise(), starts.lengthwise().can(), reach);
+    var bias = BiasFinding.of(cutting.bias(), starts.bias().can(), reach);
     return new GrainPlans(
         cutting.leastLength(),
         cutting.need(Grain.CROSSWISE),
         cutting.need(Grain.LENGTHWISE),
         cutting.need(Grain.BIAS),
-        rows,
+        reach,
         DiscLanes.of(cutting.lengthwise().pieces(), cutting.lengthwise().fabric().usableWidth()),
         DiscColumns.of(cutting.lengthwise().pieces(), cutting.lengthwise().fabric().usableWidth()),
         cutting.lengthwise().own(),

@@ -5,6 +5,7 @@ import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
+import frillbook.cutting.SearchReach;
 import frillbook.cutting.Trial;
 import frillbook.straight.StraightCutting;
 import frillbook.straight.StraightTrial;
@@ -24,21 +25,21 @@ public record GrainSearch(
 
   /** The search in {@code grain}, which {@code starts} says the fabric is wide enough for. */
   public static GrainSearch of(FrillCutting cutting, GrainStarts starts, Grain grain) {
-    int rows = cutting.searchRows(starts);
+    SearchReach reach = cutting.reach(starts);
     return switch (grain) {
-      case CROSSWISE -> straight(cutting.crosswise(), rows);
-      case LENGTHWISE -> straight(cutting.lengthwise(), rows);
-      case BIAS -> bias(cutting.bias(), rows);
+      case CROSSWISE -> straight(cutting.crosswise(), reach);
+      case LENGTHWISE -> straight(cutting.lengthwise(), reach);
+      case BIAS -> bias(cutting.bias(), reach);
     };
   }
 
-  private static GrainSearch straight(StraightCutting cutting, int rows) {
-    List<StraightTrial> trials = cutting.trials(rows);
+  private static GrainSearch straight(StraightCutting cutting, SearchReach reach) {
+    List<StraightTrial> trials = cutting.trials(reach);
     return new GrainSearch(trials, List.of(), shortest(trials, cutting.fabric()));
   }
 
-  private static GrainSearch bias(BiasCutting cutting, int rows) {
-    List<BiasTrial> trials = cutting.trials(rows);
+  private static GrainSearch bias(BiasCutting cutting, SearchReach reach) {
+    List<BiasTrial> trials = cutting.trials(reach);
     return new GrainSearch(List.of(), trials, shortest(trials, cutting.fabric()));
   }
 

@@ -39,7 +39,7 @@ public record CutLines(
     double fabricYFrom,
     List<CutPoint> fabricCuts) {
   /** Lines drawn at most. */
-  static final int MOST = 100;
+  static final int MOST = 64;
 
   /**
    * An end of a cut line.

@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
+import frillbook.cutting.SearchReach;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainSearch;
 import frillbook.grains.GrainStarts;
@@ -42,7 +43,7 @@ public record ChoiceSearch(
    * @param need what the strips of that run must add up to, spares left out
    * @param leastLength area of run and discs over the usable width
    * @param usedLength the same as cut: bias strips that stretch are cut shorter than they join
-   * @param searchRows rows the search takes
+   * @param reach of the search
    * @param own lengthwise strips where every cushion has its own
    * @param cushion the strips of one such cushion on straight grain
    */
@@ -56,7 +57,7 @@ public record ChoiceSearch(
       double need,
       double leastLength,
       double usedLength,
-      int searchRows,
+      SearchReach reach,
       OwnStrips own,
       CushionStrips cushion) {}
 
@@ -84,7 +85,7 @@ public record ChoiceSearch(
             cutting.need(grain),
             cutting.leastLength(),
             cutting.usedLength(grain),
-            cutting.searchRows(starts),
+            cutting.reach(starts),
             cutting.lengthwise().own(),
             grain == Grain.LENGTHWISE
                 ? cutting.lengthwise().cushion()

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +36,6 @@ public final class FillDown {
   private static final Pattern REFERENCE =
       Pattern.compile("\"[^\"]*\"|(?<![\\w.$])(\\$?[A-Z]{1,3})(\\d+)(?![\\w(.])");
 
-  /** The library ends every element on its own, which takes room and time in a long table. */
-  private static final Pattern HOLDS_NOTHING = Pattern.compile("(<([a-zA-Z]+)(?: [^<>]*)?)></\\2>");
-
   private static final QName PLACE = new QName("r");
   private static final XMLInputFactory INPUT = XMLInputFactory.newInstance();
   private static final XMLEventFactory EVENTS = XMLEventFactory.newInstance();
@@ -46,10 +44,23 @@ public final class FillDown {
    * @param pattern the formula, with rows counted from its own
    */
   private record Filled(CellReference cell, String pattern) {
+    int row() {
+      return cell.getRow();
+    }
+
+    int column() {
+      return cell.getCol();
+    }
+
     boolean continues(Filled above) {
       return cell.getRow() == above.cell.getRow() + 1 && pattern.equals(above.pattern);
     }
   }
+
+  /** Cells beside each other have numbers that follow each other, which deflates better. */
+  private static final Comparator<List<Filled>> IN_FILE =
+      Comparator.comparingInt((List<Filled> run) -> run.get(0).row())
+          .thenComparingInt(run -> run.get(0).column());
 
   /**
    * @param area of the cells that share a formula, in its first cell only
@@ -101,17 +112,23 @@ public final class FillDown {
   }
 
   private static Map<String, Share> shares(Map<Short, List<Filled>> columns) {
+    List<List<Filled>> runs = new ArrayList<>();
+    columns.values().forEach(column -> addRuns(runs, column));
+    runs.sort(IN_FILE);
     Map<String, Share> shares = new HashMap<>();
-    int index = 0;
-    for (List<Filled> column : columns.values()) {
-      for (int from = 0, to; from < column.size(); from = to) {
-        to = end(column, from);
-        if (to - from > 1) {
-          share(shares, column.subList(from, to), index++);
-        }
-      }
+    for (int index = 0; index < runs.size(); index++) {
+      share(shares, runs.get(index), index);
     }
     return shares;
+  }
+
+  private static void addRuns(List<List<Filled>> runs, List<Filled> column) {
+    for (int from = 0, to; from < column.size(); from = to) {
+      to = end(column, from);
+      if (to - from > 1) {
+        runs.add(column.subList(from, to));
+      }
+    }
   }
 
   private static int end(List<Filled> column, int from) {
@@ -149,7 +166,7 @@ public final class FillDown {
     }
     out.close();
     String written = bytes.toString(StandardCharsets.UTF_8);
-    return HOLDS_NOTHING.matcher(written).replaceAll("$1/>").getBytes(StandardCharsets.UTF_8);
+    return SheetText.brief(written).getBytes(StandardCharsets.UTF_8);
   }
 
   private static void write(XMLEventWriter out, StartElement f, String formula, Share share)

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 public record SheetSlots(Map<String, Integer> cells, Map<String, Integer> inputs) {
   private static final Pattern CELL_OR_PAPER =
-      Pattern.compile("<c r=\"([A-Z]+[0-9]+)\"[^>]*>|paperSize=\"([0-9]+)\"");
+      Pattern.compile("<c (?:s=\"[0-9]+\" )?r=\"([A-Z]+[0-9]+)\"[^>]*>|paperSize=\"([0-9]+)\"");
 
   private static final String END = "</c>";
 

@@ -12,8 +12,7 @@ import java.util.List;
  *
  * @param perLine discs in one line, along the strips
  * @param lines lines of discs
- * @param depth of all lines together, across the strips
- * @param full full strips beside the lines
+ * @param full full strips beside the lines; below 0 the discs do not fit
  * @param laneCount lanes beside the lines
  * @param whole of these, the lanes beside whole lines
  * @param moreWhole full strips end to end in a lane beside a whole line
@@ -25,14 +24,12 @@ import java.util.List;
  * @param besideLines net length of the strips beside whole lines, or where every cushion has its
  *     own strips, how many of them can be a cushion's last
  * @param besideLast net length of the strips beside the last line, which may hold fewer discs
- * @param fits whether the discs and a strip worth joining lie on the rectangle
- * @param offered full strips in all, those beside discs included
- * @param over net length beyond the need; below 0 the rectangle is too small
+ * @param over net length beyond the need; below 0 the rectangle is too small, and all of the need
+ *     where the discs or a strip worth joining do not lie on it
  */
 public record Comb(
     int perLine,
     int lines,
-    double depth,
     int full,
     int laneCount,
     int whole,
@@ -43,8 +40,6 @@ public record Comb(
     double lastRoom,
     double besideLines,
     double besideLast,
-    boolean fits,
-    int offered,
     double over) {
 
   /** Tries {@code perLine} discs in a line on {@code sheet}, spread so. */
@@ -60,13 +55,12 @@ public record Comb(
         new Lanes(sheet, pieces, join, spread, cutting.cushion(), strip, perLine, lines, full);
     double besideLines = places.netOfWhole(lanes);
     double besideLast = places.netOfLast(lanes);
-    boolean fits = fits(sheet, pieces, join, perLine, depth);
-    int offered = fits ? full * Lanes.perLane(sheet, strip) + places.more() : 0;
-    double shorter = fits ? besideLines + besideLast : 0;
+    boolean fits = full >= 0 && fits(sheet, pieces, join, perLine);
+    int offered = full * Lanes.perLane(sheet, strip) + places.more();
+    double shorter = besideLines + besideLast;
     return new Comb(
         perLine,
         lines,
-        depth,
         full,
         places.count(),
         places.besideWholeLines(),
@@ -77,13 +71,10 @@ public record Comb(
         places.roomOfLastLane(lanes),
         besideLines,
         besideLast,
-        fits,
-        offered,
-        over(cutting, sheet, strip, offered, shorter));
+        fits ? over(cutting, strip, offered, shorter) : -pieces.netOfRun(join));
   }
 
-  private static double over(
-      StraightCutting cutting, Sheet sheet, double strip, int offered, double shorter) {
+  private static double over(StraightCutting cutting, double strip, int offered, double shorter) {
     Pieces pieces = cutting.pieces();
     Join join = cutting.join();
     if (pieces.ownStrips()) {
@@ -101,12 +92,10 @@ public record Comb(
     return spread == Spread.ZIGZAG ? diameter + Lane.halfChord(diameter, along) : lines * diameter;
   }
 
-  private static boolean fits(Sheet sheet, Pieces pieces, Join join, int perLine, double depth) {
+  private static boolean fits(Sheet sheet, Pieces pieces, Join join, int perLine) {
     double least = join.shortestUseful(pieces.shortestPiece());
     boolean discsFit =
-        pieces.discCount() == 0
-            || perLine * pieces.discDiameter() <= sheet.run() + Rounding.TINY
-                && depth <= sheet.stack() + Rounding.TINY;
+        pieces.discCount() == 0 || perLine * pieces.discDiameter() <= sheet.run() + Rounding.TINY;
     return discsFit && sheet.run() >= least - Rounding.TINY;
   }
 }

@@ -5,6 +5,7 @@ import frillbook.cutting.CushionStrips;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Halving;
 import frillbook.cutting.Pieces;
+import frillbook.cutting.SearchReach;
 import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
@@ -25,8 +26,8 @@ public record StraightCutting(
   }
 
   /** Every length tried, in order. */
-  public List<StraightTrial> trials(int searchRows) {
-    return Halving.search(searchRows, this::attempt);
+  public List<StraightTrial> trials(SearchReach reach) {
+    return Halving.search(reach, this::attempt);
   }
 
   /** Whether {@code steps} buy steps are enough, where {@code tooSmall} are known not to be. */
@@ -42,7 +43,6 @@ public record StraightCutting(
     boolean enough = Rounding.settle(Math.max(abreast.over(), stacked.over())) >= 0;
     return new StraightTrial(
         steps,
-        usable,
         sheet.run(),
         sheet.stack(),
         strip,
@@ -51,7 +51,6 @@ public record StraightCutting(
         spread == Spread.ZIGZAG,
         abreast,
         stacked,
-        enough,
         enough ? tooSmall : steps);
   }
 
@@ -107,7 +106,7 @@ public record StraightCutting(
   Lanes lanes(StraightTrial trial) {
     Comb comb = trial.better();
     return new Lanes(
-        sheet(trial.usable()),
+        new Sheet(trial.run(), trial.stack()),
         pieces,
         join,
         trial.spread(),

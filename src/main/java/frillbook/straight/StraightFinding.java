@@ -2,6 +2,7 @@ package frillbook.straight;
 
 import frillbook.cutting.Halving;
 import frillbook.cutting.OddPiece;
+import frillbook.cutting.SearchReach;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +14,8 @@ public record StraightFinding(
     List<LaneStrip> strips,
     List<OddPiece> odd) {
 
-  public static StraightFinding of(StraightCutting cutting, boolean can, int searchRows) {
-    List<StraightTrial> trials = can ? cutting.trials(searchRows) : List.of();
+  public static StraightFinding of(StraightCutting cutting, boolean can, SearchReach reach) {
+    List<StraightTrial> trials = can ? cutting.trials(reach) : List.of();
     Optional<StraightTrial> found = Halving.shortest(trials);
     List<LaneStrip> strips =
         found.map(cutting::strips).orElse(Collections.nCopies(Lane.MOST, LaneStrip.NONE));

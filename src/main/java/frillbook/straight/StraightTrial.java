@@ -8,8 +8,7 @@ import frillbook.naming.Prefixed;
  * One length of fabric tried for straight strips.
  *
  * @param tried in buy steps
- * @param usable the length left of it, washed and its ends straightened
- * @param run extent of the fabric along the strips
+ * @param run extent of the fabric along the strips, washed and its ends straightened
  * @param stack extent of the fabric across the strips
  * @param strip length of a full strip
  * @param endToEnd full strips end to end
@@ -18,12 +17,10 @@ import frillbook.naming.Prefixed;
  * @param inZigzag whether these lie in zigzag
  * @param abreast as many discs in a line as fit
  * @param stacked as few discs in a line as fit
- * @param enough whether either way yields the need
  * @param kept the longest length known not to be enough, in buy steps
  */
 public record StraightTrial(
     int tried,
-    double usable,
     double run,
     double stack,
     double strip,
@@ -32,7 +29,6 @@ public record StraightTrial(
     boolean inZigzag,
     @Prefixed("abreast") Comb abreast,
     @Prefixed("stacked") Comb stacked,
-    boolean enough,
     int kept)
     implements Trial {
 

@@ -35,7 +35,8 @@ final class CheckWriter {
     for (InputTemplate input : inputs) {
       String fault = judging.fault(input, input.name());
       Span place = places.fault(input).orElseThrow();
-      String sentence = judging.remark(input, place, page.phrases().say(Phrase.FINE));
+      String fine = page.phrases().say(Phrase.FINE);
+      String sentence = judging.remark(place, fine, places.note(input).reference());
       row(next++, input.label(), fault, sentence, page.refusal(input));
     }
     alarm(row, next - 1);

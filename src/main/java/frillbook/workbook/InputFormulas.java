@@ -56,9 +56,10 @@ final class InputFormulas {
         .collect(Collectors.joining(",", "OR(", ")"));
   }
 
-  /** {@code good} while the input's fault cell is 0, else what is allowed. */
-  String remark(InputTemplate input, Span fault, String good) {
-    String refusal = FormulaTranslation.text(page.refusal(input));
+  /**
+   * The words {@code good} while the fault cell is 0, else what the formula {@code refusal} says.
+   */
+  String remark(Span fault, String good, String refusal) {
     return "IF(" + fault.reference() + "=0," + FormulaTranslation.text(good) + "," + refusal + ")";
   }
 }

@@ -42,10 +42,7 @@ final class LineWriter {
   }
 
   private String fault(int row, InputTemplate input) {
-    return Optional.of(input.kind())
-        .filter(InputKind.CURRENCY::equals)
-        .flatMap(kind -> places.faultByPlace(input))
-        .orElseGet(() -> judging.fault(input, address(row)));
+    return places.faultByPlace(input).orElseGet(() -> judging.fault(input, address(row)));
   }
 
   /** The prompt, or what is allowed while the input cannot be used. */
@@ -54,7 +51,8 @@ final class LineWriter {
     Optional<Span> fault = places.fault(input);
     XSSFCellStyle style = page.styles().of(Look.REMARK);
     if (fault.isPresent()) {
-      page.formula(row, SheetPlaces.NOTE, judging.remark(input, fault.get(), prompt), style);
+      String refusal = FormulaTranslation.text(page.refusal(input));
+      page.formula(row, SheetPlaces.NOTE, judging.remark(fault.get(), prompt, refusal), style);
     } else {
       page.text(row, SheetPlaces.NOTE, prompt, style);
     }

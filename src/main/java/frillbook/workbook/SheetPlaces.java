@@ -78,6 +78,12 @@ public final class SheetPlaces {
     return Optional.ofNullable(faults.get(input.name()));
   }
 
+  /** Beside the cell of {@code input}: what it asks for, or why it cannot be used. */
+  Span note(InputTemplate input) {
+    Span cell = names.get(input.name());
+    return Span.cell(cell.sheet(), cell.firstRow(), NOTE);
+  }
+
   /**
    * The same by its place among the faults of all inputs: short and without the name of a sheet, as
    * the condition of a look must be.

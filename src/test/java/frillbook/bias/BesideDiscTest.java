@@ -83,7 +83,7 @@ class BesideDiscTest {
     Fabric fabric = new Fabric(20, 1, 5);
     BiasSetting setting = BiasSetting.of(fabric, pieces, SLANTED);
     var cutting = new BiasCutting(fabric, pieces, SLANTED, setting, alone, List.of());
-    return BesidePieces.of(cutting, shorter, cutting.least(), slack, true).beside();
+    return BesidePieces.of(cutting, shorter, cutting.least(), slack, true).both();
   }
 
   /** The second strip's pieces are 5√2 − 1 = 6.0711 and 6; its line meets the edges at 15.6569. */

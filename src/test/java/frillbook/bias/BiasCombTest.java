@@ -35,7 +35,7 @@ class BiasCombTest {
 
   /** Net length of the pieces beside one disc, in the near corner. */
   private static double beside(double width, double length) {
-    return comb(width, length, 1).nearPieces(cutting(width, ROOT2, true), 1).beside();
+    return comb(width, length, 1).nearPieces(cutting(width, ROOT2, true), 1).both();
   }
 
   private static double joined(double edge, int strips) {
@@ -127,8 +127,8 @@ class BiasCombTest {
     assertEquals(4, comb.farShort());
     assertEquals(70, comb.edge(), 1e-9);
     assertEquals(0, comb.nearSlack(), 1e-9);
-    assertEquals(3.150009 + 3.029437 - 1, comb.nearPieces(TEN, 1).beside(), 2e-6);
-    assertEquals(0, comb.farPieces(TEN, 1).beside());
+    assertEquals(3.150009 + 3.029437 - 1, comb.nearPieces(TEN, 1).both(), 2e-6);
+    assertEquals(0, comb.farPieces(TEN, 1).both());
     assertEquals(joined(70, 9) + 5.179446 - 60, comb.over(), 3e-6);
   }
 
@@ -143,8 +143,8 @@ class BiasCombTest {
     assertEquals(11, comb.far(), 1e-9);
     assertEquals(1, comb.farSlack(), 1e-9);
     assertEquals(0, comb.farShort());
-    assertEquals(5.179446, comb.nearPieces(TEN, 2).beside(), 2e-6);
-    assertEquals(0, comb.farPieces(TEN, 2).beside());
+    assertEquals(5.179446, comb.nearPieces(TEN, 2).both(), 2e-6);
+    assertEquals(0, comb.farPieces(TEN, 2).both());
     assertEquals(joined(70, 7) + 5.179446 - 60, comb.over(), 3e-6);
   }
 
@@ -153,7 +153,7 @@ class BiasCombTest {
   void bothDiscsHaveStripsBesideThem() {
     BiasComb comb = comb(10, 20, 2);
     assertEquals(0, comb.farSlack(), 1e-9);
-    assertEquals(comb.nearPieces(TEN, 2).beside(), comb.farPieces(TEN, 2).beside(), 1e-6);
+    assertEquals(comb.nearPieces(TEN, 2).both(), comb.farPieces(TEN, 2).both(), 1e-6);
     assertEquals(joined(50, 5) + 2 * 5.179446 - 60, comb.over(), 5e-6);
   }
 

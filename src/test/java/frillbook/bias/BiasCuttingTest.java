@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
+import frillbook.cutting.SearchReach;
 import frillbook.strip.Join;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -133,9 +134,9 @@ class BiasCuttingTest {
     assertEquals(40 - DISC, trial.corners().longer(), 1e-9);
   }
 
-  private static final BesidePieces NOTHING = new BesidePieces(0, 0, 0, 0);
+  private static final BesidePieces NOTHING = new BesidePieces(0, 0);
 
-  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0, 0);
+  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0);
 
   private static BiasTrial trial(double ends, double corners) {
     return trial(ends, corners, -1);
@@ -143,8 +144,7 @@ class BiasCuttingTest {
 
   private static BiasTrial trial(double ends, double corners, double line) {
     BiasComb lined = comb(line);
-    return new BiasTrial(
-        1, 5, comb(ends), comb(corners), lined, NOTHING, NOTHING, NONE_PAST, true, 0);
+    return new BiasTrial(1, 5, comb(ends), comb(corners), lined, NOTHING, NOTHING, NONE_PAST, 0);
   }
 
   private static BiasComb comb(double over) {
@@ -267,7 +267,7 @@ class BiasCuttingTest {
    */
   @Test
   void thePlanIsTheShortestThatIsEnough() {
-    BiasFinding finding = BiasFinding.of(cutting(94, 2), true, 3);
+    BiasFinding finding = BiasFinding.of(cutting(94, 2), true, new SearchReach(3, 1));
     BiasPlan plan = finding.plan().orElseThrow();
     assertEquals(3, finding.trials().size());
     assertEquals(5, plan.length().steps());
@@ -287,7 +287,8 @@ class BiasCuttingTest {
 
   @Test
   void thePlanTellsWhereItsDiscsAre() {
-    BiasPlan plan = BiasFinding.of(cutting(94, 2), true, 3).plan().orElseThrow();
+    BiasPlan plan =
+        BiasFinding.of(cutting(94, 2), true, new SearchReach(3, 1)).plan().orElseThrow();
     assertTrue(plan.usesCorners());
     assertEquals(2, plan.cornerDiscs());
     assertEquals(0, plan.bandLength());
@@ -306,7 +307,7 @@ class BiasCuttingTest {
     Pieces pieces = new Pieces(ROOT2, 100, 0, 2 * ROOT2, 3, 3, .125);
     Join join = new Join(true, 1, 1);
     BiasCutting cutting = BiasCutting.of(new Fabric(10, 1, 23), pieces, join);
-    BiasFinding finding = BiasFinding.of(cutting, true, 1);
+    BiasFinding finding = BiasFinding.of(cutting, true, new SearchReach(1, 1));
     BiasPlan plan = finding.plan().orElseThrow();
     assertFalse(plan.usesCorners());
     assertEquals(0, plan.cornerDiscs());
@@ -319,7 +320,7 @@ class BiasCuttingTest {
 
   @Test
   void fabricTooNarrowIsNotSearched() {
-    BiasFinding finding = BiasFinding.of(cutting(94, 2), false, 3);
+    BiasFinding finding = BiasFinding.of(cutting(94, 2), false, new SearchReach(3, 1));
     assertEquals(List.of(), finding.trials());
     assertTrue(finding.plan().isEmpty());
     assertEquals(List.of(), finding.corners());

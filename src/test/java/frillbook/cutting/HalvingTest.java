@@ -6,16 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HalvingTest {
-  private record Length(int tried, double usable, boolean enough, int kept) implements Trial {}
+  private record Length(int tried, int kept) implements Trial {}
 
   private static List<Length> search(int rows, int needed) {
+    return search(new SearchReach(rows, 1), needed);
+  }
+
+  private static List<Length> search(SearchReach reach, int needed) {
     return Halving.search(
-        rows,
-        (steps, tooSmall) ->
-            new Length(steps, steps, steps >= needed, steps >= needed ? tooSmall : steps));
+        reach, (steps, tooSmall) -> new Length(steps, steps >= needed ? tooSmall : steps));
   }
 
   /** 2²⁰ − 1 = 1 048 575 is the longest of twenty rows. */
@@ -29,6 +32,15 @@ class HalvingTest {
   void tenRowsSearchAThousandLengths() {
     assertEquals(1023, Halving.shortest(search(10, 1023)).orElseThrow().tried());
     assertTrue(Halving.shortest(search(10, 1024)).isEmpty());
+  }
+
+  /** Three rows of four each try 16, then 24 or 8, and reach 28. */
+  @ParameterizedTest
+  @CsvSource({"1,4", "4,4", "17,20", "20,20", "21,24", "28,28"})
+  void aSearchInWiderStepsFindsTheFirstOfThemThatIsEnough(int needed, int found) {
+    SearchReach reach = new SearchReach(3, 4);
+    assertEquals(found, Halving.shortest(search(reach, needed)).orElseThrow().tried());
+    assertTrue(Halving.shortest(search(reach, 29)).isEmpty());
   }
 
   @Test

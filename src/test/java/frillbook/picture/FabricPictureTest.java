@@ -341,7 +341,7 @@ class FabricPictureTest {
     int told = 0;
     for (Laid one : sample) {
       String title = one.drawn().title("fabric");
-      boolean thinned = one.picture().cutLines().fabricComb() > 99;
+      boolean thinned = one.picture().cutLines().fabricComb() > 63;
       boolean left = one.picture().fabricLeft() > 0;
       assertEquals(thinned, title.contains("; one cut line in "), title);
       assertEquals(left, title.endsWith(" more not drawn"), title);

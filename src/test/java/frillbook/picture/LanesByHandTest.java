@@ -109,6 +109,6 @@ class LanesByHandTest {
     assertEquals(.042, lines.fabricCuts().get(2).fabricCutX(), 1e-9);
     assertEquals(0, lines.fabricCuts().get(2).fabricCutY());
     assertEquals(1, lines.fabricCuts().get(3).fabricCutY());
-    assertEquals(.382, lines.fabricCuts().get(199).fabricCutX(), 1e-9);
+    assertEquals(.382, lines.fabricCuts().get(127).fabricCutX(), 1e-9);
   }
 }

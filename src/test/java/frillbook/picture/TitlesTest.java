@@ -81,8 +81,8 @@ class TitlesTest {
 
   /**
    * Strips of 1/2 + 1/4 in: seven frills of 755.404 in (301.7616 in of rows, computed from the
-   * exact spiral), 5286.58 ÷ 51.75 = 102.2, so 103 strips, 77 1/4 in, 18 eighths of a yard. A
-   * hundred lines have room for 99 strips.
+   * exact spiral), 5286.58 ÷ 51.75 = 102.2, so 103 strips, 77 1/4 in, 18 eighths of a yard.
+   * Sixty-four lines have room for 63 strips.
    */
   @Test
   void moreLinesThanCanBeDrawnAreThinned() {

@@ -20,6 +20,10 @@ final class FillDownTest {
       sheet.append(
           "<row r=\"%d\"><c r=\"A%d\"><f>%s</f></c></row>".formatted(row, row, formulas[i]));
     }
+    return sharedOf(sheet);
+  }
+
+  private static List<String> sharedOf(StringBuilder sheet) {
     byte[] bytes =
         sheet.append("</sheetData></worksheet>").toString().getBytes(StandardCharsets.UTF_8);
     String written = new String(FillDown.share(bytes), StandardCharsets.UTF_8);
@@ -45,6 +49,25 @@ final class FillDownTest {
             "<f t=\"shared\" ref=\"A5:A6\" si=\"1\">B4</f>",
             "<f t=\"shared\" si=\"1\"/>"),
         shared("B3", "B4", "B4", "B5"));
+  }
+
+  /** Two tables of two columns: A3:B4 and A6:B7. */
+  @Test
+  void sharesAreCountedAlongTheRows() {
+    StringBuilder sheet = new StringBuilder("<worksheet><sheetData>");
+    for (int row : List.of(3, 4, 6, 7)) {
+      sheet.append(
+          "<row r=\"%1$d\"><c r=\"A%1$d\"><f>C%1$d</f></c><c r=\"B%1$d\"><f>D%1$d</f></c></row>"
+              .formatted(row));
+    }
+    List<String> areas = sharedOf(sheet).stream().filter(f -> f.contains("ref=")).toList();
+    assertEquals(
+        List.of(
+            "<f t=\"shared\" ref=\"A3:A4\" si=\"0\">C3</f>",
+            "<f t=\"shared\" ref=\"B3:B4\" si=\"1\">D3</f>",
+            "<f t=\"shared\" ref=\"A6:A7\" si=\"2\">C6</f>",
+            "<f t=\"shared\" ref=\"B6:B7\" si=\"3\">D6</f>"),
+        areas);
   }
 
   @Test

@@ -26,7 +26,7 @@ class StraightCuttingTest {
   @Test
   void threeStripsAreEnoughForThreeTimesWhatOneAdds() {
     StraightTrial trial = cutting(Grain.CROSSWISE, 1, 118).attempt(2, 1);
-    assertEquals(9, trial.usable());
+    assertEquals(9, trial.stack());
     assertEquals(3, trial.better().full());
     assertEquals(0, trial.better().over(), 1e-9);
     assertTrue(trial.enough());
@@ -53,7 +53,7 @@ class StraightCuttingTest {
   /** 10 × 4 1/2 × 0.9 = 40.5. */
   @Test
   void washingShortensWhatWasBought() {
-    assertEquals(40.5, cutting(Grain.CROSSWISE, .9, 118).attempt(10, 0).usable(), 1e-12);
+    assertEquals(40.5, cutting(Grain.CROSSWISE, .9, 118).attempt(10, 0).stack(), 1e-12);
   }
 
   /**
@@ -106,11 +106,11 @@ class StraightCuttingTest {
   }
 
   private static StraightTrial trial(double abreast, double stacked) {
-    return new StraightTrial(1, 9, 9, 9, 9, 1, 1, false, comb(abreast), comb(stacked), true, 0);
+    return new StraightTrial(1, 9, 9, 9, 1, 1, false, comb(abreast), comb(stacked), 0);
   }
 
   private static Comb comb(double over) {
-    return new Comb(1, 1, 10, 1, 0, 0, 0, 0, 8, 8, 0, 0, 0, true, 1, over);
+    return new Comb(1, 1, 1, 0, 0, 0, 0, 8, 8, 0, 0, 0, over);
   }
 
   @Test

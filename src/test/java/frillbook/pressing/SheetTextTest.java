@@ -1,0 +1,46 @@
+package frillbook.pressing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SheetTextTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<c r=\"AB12\" s=\"7\"/> | <c s=\"7\" r=\"AB12\"/>",
+        "<c r=\"A1\" s=\"7\" t=\"s\"><v>3</v></c> | <c s=\"7\" r=\"A1\" t=\"s\"><v>3</v></c>",
+        "<c r=\"A1\"><v>3</v></c> | <c r=\"A1\"><v>3</v></c>",
+        "<c r=\"A1\" s=\"7\"><f>B1</f></c> | <c s=\"7\" r=\"A1\"><f>B1</f></c>"
+      })
+  void theLookOfACellStandsBeforeItsPlace(String sheet, String brief) {
+    assertEquals(brief, SheetText.brief(sheet));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<row r=\"9\" customHeight=\"true\" ht=\"15.5\"> | <row r=\"9\" ht=\"15.5\" customHeight=\"1\">",
+        "<row r=\"9\"> | <row r=\"9\">",
+      })
+  void theHeightOfARowStandsBesideItsPlace(String sheet, String brief) {
+    assertEquals(brief, SheetText.brief(sheet));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<col width=\"9\"></col> | <col width=\"9\"/>",
+        "<f></f> | <f/>",
+        "<f>B1</f> | <f>B1</f>",
+        "<row r=\"1\"><c r=\"A1\"></c></row> | <row r=\"1\"><c r=\"A1\"/></row>"
+      })
+  void whatHoldsNothingIsEndedAtOnce(String sheet, String brief) {
+    assertEquals(brief, SheetText.brief(sheet));
+  }
+}
