@@ -20,9 +20,9 @@ public record CushionStrips(int each, double last, int inFull) {
     double need = pieces.netOfCushion(join);
     int each = Math.max(1, Rounding.up(need / net));
     double rest = (need - (each - 1) * net + join.loss()) / join.gain();
-    double last = Math.max(pieces.least(join), Rounding.upTo(pieces.markingStep(), rest));
-    double cut = Math.min(full, last);
-    return new CushionStrips(each, cut, Math.max(1, Rounding.down(full / cut)));
+    double marked = Math.min(full, Rounding.upTo(pieces.markingStep(), rest));
+    double last = Math.max(pieces.least(join), marked);
+    return new CushionStrips(each, last, Math.max(1, Rounding.down(full / last)));
   }
 
   /** {@code each} strips of one {@code length}. */
