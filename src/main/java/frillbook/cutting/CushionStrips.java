@@ -23,8 +23,8 @@ public record CushionStrips(int each, double last, int inFull) {
     double need = pieces.netOfCushion(join);
     int each = Math.max(1, Rounding.up(need / net));
     double rest = (need - (each - 1) * net + join.loss()) / join.gain();
-    double last =
-        Math.max(pieces.least(join), Math.min(full, Rounding.upTo(pieces.markingStep(), rest)));
+    double marked = Math.min(full, Rounding.upTo(pieces.markingStep(), rest));
+    double last = Math.max(pieces.least(join), marked);
     return new CushionStrips(each, last, Math.max(1, Rounding.down(full / last)));
   }
 

@@ -55,6 +55,13 @@ class CushionStripsTest {
     assertEquals(16, strips.last());
   }
 
+  /** Full strips of 10 are too short to join themselves, so nothing as long serves. */
+  @Test
+  void noLastStripIsShorterThanTheShortestThatIsJoined() {
+    assertEquals(12, CushionStrips.of(pieces(170), JOIN, 10).last());
+    assertEquals(12, CushionStrips.of(pieces(170), JOIN, -5).last());
+  }
+
   /**
    * A tenth longer when sewn, 50 adds 54; 185 takes 184, three are 162. The 22 and a seam are cut
    * 23 ÷ 1.1 = 20.909, marked as 21.
