@@ -182,8 +182,16 @@ public record BiasComb(
     return cutting.pieces().ownStrips() ? last : cutting.least();
   }
 
+  /**
+   * From the cut line at the first disc of a line to the one through the far end of the long edge
+   * that strips past the discs begin at: further ones begin at the far short edge.
+   */
+  double room(BiasSetting setting) {
+    return longer - shorter + setting.lineRim() + setting.squareEnds();
+  }
+
   PastPieces pastPieces(BiasCutting cutting) {
-    return PastPieces.of(cutting, longer, shorter, leastWorth(cutting));
+    return PastPieces.of(cutting, shorter, room(cutting.setting()), leastWorth(cutting));
   }
 
   BesidePieces nearPieces(BiasCutting cutting, int discs) {

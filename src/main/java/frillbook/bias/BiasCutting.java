@@ -118,7 +118,7 @@ public record BiasCutting(
     double longer = pairs.longer();
     PastDisc strip = past.get(number - 1);
     boolean passes = number <= trial.lineStrips(setting);
-    double room = trial.past().room();
+    double room = trial.line().room(setting);
     return new CornerStrips(
         number,
         passes ? strip.crosswise(comb.shorter(), room) : 0,

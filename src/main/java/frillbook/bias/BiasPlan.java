@@ -94,7 +94,7 @@ public record BiasPlan(
         line ? setting.lineCount() : 0,
         past,
         line ? comb.near() + comb.nearShort() * cutting.lineStep() : 0,
-        line ? found.past().room() : 0,
+        line ? comb.room(setting) : 0,
         found.cornerDiscs(setting),
         found.band(setting),
         comb.longer(),

@@ -6,20 +6,21 @@ import java.util.function.Predicate;
 /**
  * What the strips that are cut past a line of discs add to the run.
  *
- * @param room from the first cut line to the one through the far end of the long edge that these
- *     strips begin at: further strips begin at the far short edge and are shorter
  * @param whole net length of those that begin at the long edge
- * @param shortened net length of the others
+ * @param shortened net length of the others, which begin at the far short edge and are shorter
  */
-public record PastPieces(double room, double whole, double shortened) {
+public record PastPieces(double whole, double shortened) {
 
-  static PastPieces of(BiasCutting cutting, double longer, double shorter, double least) {
-    BiasSetting setting = cutting.setting();
-    double room = longer - shorter + setting.lineRim() + setting.squareEnds();
+  /**
+   * @param shorter side of the fabric
+   * @param room past the line of discs ({@link BiasComb#room})
+   * @param least the shortest strip that counts
+   */
+  static PastPieces of(BiasCutting cutting, double shorter, double room, double least) {
     Predicate<PastDisc> reaches = strip -> strip.pastReach() <= room + Rounding.TINY;
     double whole = net(cutting, shorter, least, room, reaches);
     double shortened = net(cutting, shorter, least, room, reaches.negate());
-    return new PastPieces(room, whole, shortened);
+    return new PastPieces(whole, shortened);
   }
 
   /** Of both. */

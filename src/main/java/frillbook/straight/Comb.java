@@ -56,7 +56,7 @@ public record Comb(
     double besideLines = places.netOfWhole(lanes);
     double besideLast = places.netOfLast(lanes);
     boolean fits = full >= 0 && fits(sheet, pieces, join, perLine);
-    int offered = full * Lanes.perLane(sheet, strip) + places.more();
+    int offered = full * places.perLane() + places.more();
     double shorter = besideLines + besideLast;
     return new Comb(
         perLine,

@@ -86,8 +86,8 @@ public record Lanes(
     return whole * moreOfWhole() + (count() - whole) * moreOfLast();
   }
 
-  /** Full strips end to end in one lane of {@code sheet}. */
-  static int perLane(Sheet sheet, double strip) {
+  /** Full strips end to end in one lane without discs. */
+  int perLane() {
     return Rounding.down(sheet.run() / strip);
   }
 

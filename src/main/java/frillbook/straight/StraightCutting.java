@@ -46,7 +46,6 @@ public record StraightCutting(
         sheet.run(),
         sheet.stack(),
         strip,
-        Lanes.perLane(sheet, strip),
         divided ? 0 : spread.rims(),
         spread == Spread.ZIGZAG,
         abreast,

@@ -62,7 +62,8 @@ public record StraightPlan(
     Comb comb = found.better();
     Lanes lanes = cutting.lanes(found);
     double strip = found.strip();
-    int offered = comb.full() * found.endToEnd() + lanes.more();
+    int perLane = lanes.perLane();
+    int offered = comb.full() * perLane + lanes.more();
     double spare = Math.min(strip, cutting.fabric().usableWidth());
     CushionStrips cushion = cutting.cushion();
     int served = Math.min(pieces.cushions(), cushion.serving(odd));
@@ -81,7 +82,7 @@ public record StraightPlan(
         comb.full(),
         comb.laneCount(),
         comb.whole(),
-        found.endToEnd(),
+        perLane,
         comb.moreWhole(),
         comb.moreLast(),
         offered,

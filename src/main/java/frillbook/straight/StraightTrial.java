@@ -11,7 +11,6 @@ import frillbook.naming.Prefixed;
  * @param run extent of the fabric along the strips, washed and its ends straightened
  * @param stack extent of the fabric across the strips
  * @param strip length of a full strip
- * @param endToEnd full strips end to end
  * @param rims discs at whose rims a strip ends, as many discs in a line as fit: two where two discs
  *     lie apart
  * @param inZigzag whether these lie in zigzag
@@ -24,7 +23,6 @@ public record StraightTrial(
     double run,
     double stack,
     double strip,
-    int endToEnd,
     int rims,
     boolean inZigzag,
     @Prefixed("abreast") Comb abreast,

@@ -136,7 +136,7 @@ class BiasCuttingTest {
 
   private static final BesidePieces NOTHING = new BesidePieces(0, 0);
 
-  private static final PastPieces NONE_PAST = new PastPieces(0, 0, 0);
+  private static final PastPieces NONE_PAST = new PastPieces(0, 0);
 
   private static BiasTrial trial(double ends, double corners) {
     return trial(ends, corners, -1);

@@ -55,7 +55,7 @@ class BiasLineTest {
   void stripsPastTheDiscsAddWhatTheyAreLong() {
     assertEquals(46.426406, line(20).edge(), 1e-6);
     PastPieces past = line(20).pastPieces(cutting(1, true));
-    assertEquals(14.142136, past.room(), 1e-6);
+    assertEquals(14.142136, line(20).room(cutting(1, true).setting()), 1e-6);
     assertEquals(ROOT2 * 27.694607 - 5 * .5, past.whole(), 2e-6);
     assertEquals(0, past.shortened());
     assertEquals(ROOT2 * 74.121013 - 12 * .5 - 60, line(20).over(), 3e-6);

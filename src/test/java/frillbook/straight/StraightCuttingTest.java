@@ -106,7 +106,7 @@ class StraightCuttingTest {
   }
 
   private static StraightTrial trial(double abreast, double stacked) {
-    return new StraightTrial(1, 9, 9, 9, 1, 1, false, comb(abreast), comb(stacked), 0);
+    return new StraightTrial(1, 9, 9, 9, 1, false, comb(abreast), comb(stacked), 0);
   }
 
   private static Comb comb(double over) {
