@@ -41,6 +41,7 @@ class HousePlanTest {
           "bias",
           "grains",
           "discs",
+          "offcut",
           "fill",
           "thread",
           "money",

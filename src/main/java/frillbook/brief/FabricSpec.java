@@ -4,6 +4,7 @@ package frillbook.brief;
  * The frill fabric and how it is cut and bought.
  *
  * @param fabricWidth selvage to selvage
+ * @param oneWayFabric whether nap or print runs one way, so that no piece may be turned
  * @param selvage lost at each edge
  * @param squaringAllowance lost once of every bought length, in straightening both its cut ends
  * @param washShrinkLength share of the length lost if washed first, 0 to below 1
@@ -17,6 +18,7 @@ package frillbook.brief;
 public record FabricSpec(
     double fabricWidth,
     Grain grain,
+    OneWay oneWayFabric,
     double selvage,
     double squaringAllowance,
     double washShrinkLength,

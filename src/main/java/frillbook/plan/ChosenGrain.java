@@ -7,6 +7,8 @@ import frillbook.discs.BaseFabric;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import frillbook.materials.Interfacing;
+import frillbook.offcut.Offcut;
+import frillbook.offcut.OnTable;
 import frillbook.picture.CutFabric;
 import frillbook.picture.FabricPicture;
 import frillbook.picture.Guide.GuideJoin;
@@ -17,7 +19,7 @@ import java.util.stream.IntStream;
 
 /**
  * The frill in the chosen grain: totals, the pieces to cut, where the joins fall, what it all comes
- * to, and how it lies.
+ * to, how it lies, and what is left over.
  *
  * @param frillFabricOrder what to ask for, in yards or metres
  * @param guideJoinCount joins in the first cushion, of those listed
@@ -32,6 +34,7 @@ public record ChosenGrain(
     List<JoinWorking> joinWorkings,
     int guideJoinCount,
     Costing costing,
+    Offcut offcut,
     FabricPicture picture) {
 
   static ChosenGrain of(
@@ -65,6 +68,7 @@ public record ChosenGrain(
         joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, frill.rings())).toList(),
         (int) joins.stream().filter(j -> j.joinCushion() == 1).count(),
         Costing.of(order, checks, base),
+        offcut(brief, sizes, layouts, plan),
         picture(brief, sizes, layouts, plan));
   }
 
@@ -83,6 +87,18 @@ public record ChosenGrain(
               return JoinPlace.of(n, seam, frill.strip().flatLength(), brief, frill.rings());
             })
         .toList();
+  }
+
+  private static Offcut offcut(Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
+    return Offcut.of(
+        new OnTable(
+            brief.fabric().grain(),
+            layouts,
+            plan,
+            sizes.discs(),
+            sizes.usableWidth(),
+            sizes.strip().stripCutWidth(),
+            sizes.cutLineStep()));
   }
 
   private static FabricPicture picture(
