@@ -86,7 +86,7 @@ public record Comb(
   }
 
   /** Two discs in zigzag touch where one is as far along the strips as the fabric allows. */
-  private static double depth(Sheet sheet, Pieces pieces, Spread spread, int lines) {
+  static double depth(Sheet sheet, Pieces pieces, Spread spread, int lines) {
     double diameter = pieces.discDiameter();
     double along = sheet.run() - diameter;
     return spread == Spread.ZIGZAG ? diameter + Lane.halfChord(diameter, along) : lines * diameter;

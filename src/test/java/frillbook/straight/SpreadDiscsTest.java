@@ -75,9 +75,10 @@ class SpreadDiscsTest {
   @ParameterizedTest
   @CsvSource({"10,20", "16,18", "18,16", "15,18.660254037844386"})
   void discsInZigzagTouchEachOther(int length, double depth) {
-    StraightTrial trial = cutting(Grain.LENGTHWISE, 40).attempt(length, 0);
-    assertTrue(trial.inZigzag());
-    assertEquals(depth, trial.abreast().depth(), 1e-8);
+    StraightCutting cutting = cutting(Grain.LENGTHWISE, 40);
+    Sheet sheet = cutting.sheet(length);
+    assertTrue(cutting.attempt(length, 0).inZigzag());
+    assertEquals(depth, Comb.depth(sheet, cutting.pieces(), Spread.ZIGZAG, 1), 1e-8);
   }
 
   /** A length of 20 holds them one behind the other, apart; across the fabric they lie in lines. */
