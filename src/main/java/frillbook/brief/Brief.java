@@ -55,6 +55,13 @@ public record Brief(
     return cutApart ? 1 + joins.joinedMargin() : 1;
   }
 
+  /** Length of frill fabric that costs as much as the wages to cut and join a strip; 0 for none. */
+  public double stripWorth() {
+    double minutes = times.cutStrips().rate() + times.joinStrips().rate();
+    double price = materials.prices().frillFabric();
+    return price > 0 ? minutes / 60 * money.hourlyRate() / price * unit.unitsPerLong() : 0;
+  }
+
   /** How the brief itself looks. */
   public LookSpec look() {
     return new LookSpec(frill.fullness(), cushion.ringSpacing());

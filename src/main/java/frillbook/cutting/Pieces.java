@@ -15,6 +15,7 @@ import frillbook.strip.Join;
  * @param discCount 0 where no disc is cut from this fabric
  * @param discDiameter above 0 even when there are none
  * @param markingStep the smallest length worth speaking of
+ * @param stripWorth length of fabric that costs as much as to cut and join a strip
  */
 public record Pieces(
     double stripWidth,
@@ -25,7 +26,8 @@ public record Pieces(
     double longestStrip,
     int discCount,
     double discDiameter,
-    double markingStep) {
+    double markingStep,
+    double stripWorth) {
 
   /** One joined strip, however long its strips. */
   public Pieces(
@@ -45,7 +47,8 @@ public record Pieces(
         Double.MAX_VALUE,
         discCount,
         discDiameter,
-        markingStep);
+        markingStep,
+        0);
   }
 
   /** Whether every cushion has a joined strip of its own. */
@@ -74,7 +77,8 @@ public record Pieces(
         longestStrip,
         discCount,
         discDiameter,
-        markingStep);
+        markingStep,
+        stripWorth);
   }
 
   /**

@@ -10,7 +10,7 @@ public enum Place implements Coded {
   BEHIND,
   /** Along the edge that straight strips come to last. */
   BEYOND,
-  /** At the far end of the full strips, which lie end to end. */
+  /** At the near end of the full strips, which lie end to end up to the far end. */
   END,
   /** Beside the matching discs, where no strip is cut. */
   BESIDE,

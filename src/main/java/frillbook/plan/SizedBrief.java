@@ -39,7 +39,8 @@ record SizedBrief(
             brief.fabric().longestStrip(),
             discs.matchingDiscCount(),
             discs.baseCutDiameter(),
-            brief.markingStep());
+            brief.markingStep(),
+            brief.stripWorth());
     return FrillCutting.of(brief, strip.seamLoss(), frillFabric, pieces, strip.biasCutWidth());
   }
 }

@@ -24,6 +24,7 @@ import frillbook.strip.StripSizes;
  * @param edgeSewn whether the free edge takes a seam
  * @param ownStrips whether every cushion has a joined strip of its own, one of several
  * @param joinedStrips one for each cushion, or one for the order
+ * @param stripWorth length of frill fabric that costs as much as to cut and join a strip
  * @param joinedShare joined length over the length needed
  */
 public record Sizes(
@@ -43,6 +44,7 @@ public record Sizes(
     boolean ownStrips,
     double joinedShare,
     int joinedStrips,
+    double stripWorth,
     GrainStarts starts) {
 
   static Sizes of(SizedBrief sized) {
@@ -69,6 +71,7 @@ public record Sizes(
         brief.ownStrips(),
         brief.joinedShare(),
         brief.joinedStrips(),
+        brief.stripWorth(),
         starts);
   }
 }

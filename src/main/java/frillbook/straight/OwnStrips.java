@@ -14,8 +14,8 @@ import java.util.stream.IntStream;
  *
  * @param fewest strips of a joined strip, so that none is longer than the longest that is cut
  * @param ownTries from that number on, one more each; none where one strip is joined for all
- * @param alike length of those that take the least fabric, the fewest of them; the usable width
- *     where one strip is joined for all
+ * @param alike length of those that cost least, the fewest of them; the usable width where one
+ *     strip is joined for all
  */
 public record OwnStrips(int fewest, List<OwnTry> ownTries, double alike) {
   /** Numbers of strips tried. */
@@ -32,7 +32,7 @@ public record OwnStrips(int fewest, List<OwnTry> ownTries, double alike) {
         IntStream.range(0, MOST)
             .mapToObj(i -> OwnTry.of(fabric, pieces, join, columns, fewest + i))
             .toList();
-    OwnTry best = tries.stream().min(Comparator.comparingDouble(OwnTry::ownBuy)).orElseThrow();
+    OwnTry best = tries.stream().min(Comparator.comparingDouble(OwnTry::ownCost)).orElseThrow();
     return new OwnStrips(fewest, tries, best.ownStrip());
   }
 

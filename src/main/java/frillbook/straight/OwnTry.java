@@ -12,9 +12,9 @@ import frillbook.strip.Join;
  * @param ownStrip cut length of every strip
  * @param ownColumn usable length with the discs in one column
  * @param ownColumns the same with as many columns as the fabric is wide for
- * @param ownBuy the shorter of them as bought
+ * @param ownCost the shorter of them as bought, and as much fabric as the strips cost in wages
  */
-public record OwnTry(double ownStrip, double ownColumn, double ownColumns, double ownBuy) {
+public record OwnTry(double ownStrip, double ownColumn, double ownColumns, double ownCost) {
 
   static OwnTry of(Fabric fabric, Pieces pieces, Join join, DiscColumns columns, int each) {
     double alike = (pieces.netOfCushion(join) + each * join.loss()) / each;
@@ -22,6 +22,7 @@ public record OwnTry(double ownStrip, double ownColumn, double ownColumns, doubl
     int wanted = pieces.cushions() * each + pieces.spareStrips();
     double one = columns.length(columns.one(), strip, wanted);
     double many = columns.length(columns.most(), strip, wanted);
-    return new OwnTry(strip, one, many, fabric.buyLengthFor(Math.min(one, many)));
+    double bought = fabric.buyLengthFor(Math.min(one, many));
+    return new OwnTry(strip, one, many, Rounding.settle(bought + wanted * pieces.stripWorth()));
   }
 }

@@ -26,4 +26,15 @@ class BriefTest {
     assertEquals(3, brief.base().matchingDiscsOf(MatchingDiscFabric.FRILL));
     assertEquals(0, brief.base().matchingDiscsOf(MatchingDiscFabric.BASE));
   }
+
+  /** 4 1/2 minutes at 15 an hour are 1.125, and so are 3 3/8 in at 12 a yard. */
+  @Test
+  void aStripIsWorthTheFabricThatItsWagesWouldBuy() {
+    assertEquals(3.375, Briefs.inch().brief().stripWorth(), 1e-12);
+  }
+
+  @Test
+  void whereFabricCostsNothingNoLengthOfItIsWorthAStrip() {
+    assertEquals(0, Briefs.inch().with("price_frill_fabric", 0).brief().stripWorth());
+  }
 }

@@ -20,7 +20,7 @@ class CushionStripsTest {
   private static final CushionStrips STRIPS = CushionStrips.of(pieces(170), JOIN, 50);
 
   private static Pieces pieces(double cushion) {
-    return new Pieces(2, 4 * cushion, 4, 1, 12, Double.MAX_VALUE, 0, 10, .125);
+    return new Pieces(2, 4 * cushion, 4, 1, 12, Double.MAX_VALUE, 0, 10, .125, 0);
   }
 
   /**

@@ -89,7 +89,7 @@ class RemnantTest {
       case NEAR_CORNER -> List.of(corner(laid, false));
       case FAR_CORNER -> List.of(corner(laid, true));
       case LAST_BAND, BANDS -> List.of(piece(left, x, y));
-      case END -> List.of(piece(left, x, 0));
+      case END -> List.of(piece(left, 0, 0));
       case BEYOND -> List.of(straight(laid, 0, acrossStrips(laid) - stack(laid)));
       case BEHIND -> List.of(straight(laid, 0, cutLanes(laid)));
       case BESIDE -> beside(laid);

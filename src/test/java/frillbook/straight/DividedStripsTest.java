@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class DividedStripsTest {
   private static StraightTrial trial(Grain grain, int discs, int length) {
-    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, discs, 10, .125);
+    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, discs, 10, .125, 0);
     return StraightCutting.of(grain, new Fabric(40, 1, 1), pieces, new Join(false, 1, 1))
         .attempt(length, 0);
   }
@@ -33,7 +33,7 @@ class DividedStripsTest {
   @ParameterizedTest
   @CsvSource({"31,15.5", "32,8", "33,8.25"})
   void noStripIsDividedUntilItIsTooShort(int halves, double strip) {
-    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, 0, 10, .125);
+    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, 0, 10, .125, 0);
     StraightCutting cutting =
         StraightCutting.of(Grain.LENGTHWISE, new Fabric(40, 1, .5), pieces, new Join(false, 1, 1));
     assertEquals(strip, cutting.attempt(halves, 0).strip(), 1e-9);

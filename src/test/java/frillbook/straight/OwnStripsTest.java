@@ -29,7 +29,12 @@ class OwnStripsTest {
   private static final Join SEAM = new Join(false, 1, 1);
 
   private static Pieces pieces(int cushions, int discs, double longest) {
-    return new Pieces(2.25, cushions * 755.403930, cushions, 0, 12, longest, discs, 19.875, .125);
+    return pieces(cushions, discs, longest, 0);
+  }
+
+  private static Pieces pieces(int cushions, int discs, double longest, double worth) {
+    double joined = cushions * 755.403930;
+    return new Pieces(2.25, joined, cushions, 0, 12, longest, discs, 19.875, .125, worth);
   }
 
   private static OwnTry tried(int discs, int each) {
@@ -64,7 +69,7 @@ class OwnStripsTest {
     assertEquals(252.75, three.ownStrip(), 1e-9);
     assertEquals(505.5, three.ownColumn(), 1e-9);
     assertEquals(624.75, three.ownColumns(), 1e-9);
-    assertEquals(508.5, three.ownBuy(), 1e-9);
+    assertEquals(508.5, three.ownCost(), 1e-9);
   }
 
   /** 23 side by side, 36 in two rows with ten places to spare: no shorter without the discs. */
@@ -94,19 +99,30 @@ class OwnStripsTest {
   @Test
   void theLengthThatTakesLeastFabricIsCut() {
     OwnStrips own = ofThree();
-    assertEquals(54, own.ownTries().get(0).ownBuy(), 1e-9);
-    assertEquals(42, own.ownTries().get(1).ownBuy(), 1e-9);
-    assertEquals(49, own.ownTries().get(2).ownBuy(), 1e-9);
-    assertEquals(45, own.ownTries().get(3).ownBuy(), 1e-9);
+    assertEquals(54, own.ownTries().get(0).ownCost(), 1e-9);
+    assertEquals(42, own.ownTries().get(1).ownCost(), 1e-9);
+    assertEquals(49, own.ownTries().get(2).ownCost(), 1e-9);
+    assertEquals(45, own.ownTries().get(3).ownCost(), 1e-9);
     assertEquals(14, own.alike());
+  }
+
+  /**
+   * Eight strips of 95 5/8 take a step less of fabric than three of 252 3/4. Where a strip with its
+   * join costs as much as 3 3/8 of fabric, the 60 that are more are worth 202 1/2.
+   */
+  @ParameterizedTest
+  @CsvSource({"0,95.625", "3.375,252.75"})
+  void fewerStripsAreCutWhereTheyCostLess(double worth, double strip) {
+    Fabric fabric = new Fabric(53, 1, 4.5);
+    assertEquals(strip, OwnStrips.of(fabric, pieces(12, 12, 300, worth), JOIN).alike());
   }
 
   /** Two cushions of 27 lie side by side, or in two rows of 14: 30 either way, sold by 5. */
   @Test
   void ofEqualsTheFewestStripsAreCut() {
     OwnStrips own = OwnStrips.of(new Fabric(10, 1, 5), ofTwentySevenEach(2), SEAM);
-    assertEquals(30, own.ownTries().get(0).ownBuy(), 1e-9);
-    assertEquals(30, own.ownTries().get(1).ownBuy(), 1e-9);
+    assertEquals(30, own.ownTries().get(0).ownCost(), 1e-9);
+    assertEquals(30, own.ownTries().get(1).ownCost(), 1e-9);
     assertEquals(27, own.alike());
   }
 
@@ -122,7 +138,7 @@ class OwnStripsTest {
   }
 
   private static Pieces ofTwentySevenEach(int cushions) {
-    return new Pieces(4, cushions * 27, cushions, 0, 6, 30, 0, 10, .125);
+    return new Pieces(4, cushions * 27, cushions, 0, 6, 30, 0, 10, .125, 0);
   }
 
   /**
