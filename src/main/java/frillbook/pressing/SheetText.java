@@ -4,15 +4,15 @@ import java.util.regex.Pattern;
 
 /**
  * Says the XML of a sheet as briefly as it deflates. In which order attributes stand means nothing;
- * deflated, a cell is shorter where the place that it alone has stands behind the look it shares
- * with those above.
+ * deflated, a calculated cell is shorter where the place that it alone has stands behind the look
+ * it shares with those above.
  */
 final class SheetText {
   /** The library ends every element on its own, which takes room and time in a long table. */
   private static final Pattern HOLDS_NOTHING = Pattern.compile("(<([a-zA-Z]+)(?: [^<>]*)?)></\\2>");
 
   private static final Pattern PLACE_THEN_LOOK =
-      Pattern.compile("<c (r=\"[A-Z]+[0-9]+\") (s=\"[0-9]+\")");
+      Pattern.compile("<c (r=\"[A-Z]+[0-9]+\") (s=\"[0-9]+\")( t=\"[a-z]+\")?><f");
 
   private static final Pattern OWN_HEIGHT =
       Pattern.compile("(<row r=\"[0-9]+\") customHeight=\"true\" (ht=\"[0-9.]+\")");
@@ -21,7 +21,7 @@ final class SheetText {
 
   static String brief(String sheet) {
     String ended = HOLDS_NOTHING.matcher(sheet).replaceAll("$1/>");
-    String looked = PLACE_THEN_LOOK.matcher(ended).replaceAll("<c $2 $1");
+    String looked = PLACE_THEN_LOOK.matcher(ended).replaceAll("<c $2 $1$3><f");
     return OWN_HEIGHT.matcher(looked).replaceAll("$1 $2 customHeight=\"1\"");
   }
 }

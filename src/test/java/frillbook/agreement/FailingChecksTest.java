@@ -60,7 +60,8 @@ final class FailingChecksTest {
             .with("quantity", 3.0)
             .with("joined_by", "cushion")
             .with("grain", "bias")
-            .with("fabric_width", 60.0));
+            .with("fabric_width", 60.0)
+            .with("cheaper_share", 1.0));
     failing.put("grain_is_cheap", inch().with("quantity", 12.0).with("cheaper_share", 0.01));
     return failing;
   }

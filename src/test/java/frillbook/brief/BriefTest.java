@@ -32,9 +32,4 @@ class BriefTest {
   void aStripIsWorthTheFabricThatItsWagesWouldBuy() {
     assertEquals(3.375, Briefs.inch().brief().stripWorth(), 1e-12);
   }
-
-  @Test
-  void whereFabricCostsNothingNoLengthOfItIsWorthAStrip() {
-    assertEquals(0, Briefs.inch().with("price_frill_fabric", 0).brief().stripWorth());
-  }
 }

@@ -11,12 +11,12 @@ class SheetTextTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "<c r=\"AB12\" s=\"7\"/> | <c s=\"7\" r=\"AB12\"/>",
-        "<c r=\"A1\" s=\"7\" t=\"s\"><v>3</v></c> | <c s=\"7\" r=\"A1\" t=\"s\"><v>3</v></c>",
+        "<c r=\"AB12\" s=\"7\"/> | <c r=\"AB12\" s=\"7\"/>",
+        "<c r=\"A1\" s=\"7\" t=\"str\"><f>B1</f></c> | <c s=\"7\" r=\"A1\" t=\"str\"><f>B1</f></c>",
         "<c r=\"A1\"><v>3</v></c> | <c r=\"A1\"><v>3</v></c>",
         "<c r=\"A1\" s=\"7\"><f>B1</f></c> | <c s=\"7\" r=\"A1\"><f>B1</f></c>"
       })
-  void theLookOfACellStandsBeforeItsPlace(String sheet, String brief) {
+  void theLookOfACalculatedCellStandsBeforeItsPlace(String sheet, String brief) {
     assertEquals(brief, SheetText.brief(sheet));
   }
 
