@@ -9,6 +9,7 @@ import frillbook.cutting.StripsCut;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainPlans;
 import frillbook.measure.Rounding;
+import frillbook.straight.Lane;
 import frillbook.straight.StraightPlan;
 import frillbook.strip.Join;
 import frillbook.strip.StripLength;
@@ -37,6 +38,7 @@ import frillbook.strip.StripLength;
  * @param joinsUnlisted joins beyond those that are listed
  * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
  * @param discLines lines of discs, on straight grain; 0 on the bias
+ * @param lanesUnseen lanes beside discs on straight grain that no shorter strip is looked for in
  * @param discsApart whether the two discs on straight grain lie one at either end of the strips
  * @param discsZigzag whether the second lies at the far selvage besides
  * @param firstMark where the first cut line meets the edge
@@ -74,6 +76,7 @@ public record CutTotals(
     int joinsUnlisted,
     int discsPerLine,
     int discLines,
+    int lanesUnseen,
     boolean discsApart,
     boolean discsZigzag,
     double firstMark,
@@ -130,6 +133,7 @@ public record CutTotals(
         Math.max(0, each - 1 - JoinPlace.MOST),
         plan instanceof StraightPlan straight ? straight.perLine() : 0,
         plan instanceof StraightPlan straight ? straight.lines() : 0,
+        plan instanceof StraightPlan straight ? Math.max(0, straight.laneCount() - Lane.MOST) : 0,
         plan instanceof StraightPlan straight && straight.isApart(),
         plan instanceof StraightPlan straight && straight.isZigzag(),
         isBias ? layouts.bias().orElseThrow().near() : sizes.strip().stripCutWidth(),
@@ -145,11 +149,11 @@ public record CutTotals(
         matchingDiscStart(plan, sizes));
   }
 
-  /** Strips of each cushion may take two fifths more than the pieces' area, and two shop steps. */
+  /** Strips of each cushion may take a quarter more than the pieces' area, and two shop steps. */
   boolean isLean(Brief brief) {
     double steps = (buyLength - fabricLowerBound) / brief.fabric().buyStep();
     return !brief.ownStrips()
-        || Rounding.settle(fabricRatio - 1.4) <= 0
+        || Rounding.settle(fabricRatio - 1.25) <= 0
         || Rounding.settle(steps - 2) <= 0;
   }
 
