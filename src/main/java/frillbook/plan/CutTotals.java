@@ -149,11 +149,11 @@ public record CutTotals(
         matchingDiscStart(plan, sizes));
   }
 
-  /** Strips of each cushion may take a quarter more than the pieces' area, and two shop steps. */
+  /** Strips of each cushion may take two fifths more than the pieces' area, and two shop steps. */
   boolean isLean(Brief brief) {
     double steps = (buyLength - fabricLowerBound) / brief.fabric().buyStep();
     return !brief.ownStrips()
-        || Rounding.settle(fabricRatio - 1.25) <= 0
+        || Rounding.settle(fabricRatio - 1.4) <= 0
         || Rounding.settle(steps - 2) <= 0;
   }
 
