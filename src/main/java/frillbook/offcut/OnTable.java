@@ -24,16 +24,31 @@ public record OnTable(
     double stripWidth,
     double lineStep) {
 
-  StraightPlan straight() {
+  public StraightPlan straight() {
     return (StraightPlan) plan;
   }
 
-  BiasPlan bias() {
+  public BiasPlan bias() {
     return (BiasPlan) plan;
   }
 
-  boolean isBias() {
+  public boolean isBias() {
     return grain == Grain.BIAS;
+  }
+
+  public boolean isLengthwise() {
+    return grain == Grain.LENGTHWISE;
+  }
+
+  /** Lanes before the discs that full strips are cut from; straight grain. */
+  public int fullLanes() {
+    StraightPlan plan = straight();
+    return Math.min(plan.full(), Rounding.up((double) full() / plan.perLane()));
+  }
+
+  /** Whether full strips are cut beside the discs; straight grain. */
+  public boolean cutsFullBeside() {
+    return full() > straight().full() * straight().perLane();
   }
 
   int discs() {
@@ -53,7 +68,7 @@ public record OnTable(
   }
 
   /** Whether {@code piece} may be cut: of equally long ones it is not asked which. */
-  boolean mayBeCut(double piece) {
+  public boolean mayBeCut(double piece) {
     return piece >= layouts.shortestStrip(plan) - Rounding.TINY;
   }
 

@@ -1,7 +1,5 @@
 package frillbook.offcut;
 
-import frillbook.brief.Grain;
-import frillbook.measure.Rounding;
 import frillbook.straight.LaneRow;
 import frillbook.straight.StraightPlan;
 import java.util.ArrayList;
@@ -34,7 +32,7 @@ public record StraightRoom(
       return new StraightRoom(0, 1, 0, 0, 0, 0, none);
     }
     StraightPlan plan = table.straight();
-    double stack = table.grain() == Grain.LENGTHWISE ? table.usableWidth() : plan.usableLength();
+    double stack = table.isLengthwise() ? table.usableWidth() : plan.usableLength();
     double diameter = table.discs() > 0 ? table.diameter() : 0;
     double depth = plan.full() * table.stripWidth() + plan.lines() * diameter;
     return new StraightRoom(
@@ -49,9 +47,9 @@ public record StraightRoom(
 
   private static List<FreeLane> lanes(OnTable table, StraightPlan plan) {
     List<FreeLane> lanes = new ArrayList<>();
-    int free = plan.full() - fullLanes(table);
+    int free = plan.full() - table.fullLanes();
     for (LaneRow row : table.layouts().lanes()) {
-      boolean isLengthwise = table.grain() == Grain.LENGTHWISE;
+      boolean isLengthwise = table.isLengthwise();
       double piece = isLengthwise ? row.lengthwise().piece() : row.crosswise().piece();
       boolean isFree = row.lane().laneNo() <= plan.laneCount() && !table.mayBeCut(piece);
       free = isFree ? free + 1 : 0;
@@ -60,22 +58,12 @@ public record StraightRoom(
     return List.copyOf(lanes);
   }
 
-  /** Lanes before the discs that full strips are cut from. */
-  static int fullLanes(OnTable table) {
-    StraightPlan plan = table.straight();
-    return Math.min(plan.full(), Rounding.up((double) table.full() / plan.perLane()));
-  }
-
-  private static boolean cutsFullBeside(OnTable table) {
-    return table.full() > table.straight().full() * table.straight().perLane();
-  }
-
   /** Rectangles that may be left, in the order of {@link Place}. */
   List<Leftover> leftovers(OnTable table) {
     StraightPlan plan = table.straight();
-    double run = table.grain() == Grain.LENGTHWISE ? plan.usableLength() : table.usableWidth();
+    double run = table.isLengthwise() ? plan.usableLength() : table.usableWidth();
     double before = lanesBefore * table.stripWidth();
-    double used = fullLanes(table) * table.stripWidth();
+    double used = table.fullLanes() * table.stripWidth();
     boolean discs = table.discs() > 0;
     double lanesEnd = cutsBeside(table) ? before + lanesBeside * table.stripWidth() : 0;
     return List.of(
@@ -86,7 +74,7 @@ public record StraightRoom(
   }
 
   private static boolean cutsBeside(OnTable table) {
-    return table.shorter() > 0 || cutsFullBeside(table);
+    return table.shorter() > 0 || table.cutsFullBeside();
   }
 
   /** Extent across the strips of what is left beside the discs. */
@@ -95,6 +83,6 @@ public record StraightRoom(
       return fabricStack - used;
     }
     int most = freeLanes.stream().mapToInt(FreeLane::laneFree).max().orElse(0);
-    return cutsFullBeside(table) ? 0 : most * table.stripWidth();
+    return table.cutsFullBeside() ? 0 : most * table.stripWidth();
   }
 }

@@ -3,64 +3,75 @@ package frillbook.picture;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.CornerStrips;
 import frillbook.brief.Brief;
-import frillbook.brief.Grain;
 import frillbook.cutting.GrainPlan;
 import frillbook.cutting.Tally;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.GrainPlans;
 import frillbook.grains.OddRow;
 import frillbook.measure.Rounding;
+import frillbook.offcut.OnTable;
 import frillbook.straight.LaneRow;
 import frillbook.straight.LaneStrip;
 import frillbook.straight.StraightPlan;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
-/**
- * The frill fabric as it is cut in the chosen grain; lengths in the unit of the brief.
- *
- * @param width usable width
- * @param stripWidth cut width
- * @param lineStep of bias cut lines along the edge
- */
-public record CutFabric(
-    Brief brief,
-    GrainPlans layouts,
-    GrainPlan plan,
-    DiscSizes discs,
-    double width,
-    double stripWidth,
-    double lineStep) {
+/** The frill fabric as it is cut in the chosen grain; lengths in the unit of the brief. */
+public record CutFabric(Brief brief, OnTable table) {
   /** Fabric is bought longer than wide. */
   private static final double WIDE = 2;
 
-  Grain grain() {
-    return brief.fabric().grain();
+  GrainPlans layouts() {
+    return table.layouts();
+  }
+
+  GrainPlan plan() {
+    return table.plan();
+  }
+
+  DiscSizes discs() {
+    return table.sizes();
+  }
+
+  double width() {
+    return table.usableWidth();
+  }
+
+  double stripWidth() {
+    return table.stripWidth();
+  }
+
+  double lineStep() {
+    return table.lineStep();
   }
 
   boolean isBias() {
-    return grain() == Grain.BIAS;
+    return table.isBias();
+  }
+
+  boolean isLengthwise() {
+    return table.isLengthwise();
   }
 
   BiasPlan bias() {
-    return layouts.bias().orElseThrow();
+    return table.bias();
   }
 
   StraightPlan straight() {
-    return (grain() == Grain.LENGTHWISE ? layouts.lengthwise() : layouts.crosswise()).orElseThrow();
+    return table.straight();
   }
 
   Tally cut() {
-    return plan.cut().all();
+    return plan().cut().all();
   }
 
   double length() {
-    return plan.usableLength();
+    return plan().usableLength();
   }
 
   /** What is 1 in the picture: its height. */
   double scale() {
-    return Math.max(length() / WIDE, width);
+    return Math.max(length() / WIDE, width());
   }
 
   /**
@@ -69,32 +80,27 @@ public record CutFabric(
    */
   int turn() {
     if (isBias()) {
-      return length() - bias().bandLength() >= width ? 0 : 2;
+      return length() - bias().bandLength() >= width() ? 0 : 2;
     }
-    return grain() == Grain.LENGTHWISE ? 0 : 1;
+    return isLengthwise() ? 0 : 1;
   }
 
   /** How much further along the strip its second long side begins: slanting ends. */
   double shift() {
-    return isBias() && brief.joins().joinLine().isDiagonal(grain()) ? stripWidth : 0;
-  }
-
-  /** The shortest strip that is cut. */
-  private double shortest() {
-    return layouts.shortestStrip(plan);
+    return isBias() && brief.joins().joinLine().isDiagonal(table.grain()) ? stripWidth() : 0;
   }
 
   boolean isLonger(double piece) {
-    return piece > shortest() + Rounding.TINY;
+    return piece > layouts().shortestStrip(plan()) + Rounding.TINY;
   }
 
   boolean reaches(double piece) {
-    return piece >= shortest() - Rounding.TINY;
+    return table.mayBeCut(piece);
   }
 
   /** Shorter strips that are surely cut, for they are longer than the shortest that is. */
   int oddSure() {
-    return cut().odd() == 0 ? 0 : count(layouts.odds().stream().mapToDouble(OddRow::oddPiece));
+    return cut().odd() == 0 ? 0 : count(layouts().odds().stream().mapToDouble(OddRow::oddPiece));
   }
 
   private int count(DoubleStream pieces) {
@@ -109,10 +115,6 @@ public record CutFabric(
   /** Strips past a line of discs that lines are drawn for: all if any shorter strip is cut. */
   int past() {
     return isBias() && cut().odd() > 0 ? bias().lineStrips() : 0;
-  }
-
-  boolean isLengthwise() {
-    return grain() == Grain.LENGTHWISE;
   }
 
   boolean isApart() {
@@ -132,19 +134,16 @@ public record CutFabric(
   }
 
   int fullLanes() {
-    return isBias()
-        ? cut().full()
-        : Math.min(straight().full(), Rounding.up((double) cut().full() / straight().perLane()));
+    return isBias() ? cut().full() : table.fullLanes();
   }
 
   /** Extent of the fabric along straight strips. */
   double run() {
-    return isLengthwise() ? length() : width;
+    return isLengthwise() ? length() : width();
   }
 
-  /** Whether full strips are cut beside the discs; straight grain. */
   boolean cutsFullBeside() {
-    return cut().full() > straight().full() * straight().perLane();
+    return table.cutsFullBeside();
   }
 
   /** Lanes beside the discs that full strips are cut from, so many as are drawn. */
@@ -170,23 +169,23 @@ public record CutFabric(
   /** What full strips take of the lane {@code number} beside the discs. */
   double fullBeside(int number) {
     int more = number <= straight().whole() ? straight().moreWhole() : straight().moreLast();
-    return cutsFullBeside() ? more * plan.stripLength() : 0;
+    return cutsFullBeside() ? more * plan().stripLength() : 0;
   }
 
   /** Lanes beside discs that strips are cut from; straight grain. */
   int lanes() {
     return cut().odd() == 0 && !cutsFullBeside()
         ? 0
-        : Math.min(layouts.lanes().size(), straight().laneCount());
+        : Math.min(layouts().lanes().size(), straight().laneCount());
   }
 
   /** What the lane {@code number}, from 1, beside the discs offers; straight grain. */
   LaneStrip lane(int number) {
-    LaneRow row = layouts.lanes().get(number - 1);
-    return grain() == Grain.LENGTHWISE ? row.lengthwise() : row.crosswise();
+    LaneRow row = layouts().lanes().get(number - 1);
+    return isLengthwise() ? row.lengthwise() : row.crosswise();
   }
 
   List<CornerStrips> corners() {
-    return layouts.corners();
+    return layouts().corners();
   }
 }

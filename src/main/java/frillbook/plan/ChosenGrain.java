@@ -58,6 +58,7 @@ public record ChosenGrain(
             total,
             cutting.usedLength(brief.fabric().grain()),
             Interfacing.of(brief, sizes.discs()));
+    OnTable table = onTable(brief, sizes, layouts, plan);
     return new ChosenGrain(
         total,
         total.buyLength() / brief.unit().unitsPerLong(),
@@ -68,8 +69,8 @@ public record ChosenGrain(
         joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, frill.rings())).toList(),
         (int) joins.stream().filter(j -> j.joinCushion() == 1).count(),
         Costing.of(order, checks, base),
-        offcut(brief, sizes, layouts, plan),
-        picture(brief, sizes, layouts, plan));
+        Offcut.of(table),
+        FabricPicture.of(new CutFabric(brief, table)));
   }
 
   private static List<JoinPlace> joins(
@@ -89,29 +90,15 @@ public record ChosenGrain(
         .toList();
   }
 
-  private static Offcut offcut(Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
-    return Offcut.of(
-        new OnTable(
-            brief.fabric().grain(),
-            layouts,
-            plan,
-            sizes.discs(),
-            sizes.usableWidth(),
-            sizes.strip().stripCutWidth(),
-            sizes.cutLineStep()));
-  }
-
-  private static FabricPicture picture(
-      Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
-    return FabricPicture.of(
-        new CutFabric(
-            brief,
-            layouts,
-            plan,
-            sizes.discs(),
-            sizes.usableWidth(),
-            sizes.strip().stripCutWidth(),
-            sizes.cutLineStep()));
+  private static OnTable onTable(Brief brief, Sizes sizes, GrainPlans layouts, GrainPlan plan) {
+    return new OnTable(
+        brief.fabric().grain(),
+        layouts,
+        plan,
+        sizes.discs(),
+        sizes.usableWidth(),
+        sizes.strip().stripCutWidth(),
+        sizes.cutLineStep());
   }
 
   /** Joins of the first cushion, of those listed. */
