@@ -28,6 +28,8 @@ public enum Look {
   /** What an input may hold, while it holds something else. */
   REFUSAL(9, true, Look.SOFT),
   REMARK(9, false, Look.SOFT),
+  /** A remark that runs on to the right, over cells that are empty. */
+  ASIDE(9, false, Look.SOFT),
   SENTENCE(10, false, Look.TEXT),
   HEADER(9.5, true, Look.INK),
   HEADER_UNIT(9, false, Look.SOFT),
@@ -80,7 +82,7 @@ public enum Look {
   /** Whether long text goes on in the next line. */
   public boolean wraps() {
     return switch (this) {
-      case SECTION, VALUE, INPUT, HEADLINE, UNIT, HEADER_UNIT, WORD_HEADER, DATA -> false;
+      case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
       default -> true;
     };
   }
@@ -88,7 +90,7 @@ public enum Look {
   /** Keeps the cell's text off its neighbour, in steps of three spaces. */
   public int indent() {
     return switch (this) {
-      case INPUT, CAUTION, UNIT, REMARK, REFUSAL, SENTENCE, WORD_HEADER -> 1;
+      case INPUT, CAUTION, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE, WORD_HEADER -> 1;
       default -> 0;
     };
   }
@@ -112,7 +114,7 @@ public enum Look {
   public BorderStyle rule() {
     return switch (this) {
       case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
-      case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, REFUSAL, SENTENCE ->
+      case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE ->
           BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };

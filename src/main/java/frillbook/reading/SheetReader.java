@@ -28,6 +28,7 @@ public final class SheetReader {
             block.flag("plan"),
             block.flag("one_page"),
             !block.flag("background"),
+            !block.flag("unlisted"),
             block.flag("client"),
             name.position());
     block.done();

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Lists every name of a workbook that a person may meet in a formula. */
+/** Lists the names of a workbook that a person may meet in a formula. */
 public final class Glossary {
   /**
    * One name explained, or several that mean the same, as the columns of a search that is made for
@@ -39,6 +39,7 @@ public final class Glossary {
   public static List<Entry> of(WorkbookTemplate template) {
     Map<Entry, List<Entry>> same =
         template.sheets().stream()
+            .filter(SheetTemplate::listed)
             .flatMap(Glossary::entries)
             .collect(
                 Collectors.groupingBy(Entry::unnamed, LinkedHashMap::new, Collectors.toList()));

@@ -71,12 +71,10 @@ final class LineWriter {
           SheetPlaces.OTHER_UNIT,
           formulas.inOtherUnit(line),
           page.styles().of(Look.VALUE, format));
-    } else {
+    } else if (page.printed()) {
       otherUnit(row);
     }
-    page.text(
-        row, SheetPlaces.NOTE, page.setting().say(line.note()), page.styles().of(Look.REMARK));
-    endNote(row, page.setting().say(line.note()));
+    note(row, page.setting().say(line.note()));
     page.styles().emphasis().addFlag(page.sheet(), row, line.words());
     page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
   }
@@ -101,6 +99,15 @@ final class LineWriter {
 
   private void otherUnit(int row) {
     page.cell(row, SheetPlaces.OTHER_UNIT, page.styles().of(Look.VALUE));
+  }
+
+  /** In the background, which has hundreds of them, a note runs on without a cell of its own. */
+  private void note(int row, String note) {
+    Look look = page.printed() ? Look.REMARK : Look.ASIDE;
+    page.text(row, SheetPlaces.NOTE, note, page.styles().of(look));
+    if (page.printed()) {
+      endNote(row, note);
+    }
   }
 
   private void endNote(int row, String note) {

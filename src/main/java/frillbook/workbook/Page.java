@@ -138,12 +138,17 @@ final class Page {
     return cell;
   }
 
+  /** Whether the sheet is one of those on paper. */
+  boolean printed() {
+    return template.printed();
+  }
+
   /**
    * Makes the cells from {@code from} to the last column one. All have its style, so that its rule
    * goes to the end; in the background, which has thousands of them, only the first.
    */
   void mergeToEnd(int row, int from, Look look) {
-    int styled = template.printed() ? lastColumn() : from;
+    int styled = printed() ? lastColumn() : from;
     for (int column = from; column <= styled; column++) {
       XSSFRow line = sheet.getRow(row);
       if (line == null || line.getCell(column) == null) {
