@@ -138,6 +138,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("base_fabric_width", 44);
     inputs.put("back_style", "one_disc");
     inputs.put("zip_seam", .625);
+    inputs.put("zip_step", 2);
     inputs.put("back_overlap", 4);
     inputs.put("back_hem", 1);
   }

@@ -9,6 +9,7 @@ package frillbook.brief;
  * @param backMatchingDiscs discs laid over each back
  * @param baseFabricWidth of the fabric for bases and backs, selvage to selvage
  * @param zipSeam added to each half of a zipped back
+ * @param zipStep lengths in which zips are sold
  * @param backOverlap of the two pieces of an overlapping back
  * @param backHem turned under on each of those two pieces
  */
@@ -21,6 +22,7 @@ public record BaseSpec(
     double baseFabricWidth,
     BackStyle backStyle,
     double zipSeam,
+    double zipStep,
     double backOverlap,
     double backHem) {
 

@@ -19,6 +19,8 @@ import frillbook.measure.Rounding;
  * @param baseMatchingCount the same from the base fabric
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
+ * @param zipLength the longest sold that ends a seam allowance short of the edge seam on either
+ *     side; 0 where none is sewn in or none is so short. 18 in, 1/2 in seams, steps of 2 in: 16 in
  * @param discRadius of a base or a matching disc as cut
  * @param discArea of a base or a matching disc as cut, in the square of the unit
  * @param backArea of the back pieces of one cushion; each of two as half an oval, as wide as the
@@ -32,6 +34,7 @@ public record DiscSizes(
     int baseMatchingCount,
     int backPieceCount,
     double backPieceHeight,
+    double zipLength,
     double discRadius,
     double discArea,
     double backArea) {
@@ -52,6 +55,7 @@ public record DiscSizes(
         quantity * base.matchingDiscsOf(MatchingDiscFabric.BASE),
         quantity * base.backStyle().pieces(),
         height,
+        zipLength(brief),
         cut / 2,
         Outline.area(cut),
         backArea(base, back, height));
@@ -67,6 +71,14 @@ public record DiscSizes(
     return base.backStyle() == BackStyle.ONE_DISC
         ? Outline.area(back)
         : Outline.area(back) * 2 * height / back;
+  }
+
+  private static double zipLength(Brief brief) {
+    BaseSpec base = brief.base();
+    double room = brief.cushion().diameter() - 2 * base.seamAllowance();
+    return base.backStyle() == BackStyle.ZIPPED_HALVES
+        ? Math.max(0, Rounding.down(room / base.zipStep()) * base.zipStep())
+        : 0;
   }
 
   private static double pieceHeight(BaseSpec base, double back) {

@@ -91,7 +91,7 @@ public final class WordingReader {
   /**
    * Reads up to the brace that closes this wording, or to the end.
    *
-   * @param counted the number that # stands for
+   * @param counted the number that # stands for, that of the innermost plural around it
    */
   private List<Wording.Part> parts(Optional<String> counted) {
     List<Wording.Part> parts = new ArrayList<>();
@@ -104,7 +104,7 @@ public final class WordingReader {
         at++;
       } else if (next == '{' && !isUnit()) {
         flush(words, parts);
-        argument().ifPresent(parts::add);
+        argument(counted).ifPresent(parts::add);
       } else {
         words.append(next);
         at++;
@@ -136,7 +136,7 @@ public final class WordingReader {
   }
 
   /** {@code {name}} or {@code {name, kind, …}}; {@code at} stands on the opening brace. */
-  private Optional<Wording.Part> argument() {
+  private Optional<Wording.Part> argument(Optional<String> counted) {
     int start = at + 1;
     int nameEnd = endOf(start, ",}{");
     String name = source.value().substring(start, nameEnd).strip();
@@ -151,8 +151,8 @@ public final class WordingReader {
     at = kindEnd;
     return switch (kind) {
       case "number" -> Optional.of(number(name));
-      case "plural" -> Optional.of(choice(name, Optional.of(name)));
-      case "select" -> Optional.of(choice(name, Optional.empty()));
+      case "plural" -> Optional.of(choice(name, true, Optional.of(name)));
+      case "select" -> Optional.of(choice(name, false, counted));
       default -> {
         tell(
             "{" + name + ", " + kind + "}",
@@ -189,7 +189,7 @@ public final class WordingReader {
     return NumberStyle.WHOLE;
   }
 
-  private Wording.Part choice(String name, Optional<String> counted) {
+  private Wording.Part choice(String name, boolean plural, Optional<String> counted) {
     List<Wording.Case> cases = new ArrayList<>();
     Wording other = Wording.NOTHING;
     boolean closed = false;
@@ -203,7 +203,7 @@ public final class WordingReader {
         other = wording;
         closed = true;
       } else {
-        cases.add(new Wording.Case(value(key.group(1), counted.isPresent()), wording));
+        cases.add(new Wording.Case(value(key.group(1), plural), wording));
       }
       key.region(at, source.value().length());
     }
@@ -214,10 +214,10 @@ public final class WordingReader {
     return new Wording.Choice(name, cases, other);
   }
 
-  private static Object value(String key, boolean counted) {
+  private static Object value(String key, boolean plural) {
     if (key.startsWith("=")) {
       return Double.valueOf(key.substring(1));
-    } else if (counted && key.equals("one")) {
+    } else if (plural && key.equals("one")) {
       return 1.0;
     }
     return FLAGS.getOrDefault(key, key);

@@ -57,6 +57,7 @@ final class RefusalTest {
           "finish_edge_rate",
           "finish_edge_setup",
           "zip_seam",
+          "zip_step",
           "price_zip",
           "back_overlap",
           "back_hem",

@@ -72,6 +72,7 @@ final class UnusedCellsTest {
     uses.add(new Use("finish_edge_setup", folded, hemmed));
     uses.add(new Use("join_second_allowance", preset.with("join_finish", "plain"), preset));
     uses.add(new Use("zip_seam", overlapping, zipped));
+    uses.add(new Use("zip_step", overlapping, zipped));
     uses.add(new Use("back_overlap", preset, overlapping));
     uses.add(new Use("back_hem", zipped, overlapping));
     uses.add(new Use("interfacing_width", bare, preset));

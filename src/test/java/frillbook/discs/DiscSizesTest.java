@@ -43,6 +43,17 @@ class DiscSizesTest {
     assertEquals(12, sizes(ofBaseFabric).baseMatchingCount());
   }
 
+  /**
+   * By hand, 1/2 in seams, steps of 2 in: 18 - 1 = 17, so 16; 17 - 1 = 16 exactly; 2 1/2 - 1 = 1
+   * 1/2, for which none is sold; and a back in one disc has none.
+   */
+  @ParameterizedTest
+  @CsvSource({"18,zipped_halves,16", "17,zipped_halves,16", "2.5,zipped_halves,0", "18,one_disc,0"})
+  void aZipEndsShortOfTheEdgeSeam(double diameter, String style, double length) {
+    Briefs back = Briefs.inch().with("diameter", diameter).with("back_style", style);
+    assertEquals(length, sizes(back).zipLength());
+  }
+
   /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */
   @Test
   void backPiecesAreRoundedUpToTheMarkingStep() {

@@ -60,6 +60,14 @@ final class WordingTest {
     assertEquals("7 flags", said(text, Map.of("flags", 7.0)));
   }
 
+  /** As ICU's MessageFormat has it: # belongs to the innermost plural, whatever lies between. */
+  @Test
+  void aChoiceWithinAPluralSaysItsNumber() {
+    String text = "{flags, plural, =0 {none} other {{way, select, up {# up} other {# down}}}}";
+    assertEquals("3 up", said(text, Map.of("flags", 3.0, "way", "up")));
+    assertEquals("3 down", said(text, Map.of("flags", 3.0, "way", "down")));
+  }
+
   @Test
   void moneyNeedsItsPlaces() {
     told(

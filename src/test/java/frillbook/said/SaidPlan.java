@@ -28,13 +28,11 @@ final class SaidPlan {
   private static final Form FORM = Form.of(TEMPLATE);
 
   private final PlanWords words;
-  private final LengthUnit unit;
 
   private SaidPlan(LengthUnit unit, Map<String, Object> inputs) {
     NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit, inputs)));
     NamedValues complete = PlanWords.complete(FORM.vocabulary(), unit, inputs, plan);
     this.words = new PlanWords(FORM.vocabulary(), unit, inputs, complete);
-    this.unit = unit;
   }
 
   /** The plan of the presets with a few inputs changed. */
@@ -97,9 +95,5 @@ final class SaidPlan {
     return words.value(check.name()).filter(Double.valueOf(0)::equals).isPresent()
         ? check.level() + ": " + words.say(Form.Check.of(check).sentence())
         : "";
-  }
-
-  LengthUnit unit() {
-    return unit;
   }
 }
