@@ -22,6 +22,19 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   private static final List<InputTemplate> TEMPLATES =
       TemplateReader.read(TemplateSource.packaged()).inputs();
 
+  /** Tasks that take no time where a test does not say otherwise. */
+  static final List<String> UNTIMED =
+      List.of(
+          "talk",
+          "sample",
+          "fuse",
+          "press_strip",
+          "pull_up",
+          "tack",
+          "tuck_ends",
+          "fit_zip",
+          "pack");
+
   /**
    * An 18 in cushion in 54 in fabric, rows 3/4 in apart, a 2 in frill two and a half times full.
    */
@@ -103,6 +116,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("hem_turns", .5);
     inputs.put("overlock_trim", .125);
     inputs.put("end_allowance", 1);
+    inputs.put("gather_section", 12);
   }
 
   private static void fabric(Map<String, Object> inputs) {
@@ -175,7 +189,9 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("stitch_length", 2.5);
     inputs.put("gather_stitch_length", 4);
     inputs.put("gathering_rows", 2);
+    inputs.put("gather_by", "machine");
     inputs.put("thread_ratio", 2.5);
+    inputs.put("edge_thread_ratio", 12);
     inputs.put("hand_thread_ratio", 1.2);
     inputs.put("thread_waste", .15);
     inputs.put("reel_length", 100);
@@ -186,13 +202,15 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     task(inputs, "cut_discs", 3, 5);
     task(inputs, "join_strips", 3, 5);
     task(inputs, "finish_edge", 1, 5);
-    task(inputs, "gather", 3.5, 10);
+    task(inputs, "gather", 1.75, 10);
     task(inputs, "mark_rings", .5, 5);
     task(inputs, "sew_rows", 4, 10);
     task(inputs, "make_back", 5, 5);
     task(inputs, "close_edge", 4, 5);
     task(inputs, "fill_close", 15, 5);
     task(inputs, "finish_off", 10, 0);
+    inputs.put("gather_hand_rate", 1.75);
+    UNTIMED.forEach(task -> inputs.put(task + "_rate", 0));
   }
 
   private static void task(Map<String, Object> inputs, String task, double rate, double setup) {

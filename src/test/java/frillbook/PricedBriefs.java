@@ -27,7 +27,7 @@ final class PricedBriefs {
 
   Briefs priced(Briefs briefs) {
     String currency = (String) pick("GBP", "JPY", "KWD", "EUR");
-    return choices(money(times(habits(prices(briefs))))).in(currency);
+    return sewn(choices(money(times(habits(prices(briefs)))))).in(currency);
   }
 
   private Briefs prices(Briefs briefs) {
@@ -87,6 +87,18 @@ final class PricedBriefs {
         .with("choice_two_spacing", pick(.5, .75, 2, 6))
         .with("choice_three_fullness", pick(1.5, 2.5, 4))
         .with("choice_three_spacing", pick(.25, .75, 1));
+  }
+
+  private Briefs sewn(Briefs briefs) {
+    Briefs timed = briefs;
+    for (String task : Briefs.UNTIMED) {
+      timed = timed.with(task + "_rate", pick(0, 2, cents(10)));
+    }
+    return timed
+        .with("gather_by", pick("machine", "hand"))
+        .with("gather_hand_rate", cents(5))
+        .with("edge_thread_ratio", pick(8, 12, 15))
+        .with("gather_section", pick(2, 12, 100));
   }
 
   /** Up to {@code most}, in hundredths. */

@@ -58,7 +58,7 @@ public final class WorkedOrders {
    * The same in euros as used, at 12 and 6 a metre of fabric, 4 of interfacing, 3.20 a zip, 5 a
    * bag, 2.50 a reel; 2.3 of something at 1.10 in halves, 7 at 0.20 in sixes, 0.4 at 7. The hour
    * costs 15, and 15 % on top; 30 % markup, 20 % tax, by half euros, a quarter beforehand; 120
-   * offered.
+   * offered. Every task has its own minutes.
    */
   public static Briefs pricedBias() {
     return times(washedBias())
@@ -95,7 +95,17 @@ public final class WorkedOrders {
         .with("close_edge_rate", 2)
         .with("close_edge_setup", 3)
         .with("fill_close_setup", 9)
-        .with("finish_off_setup", 2);
+        .with("finish_off_setup", 2)
+        .with("gather_rate", .5)
+        .with("talk_rate", 15)
+        .with("sample_rate", 25)
+        .with("fuse_rate", 2)
+        .with("press_strip_rate", .4)
+        .with("pull_up_rate", 2)
+        .with("tack_rate", 3)
+        .with("tuck_ends_rate", 1.5)
+        .with("fit_zip_rate", 10)
+        .with("pack_rate", 7);
   }
 
   private static Briefs cushions() {
@@ -107,6 +117,7 @@ public final class WorkedOrders {
         .with("edge_clearance", 0)
         .with("fullness", 2)
         .with("end_allowance", 2)
+        .with("gather_section", 30)
         .with("frill_height", 3.4)
         .with("stitch_inset", .5)
         .with("edge_finish", "narrow_hem")
@@ -143,7 +154,7 @@ public final class WorkedOrders {
 
   /**
    * Two cushions of 12 in with separate rings, across a fabric that is not washed, plain joins, a
-   * raw edge, overlapping backs, no matching disc. By hand, in inches:
+   * raw edge, overlapping backs, no matching disc, gathered by hand. By hand, in inches:
    *
    * <p>Circles of 1, 2, 3, 4 and 5 in with a lap of 1/2 in each: 2π × 15 + 2.5 = 96.747780. Two and
    * a half times and 1 for the ends: 242.869449; two of them 485.738898. The strip is 2 + 1/4 wide.
@@ -163,7 +174,15 @@ public final class WorkedOrders {
         .with("fabric_width", 45)
         .with("join_finish", "plain")
         .with("back_style", "overlapping")
-        .with("interfacing_width", 20);
+        .with("interfacing_width", 20)
+        .with("gather_by", "hand")
+        .with("talk_rate", 20)
+        .with("sample_rate", 15)
+        .with("fuse_rate", 3)
+        .with("press_strip_rate", .3)
+        .with("tack_rate", 2.5)
+        .with("tuck_ends_rate", 1)
+        .with("pack_rate", 6);
   }
 
   public static ChosenGrain work(Briefs briefs) {
@@ -171,7 +190,12 @@ public final class WorkedOrders {
   }
 
   public static Task task(ChosenGrain work, String code) {
-    return named(work.costing().hours().tasks(), Task::taskName, code);
+    return named(tasks(work), Task::taskName, code);
+  }
+
+  /** Tasks that there is something to do for. */
+  public static List<Task> tasks(ChosenGrain work) {
+    return work.costing().hours().tasks().stream().flatMap(row -> row.task().stream()).toList();
   }
 
   public static Seam seam(ChosenGrain work, String code) {

@@ -19,6 +19,11 @@ public record CushionSpec(
     double ringLap,
     int quantity) {
 
+  /** Lengths of frill on one cushion, each with two ends: one for every separate ring. */
+  public int frills(int ringCount) {
+    return rowStyle == RowStyle.RINGS ? ringCount : 1;
+  }
+
   CushionSpec withRingSpacing(double spacing) {
     return new CushionSpec(
         diameter, spacing, rowStyle, centreGap, edgeClearance, ringLap, quantity);

@@ -17,9 +17,11 @@ public enum EdgeFinish implements Coded {
 
   /** Whether thread is sewn along the free edge. */
   public boolean isSewn() {
-    return switch (this) {
-      case NARROW_HEM, OVERLOCKED, ROLLED -> true;
-      case RAW, PINKED, FOLDED -> false;
-    };
+    return this == NARROW_HEM || isBound();
+  }
+
+  /** Whether an overlocker binds it with thread. */
+  public boolean isBound() {
+    return this == OVERLOCKED || this == ROLLED;
   }
 }

@@ -9,6 +9,8 @@ package frillbook.brief;
  * @param hemTurns both turns of a narrow hem together
  * @param overlockTrim what an overlock or rolled edge trims off
  * @param endAllowance for tucking in both ends of the strip, together
+ * @param gatherSection longest part of the sewn line whose strip is pulled up in one; about 12 in
+ *     (common practice, no source)
  */
 public record FrillSpec(
     double fullness,
@@ -17,10 +19,18 @@ public record FrillSpec(
     EdgeFinish edgeFinish,
     double hemTurns,
     double overlockTrim,
-    double endAllowance) {
+    double endAllowance,
+    double gatherSection) {
 
   FrillSpec withFullness(double times) {
     return new FrillSpec(
-        times, frillHeight, stitchInset, edgeFinish, hemTurns, overlockTrim, endAllowance);
+        times,
+        frillHeight,
+        stitchInset,
+        edgeFinish,
+        hemTurns,
+        overlockTrim,
+        endAllowance,
+        gatherSection);
   }
 }

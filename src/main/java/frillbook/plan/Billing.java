@@ -54,9 +54,15 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
     return new LeaningPrices.Base(
         order.strip().flatLength(),
         materials.charged(MaterialName.FRILL_FABRIC),
-        wages(TaskName.CUT_STRIPS, TaskName.JOIN_STRIPS, TaskName.FINISH_EDGE, TaskName.GATHER)
+        wages(
+                TaskName.CUT_STRIPS,
+                TaskName.JOIN_STRIPS,
+                TaskName.FINISH_EDGE,
+                TaskName.PRESS_STRIP,
+                TaskName.GATHER,
+                TaskName.PULL_UP)
             + materials.charged(MaterialName.THREAD),
-        wages(TaskName.MARK_RINGS, TaskName.SEW_ROWS),
+        wages(TaskName.MARK_RINGS, TaskName.TACK, TaskName.SEW_ROWS, TaskName.TUCK_ENDS),
         costs.costTotal());
   }
 

@@ -1,5 +1,7 @@
 package frillbook.plan;
 
+import frillbook.brief.CushionSpec;
+
 /** By how much another look differs from the brief's own, for the whole order; below 0 for less. */
 record Change(PlannedOrder order, Candidate.Made made, int stripCount, int joinCount) {
 
@@ -13,6 +15,13 @@ record Change(PlannedOrder order, Candidate.Made made, int stripCount, int joinC
 
   int rings() {
     return (made.rings() - order.rings().ringCount()) * order.quantity();
+  }
+
+  /** Of the frill, tucked in. */
+  int ends() {
+    CushionSpec cushion = order.brief().cushion();
+    int frills = cushion.frills(made.rings()) - cushion.frills(order.rings().ringCount());
+    return 2 * frills * order.quantity();
   }
 
   double flatMetres() {

@@ -8,8 +8,8 @@ import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
- * Whether the parts of a sound brief go together. All but {@code rowsCoverBase} must hold before
- * there is a plan.
+ * Whether the parts of a sound brief go together. All but {@code rowsCoverBase} and {@code
+ * gatheringFits} must hold before there is a plan.
  *
  * @param rowsFit at least one ring lies between centre gap and edge clearance
  * @param discFitsFabric a matching disc fits the frill fabric's usable width
@@ -21,6 +21,7 @@ import frillbook.measure.Rounding;
  * @param marginIsPossible a profit reckoned as a margin is at most 95 % of the price
  * @param rowsCoverBase the frill is at least one and a half times the spacing high, so that the
  *     base does not show (common practice, no source)
+ * @param gatheringFits no gathering row lies at the raw edge or beyond it
  * @param planOk whether there is a plan
  */
 public record Checks(
@@ -33,6 +34,7 @@ public record Checks(
     boolean interfacingFits,
     boolean marginIsPossible,
     boolean rowsCoverBase,
+    boolean gatheringFits,
     boolean planOk) {
   /** Buy steps the bare strips may fill; the search tries ten times as many. */
   private static final double MOST_STEPS = 10_000;
@@ -52,7 +54,18 @@ public record Checks(
     boolean interfacing = interfacingFits(brief, sizes);
     boolean margin = marginIsPossible(brief.money());
     boolean plan = rows && disc && strips && base && workable && interfacing && margin;
-    return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
+    return new Checks(
+        true,
+        rows,
+        disc,
+        strips,
+        base,
+        workable,
+        interfacing,
+        margin,
+        covers,
+        sizes.gathering().fit(brief),
+        plan);
   }
 
   /** Whether the frill fabric can be laid out, the rows left out of account. */

@@ -1,6 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.brief.EdgeFinish;
 import frillbook.brief.ThreadSpec;
 import frillbook.brief.TimeSpec;
 import frillbook.materials.Materials;
@@ -68,9 +69,12 @@ record ChoiceReckoner(
 
   private double thread(Change change) {
     ThreadSpec spec = brief().thread();
-    int lines = spec.gatheringRows() + change.edge();
+    EdgeFinish edge = brief().frill().edgeFinish();
+    double lines =
+        spec.gatheringRows() * spec.gatherThreadRatio()
+            + change.edge() * spec.edgeThreadRatio(edge);
     double more =
-        change.flatMetres() * spec.threadRatio() * lines
+        change.flatMetres() * lines
             + change.rowMetres() * (spec.threadRatio() + spec.handThreadRatio())
             + change.joinMetres() * spec.threadRatio();
     return thread.threadLength() + (1 + spec.threadWaste()) * more;
@@ -78,14 +82,24 @@ record ChoiceReckoner(
 
   private double hours(Change change) {
     TimeSpec times = brief().times();
-    double edgeRate = change.edge() * times.finishEdge().rate();
     double minutes =
         change.strips() * times.cutStrips().rate()
             + change.joins() * times.joinStrips().rate()
-            + change.flatMetres() * (times.gather().rate() + edgeRate)
+            + change.flatMetres() * stripRate(change.edge())
             + change.rings() * times.markRings().rate()
-            + change.rowMetres() * times.sewRows().rate();
+            + change.ends() * times.rates().tuckEndsRate()
+            + change.rowMetres() * (times.sewRows().rate() + times.rates().tackRate());
     return hours.hoursTotal() + minutes / 60;
+  }
+
+  /** Minutes that a metre of joined strip takes; its edge is finished {@code edges} times. */
+  private double stripRate(int edges) {
+    TimeSpec times = brief().times();
+    ThreadSpec thread = brief().thread();
+    return edges * times.finishEdge().rate()
+        + times.rates().pressStripRate()
+        + thread.gatheringRows() * times.gatherBy(thread.gatherBy()).rate()
+        + (thread.pulledUp() ? times.rates().pullUpRate() : 0);
   }
 
   /** Frill height over {@code spacing}. */

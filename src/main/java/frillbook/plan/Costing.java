@@ -44,7 +44,7 @@ public record Costing(
     Brief brief = order.brief();
     Filling filling = Filling.of(brief);
     ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
-    Hours hours = Hours.of(brief.times(), order.amounts());
+    Hours hours = Hours.of(brief, order.amounts());
     Optional<Materials> materials =
         base.filter(b -> checks.interfacingFits())
             .map(b -> order.needs(b, filling.fillWeight(), thread.threadLength()))

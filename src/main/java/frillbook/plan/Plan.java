@@ -103,6 +103,8 @@ public record Plan(
     if (!checks.planOk() || !found) {
       return Flag.STOP;
     }
-    return checks.rowsCoverBase() && cutWell ? Flag.READY : Flag.LOOK_AGAIN;
+    return checks.rowsCoverBase() && checks.gatheringFits() && cutWell
+        ? Flag.READY
+        : Flag.LOOK_AGAIN;
   }
 }

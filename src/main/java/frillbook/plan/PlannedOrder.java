@@ -63,11 +63,16 @@ record PlannedOrder(
     return new Amounts(
         cut.stripCount(),
         discCount(),
+        interfacing.interfacingCount(),
         cut.joinCount(),
         brief().frill().edgeFinish().isSewn() ? flat : 0,
         flat,
+        flat * brief().thread().gatheringRows(),
+        brief().thread().pulledUp() ? flat : 0,
         rings.ringCount() * quantity(),
         batchMetres(rings.stitchedLength()),
+        2 * brief().cushion().frills(rings.ringCount()) * quantity(),
+        zipCount(),
         sizes.discs().backPieceCount(),
         batchMetres(sizes.rows().rimLength()),
         quantity());

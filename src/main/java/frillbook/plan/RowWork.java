@@ -30,8 +30,8 @@ public record RowWork(
     return new RowWork(
         rings,
         strip,
-        SewingMarks.of(rings, strip),
-        RingsOnPaper.of(rings),
+        SewingMarks.of(brief, rings),
+        RingsOnPaper.of(brief, rings),
         ripple,
         Flower.of(brief, sized.rows(), rings.ringCount(), ripple.rippleDepth()),
         Guide.of(brief, sized.rows(), rings, strip.flatLength(), joins));

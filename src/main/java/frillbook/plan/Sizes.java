@@ -7,6 +7,7 @@ import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainStarts;
 import frillbook.rows.RowSizes;
+import frillbook.strip.GatheringRows;
 import frillbook.strip.StripSizes;
 
 /**
@@ -30,6 +31,7 @@ import frillbook.strip.StripSizes;
 public record Sizes(
     RowSizes rows,
     StripSizes strip,
+    GatheringRows gathering,
     DiscSizes discs,
     double usableWidth,
     double usableShare,
@@ -57,6 +59,7 @@ public record Sizes(
     return new Sizes(
         sized.rows(),
         sized.strip(),
+        GatheringRows.of(brief),
         sized.discs(),
         fabric.usableWidth(),
         fabric.usableShare(),

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -91,10 +92,22 @@ public final class Dependencies {
   private void shownByFirst(TableTemplate table, FormulaText show) {
     String first = table.columns().get(0).name();
     guard(first, table.guard(), table.position());
-    formula(first, show, token -> !token.word().equals(first));
+    formula(first, show, token -> !token.word().equals(first) && table.named().isEmpty());
+    shownInPlace(table, show)
+        .forEach(each -> each.formulas().forEach(formula -> formula(first, formula)));
     table.columns().stream()
         .skip(1)
         .forEach(each -> add(each.name(), first, Dependency.Kind.CELL, each.position()));
+  }
+
+  /** Where rows have names, the columns whose formulas stand in the condition for their cells. */
+  private static List<ColumnTemplate> shownInPlace(TableTemplate table, FormulaText show) {
+    Set<String> words =
+        show.tokens().stream().map(FormulaToken::word).collect(Collectors.toUnmodifiableSet());
+    return table.columns().stream()
+        .skip(table.named().isEmpty() ? table.columns().size() : 1)
+        .filter(column -> words.contains(column.name()))
+        .toList();
   }
 
   private void guard(String from, Optional<String> guard, Position at) {

@@ -1,5 +1,6 @@
 package frillbook.rows;
 
+import frillbook.brief.Brief;
 import frillbook.measure.Rounding;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,30 +23,35 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    * @param paperLength sewn length of this ring alone
    * @param paperStitched sewn length so far
    * @param paperMark strip mark
+   * @param paperMarks gathering marks met in it
    */
   public record RingOnPaper(
       int paperRing,
       double paperRadius,
       double paperLength,
       double paperStitched,
-      double paperMark) {
-    static RingOnPaper of(Ring ring) {
+      double paperMark,
+      int paperMarks) {
+    static RingOnPaper of(Ring ring, int marks) {
       return new RingOnPaper(
           ring.ringNo(),
           ring.ringRadius(),
           ring.ringLength(),
           ring.runningStitched(),
-          ring.runningFlat());
+          ring.runningFlat(),
+          marks);
     }
   }
 
-  public static RingsOnPaper of(Rings rings) {
+  public static RingsOnPaper of(Brief brief, Rings rings) {
+    GatherParts parts = GatherParts.of(brief, rings);
     int count = rings.ringCount();
     int every = Rounding.up((double) count / MOST);
     List<RingOnPaper> listed =
         IntStream.rangeClosed(1, Rounding.up((double) count / every))
             .map(row -> Math.min(count, row * every))
-            .mapToObj(ring -> RingOnPaper.of(rings.rings().get(ring - 1)))
+            .mapToObj(ring -> rings.rings().get(ring - 1))
+            .map(ring -> RingOnPaper.of(ring, parts.marksIn(brief, ring)))
             .toList();
     return new RingsOnPaper(every, listed);
   }

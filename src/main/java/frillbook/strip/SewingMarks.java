@@ -1,6 +1,8 @@
 package frillbook.strip;
 
+import frillbook.brief.Brief;
 import frillbook.measure.Rounding;
+import frillbook.rows.GatherParts;
 import frillbook.rows.Rings;
 
 /**
@@ -8,18 +10,20 @@ import frillbook.rows.Rings;
  *
  * @param halfwayRing the ring after which the strip mark is read half-way: 6 of 11
  * @param halfwayMark strip used by the end of that ring
- * @param flatEighth between gathering marks on the strip
- * @param stitchedEighth between gathering marks along the sewn line
+ * @param gatherStart from the end of the strip to where its first part begins
+ * @param flatPart between gathering marks on the strip
  */
 public record SewingMarks(
-    int halfwayRing, double halfwayMark, double flatEighth, double stitchedEighth) {
+    int halfwayRing, double halfwayMark, double gatherStart, GatherParts parts, double flatPart) {
 
-  public static SewingMarks of(Rings rings, StripLength strip) {
+  public static SewingMarks of(Brief brief, Rings rings) {
     int half = Math.max(1, Rounding.up(rings.ringCount() / 2.0));
+    GatherParts parts = GatherParts.of(brief, rings);
     return new SewingMarks(
         half,
         rings.rings().get(half - 1).runningFlat(),
-        strip.flatLength() / 8,
-        rings.stitchedLength() / 8);
+        brief.frill().endAllowance() / 2,
+        parts,
+        parts.stitchedPart() * brief.frill().fullness());
   }
 }

@@ -1,6 +1,7 @@
 package frillbook.thread;
 
 import frillbook.brief.Brief;
+import frillbook.brief.EdgeFinish;
 import frillbook.brief.ThreadSpec;
 import frillbook.measure.Outline;
 import java.util.List;
@@ -21,14 +22,15 @@ public record Seam(SeamName seamName, double seamLength, double seamRatio, doubl
   /** Every seam in working order. */
   public static List<Seam> all(Brief brief, Sewing sewing) {
     ThreadSpec spec = brief.thread();
+    EdgeFinish edge = brief.frill().edgeFinish();
     double machine = spec.threadRatio();
     double flat = batch(brief, sewing.flatLength());
     double rows = batch(brief, sewing.stitchedLength());
     double around = batch(brief, Outline.around(brief.cushion().diameter()));
     return List.of(
-        of(SeamName.GATHERING, flat * spec.gatheringRows(), machine),
+        of(SeamName.GATHERING, flat * spec.gatheringRows(), spec.gatherThreadRatio()),
         of(SeamName.JOINS, joins(brief, sewing), machine),
-        of(SeamName.FREE_EDGE, brief.frill().edgeFinish().isSewn() ? flat : 0, machine),
+        of(SeamName.FREE_EDGE, edge.isSewn() ? flat : 0, spec.edgeThreadRatio(edge)),
         of(SeamName.ROWS, rows, machine),
         of(SeamName.TACKING, rows, spec.handThreadRatio()),
         of(SeamName.EDGE_SEAM, around, machine),

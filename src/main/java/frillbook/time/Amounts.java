@@ -5,23 +5,33 @@ package frillbook.time;
  *
  * @param strips cut
  * @param discs cut, back pieces and interfacing included
+ * @param fused pieces of interfacing
  * @param joins sewn
  * @param edgeMetres of free edge finished
- * @param gatherMetres of flat strip gathered
+ * @param flatMetres of joined strip pressed
+ * @param gatherMetres of gathering rows, each as long as the flat strip
+ * @param pullUpMetres of flat strip pulled up after it was gathered
  * @param rings marked
- * @param rowMetres of line the frill is sewn along
+ * @param rowMetres of line the frill is tacked and sewn along
+ * @param ends of the frill tucked in
+ * @param zips fitted
  * @param backPieces made up
  * @param seamMetres of edge seam
- * @param cushions filled and finished
+ * @param cushions filled, finished and packed
  */
 public record Amounts(
     int strips,
     int discs,
+    int fused,
     int joins,
     double edgeMetres,
+    double flatMetres,
     double gatherMetres,
+    double pullUpMetres,
     int rings,
     double rowMetres,
+    int ends,
+    int zips,
     int backPieces,
     double seamMetres,
     int cushions) {}

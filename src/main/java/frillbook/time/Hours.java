@@ -1,8 +1,9 @@
 package frillbook.time;
 
-import frillbook.brief.TimeSpec;
+import frillbook.brief.Brief;
 import frillbook.measure.Rounding;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How long the whole order takes.
@@ -13,20 +14,24 @@ import java.util.List;
  * @param leftMinutes beyond them, 0 to 59
  */
 public record Hours(
-    List<Task> tasks, double hoursTotal, int minutesTotal, int wholeHours, int leftMinutes) {
+    List<Task.Row> tasks, double hoursTotal, int minutesTotal, int wholeHours, int leftMinutes) {
 
   /** Minutes that {@code names} take, setting up left out. */
   public double work(TaskName... names) {
     List<TaskName> counted = List.of(names);
-    return tasks.stream()
+    return done(tasks)
         .filter(task -> counted.contains(task.taskName()))
         .mapToDouble(Task::taskWork)
         .sum();
   }
 
-  public static Hours of(TimeSpec times, Amounts amounts) {
-    List<Task> tasks = Task.all(times, amounts);
-    double sum = tasks.stream().mapToDouble(Task::taskMinutes).sum();
+  private static Stream<Task> done(List<Task.Row> tasks) {
+    return tasks.stream().flatMap(row -> row.task().stream());
+  }
+
+  public static Hours of(Brief brief, Amounts amounts) {
+    List<Task.Row> tasks = Task.all(brief, amounts);
+    double sum = done(tasks).mapToDouble(Task::taskMinutes).sum();
     int minutes = Math.toIntExact(Math.round(Rounding.settle(sum)));
     return new Hours(tasks, sum / 60, minutes, minutes / 60, minutes % 60);
   }

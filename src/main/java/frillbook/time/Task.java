@@ -1,8 +1,10 @@
 package frillbook.time;
 
+import frillbook.brief.Brief;
 import frillbook.brief.TaskSpec;
 import frillbook.brief.TimeSpec;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One task, for the whole order.
@@ -11,8 +13,7 @@ import java.util.List;
  * @param taskRate minutes for one of that
  * @param taskWork amount × rate
  * @param taskSetup minutes spent once
- * @param taskMinutes work and setup; a task with nothing to do takes no setup. Gathering 17 m at
- *     3.5 with 10 to set up takes 69.5
+ * @param taskMinutes work and setup. Gathering 34 m at 1.75 with 10 to set up takes 69.5
  */
 public record Task(
     TaskName taskName,
@@ -22,25 +23,48 @@ public record Task(
     double taskSetup,
     double taskMinutes) {
 
-  static Task of(TaskName name, double amount, TaskSpec spec) {
+  /**
+   * A line of the list of tasks.
+   *
+   * @param task empty where there is nothing to do
+   */
+  public record Row(Optional<Task> task) {}
+
+  static Row row(TaskName name, double amount, TaskSpec spec) {
     double work = amount * spec.rate();
-    double setup = amount > 0 ? spec.setup() : 0;
-    return new Task(name, amount, spec.rate(), work, spec.setup(), work + setup);
+    Task task = new Task(name, amount, spec.rate(), work, spec.setup(), work + spec.setup());
+    return new Row(Optional.of(task).filter(some -> amount > 0));
+  }
+
+  private static Row row(TaskName name, double amount, double rate) {
+    return row(name, amount, new TaskSpec(rate, 0));
   }
 
   /** Every task in working order. */
-  static List<Task> all(TimeSpec times, Amounts amounts) {
+  static List<Row> all(Brief brief, Amounts amounts) {
+    TimeSpec times = brief.times();
+    TimeSpec.Rates rates = times.rates();
+    TaskSpec gather = times.gatherBy(brief.thread().gatherBy());
     return List.of(
-        of(TaskName.CUT_STRIPS, amounts.strips(), times.cutStrips()),
-        of(TaskName.CUT_DISCS, amounts.discs(), times.cutDiscs()),
-        of(TaskName.JOIN_STRIPS, amounts.joins(), times.joinStrips()),
-        of(TaskName.FINISH_EDGE, amounts.edgeMetres(), times.finishEdge()),
-        of(TaskName.GATHER, amounts.gatherMetres(), times.gather()),
-        of(TaskName.MARK_RINGS, amounts.rings(), times.markRings()),
-        of(TaskName.SEW_ROWS, amounts.rowMetres(), times.sewRows()),
-        of(TaskName.MAKE_BACK, amounts.backPieces(), times.makeBack()),
-        of(TaskName.CLOSE_EDGE, amounts.seamMetres(), times.closeEdge()),
-        of(TaskName.FILL_CLOSE, amounts.cushions(), times.fillClose()),
-        of(TaskName.FINISH_OFF, amounts.cushions(), times.finishOff()));
+        row(TaskName.TALK, 1, rates.talkRate()),
+        row(TaskName.SAMPLE, 1, rates.sampleRate()),
+        row(TaskName.CUT_STRIPS, amounts.strips(), times.cutStrips()),
+        row(TaskName.CUT_DISCS, amounts.discs(), times.cutDiscs()),
+        row(TaskName.FUSE, amounts.fused(), rates.fuseRate()),
+        row(TaskName.JOIN_STRIPS, amounts.joins(), times.joinStrips()),
+        row(TaskName.FINISH_EDGE, amounts.edgeMetres(), times.finishEdge()),
+        row(TaskName.PRESS_STRIP, amounts.flatMetres(), rates.pressStripRate()),
+        row(TaskName.GATHER, amounts.gatherMetres(), gather),
+        row(TaskName.PULL_UP, amounts.pullUpMetres(), rates.pullUpRate()),
+        row(TaskName.MARK_RINGS, amounts.rings(), times.markRings()),
+        row(TaskName.TACK, amounts.rowMetres(), rates.tackRate()),
+        row(TaskName.SEW_ROWS, amounts.rowMetres(), times.sewRows()),
+        row(TaskName.TUCK_ENDS, amounts.ends(), rates.tuckEndsRate()),
+        row(TaskName.FIT_ZIP, amounts.zips(), rates.fitZipRate()),
+        row(TaskName.MAKE_BACK, amounts.backPieces(), times.makeBack()),
+        row(TaskName.CLOSE_EDGE, amounts.seamMetres(), times.closeEdge()),
+        row(TaskName.FILL_CLOSE, amounts.cushions(), times.fillClose()),
+        row(TaskName.FINISH_OFF, amounts.cushions(), times.finishOff()),
+        row(TaskName.PACK, amounts.cushions(), rates.packRate()));
   }
 }

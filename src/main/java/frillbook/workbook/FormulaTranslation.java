@@ -143,14 +143,26 @@ public final class FormulaTranslation {
         : new CellReference(row.sheetRow(), column, false, true).formatAsString();
   }
 
-  /** A row's condition, the first column's own formula in place of its cell. */
+  /**
+   * A row's condition: in place of its first cell stands that one's formula, and where the rows
+   * have names, so does any other's, since a blank row has blank cells.
+   */
   private String condition(FormulaText show, Row row, String first) {
-    String name = row.table().columns().get(0).name();
     return show.render(
         token ->
-            token.kind() == FormulaToken.Kind.CELL && token.word().equals(name)
-                ? "(" + first + ")"
+            token.kind() == FormulaToken.Kind.CELL
+                ? inPlace(token, row, first)
                 : token(token, Optional.of(row)));
+  }
+
+  private String inPlace(FormulaToken token, Row row, String first) {
+    int column = row.table().indexOf(token.word());
+    if (column == 0) {
+      return "(" + first + ")";
+    }
+    return row.table().named().isEmpty()
+        ? token(token, Optional.of(row))
+        : "(" + render(row.table().columns().get(column).formula(row.number()), row) + ")";
   }
 
   private static String guarded(Optional<String> guard, String formula, String otherwise) {

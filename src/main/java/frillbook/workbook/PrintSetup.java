@@ -68,7 +68,7 @@ final class PrintSetup {
   private static void repeatHead(Page page, SheetPlaces places) {
     List<SheetPlaces.Placed> tables =
         places.entries(page.template()).stream().filter(each -> isTable(each.entry())).toList();
-    if (tables.size() == 1) {
+    if (tables.size() == 1 && !inputsBelow(page, places, tables.get(0).row())) {
       int first = firstHeadRow(tables.get(0));
       int last = lastHeadRow(tables.get(0));
       page.sheet().setRepeatingRows(new CellRangeAddress(first, last, -1, -1));
@@ -76,6 +76,11 @@ final class PrintSetup {
         page.sheet().createFreezePane(0, last + 1);
       }
     }
+  }
+
+  private static boolean inputsBelow(Page page, SheetPlaces places, int table) {
+    return places.entries(page.template()).stream()
+        .anyMatch(each -> each.entry() instanceof InputTemplate && each.row() > table);
   }
 
   private static boolean isTable(RowTemplate entry) {

@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.Filled;
 import frillbook.cutting.ShortStrips;
 import frillbook.cutting.ShortStrips.Strip;
@@ -9,7 +10,6 @@ import frillbook.plan.JoinsOnPaper.Shown;
 import frillbook.rows.Ring;
 import frillbook.rows.Rings;
 import frillbook.strip.SewingMarks;
-import frillbook.strip.StripLength;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,7 +70,11 @@ class OnPaperTest {
     assertEquals(1, ShortStrips.all(lengths(6)).size());
   }
 
-  /** Of seven rings the fourth; an eighth of 560 is 70, of 224 it is 28. */
+  /**
+   * Of seven rings the fourth; 224 in parts of 12 at most are 19 of 11.789474, on a strip twice as
+   * long 23.578947, which begins after half of the 1 for its ends: mark i of n = 1/2 + i × 448 ÷
+   * 19.
+   */
   @Test
   void theMarkIsReadAfterHalfTheRings() {
     List<Ring> seven =
@@ -79,7 +83,12 @@ class OnPaperTest {
             .toList();
     Rings rings =
         Filled.of(Rings.class, Map.of("ringCount", 7, "stitchedLength", 224.0, "rings", seven));
-    assertEquals(
-        new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560, 560)));
+    SewingMarks marks = SewingMarks.of(Briefs.inch().with("fullness", 2).brief(), rings);
+    assertEquals(4, marks.halfwayRing());
+    assertEquals(320, marks.halfwayMark());
+    assertEquals(.5, marks.gatherStart());
+    assertEquals(19, marks.parts().gatherParts());
+    assertEquals(11.789474, marks.parts().stitchedPart(), 5e-7);
+    assertEquals(23.578947, marks.flatPart(), 5e-7);
   }
 }

@@ -30,11 +30,11 @@ class PlanNamesTest {
   @CsvSource({
     "fill_weight, 292.445808",
     "thread_length, 430.545847",
-    "hours_total, 11.182253",
-    "cost_total, 273.15",
-    "price_each, 142.20",
-    "price_total, 426.60",
-    "lowest_price, 109.26",
+    "hours_total, 13.929654",
+    "cost_total, 320.54",
+    "price_each, 166.80",
+    "price_total, 500.40",
+    "lowest_price, 128.22",
     "finished_weight, 233.143555",
     "frill_used_length, 188.388667",
     "two_order_flat, 5668.506654",
@@ -52,8 +52,8 @@ class PlanNamesTest {
   @CsvSource({
     "seam_thread, 5, 22.650027", // tacking, 18.875022 × 1.2
     "material_charged, 1, 25.12",
-    "task_minutes, 1, 46",
-    "choice_price_total, 3, 381.60"
+    "task_minutes, 3, 46",
+    "choice_price_total, 3, 451.80"
   })
   void aRowOfATableHasItsFigure(String name, int row, double figure) {
     assertEquals(figure, (Double) bias.columns().get(name).get(row - 1), 6e-7, name);

@@ -30,28 +30,37 @@ class PricedBiasOrderTest {
   /** Amounts as {@link WashedBiasOrderTest} has them, times the minutes for one, and the set-up. */
   @ParameterizedTest
   @CsvSource({
+    "talk, 15",
+    "sample, 25",
     "cut_strips, 46", // 24 × 1.5 + 10
     "cut_discs, 68", // 21 × 3 + 5
+    "fuse, 12", // 6 × 2
     "join_strips, 90", // 21 × 4 + 6
     "finish_edge, 44.810044", // 37.810044 × 1 + 7
-    "gather, 143.335155", // 37.810044 × 3.5 + 11
+    "press_strip, 15.124018", // 37.810044 × 0.4
+    "gather, 48.810044", // 75.620089 × 0.5 + 11
+    "pull_up, 75.620089", // 37.810044 × 2
     "mark_rings, 19", // 30 × 0.5 + 4
+    "tack, 56.625067", // 18.875022 × 3
     "sew_rows, 125.250133", // 18.875022 × 6 + 12
+    "tuck_ends, 9", // 6 × 1.5
+    "fit_zip, 30", // 3 × 10
     "make_back, 38", // 6 × 5 + 8
     "close_edge, 10.539822", // 3.769911 × 2 + 3
     "fill_close, 54", // 3 × 15 + 9
-    "finish_off, 32" // 3 × 10 + 2
+    "finish_off, 32", // 3 × 10 + 2
+    "pack, 21" // 3 × 7
   })
   void everyTaskTakesItsOwnMinutes(String name, double minutes) {
     assertEquals(minutes, WorkedOrders.task(work, name).taskMinutes(), 6e-7);
   }
 
-  /** The sum of those: 670.935155 minutes. */
+  /** The sum of those: 835.779217 minutes. */
   @Test
-  void theyAddUpToElevenHoursAndElevenMinutes() {
-    assertEquals(11.182253, work.costing().hours().hoursTotal(), 5e-7);
-    assertEquals(11, work.costing().hours().wholeHours());
-    assertEquals(11, work.costing().hours().leftMinutes());
+  void theyAddUpToThirteenHoursAndFiftySixMinutes() {
+    assertEquals(13.929654, work.costing().hours().hoursTotal(), 5e-7);
+    assertEquals(13, work.costing().hours().wholeHours());
+    assertEquals(56, work.costing().hours().leftMinutes());
   }
 
   /**
@@ -81,55 +90,55 @@ class PricedBiasOrderTest {
     return work.costing().bill().orElseThrow().asking().orElseThrow();
   }
 
-  /** 69.79 of material; 11.182253 × 15 = 167.73 wages; 15 % of both 35.63. */
+  /** 69.79 of material; 13.929654 × 15 = 208.94 wages; 15 % of both 41.81. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
     Costs costs = work.costing().bill().orElseThrow().costs();
     assertEquals(69.79, work.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
-    assertEquals(167.73, costs.labourTotal(), 1e-9);
-    assertEquals(35.63, costs.overheadTotal(), 1e-9);
-    assertEquals(273.15, costs.costTotal(), 1e-9);
+    assertEquals(208.94, costs.labourTotal(), 1e-9);
+    assertEquals(41.81, costs.overheadTotal(), 1e-9);
+    assertEquals(320.54, costs.costTotal(), 1e-9);
   }
 
-  /** 95.25 of material and the same wages; 15 % of both 39.45. */
+  /** 95.25 of material and the same wages; 15 % of both 45.63. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
     assertEquals(95.25, asBought.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
-    assertEquals(302.43, asBought.costing().bill().orElseThrow().costs().costTotal(), 1e-9);
+    assertEquals(349.82, asBought.costing().bill().orElseThrow().costs().costTotal(), 1e-9);
   }
 
-  /** 273.15 × 1.3 ÷ 3 = 118.37, by half euros 118.50; a fifth of it tax. */
+  /** 320.54 × 1.3 ÷ 3 = 138.90, by half euros 139; a fifth of it tax. */
   @Test
   void thePriceOfOneIsTidyBeforeTax() {
     Price price = asking().price();
-    assertEquals(355.095, price.wantedNet(), 1e-9);
-    assertEquals(118.50, price.netEach(), 1e-9);
-    assertEquals(23.70, price.taxEach(), 1e-9);
-    assertEquals(142.20, price.priceEach(), 1e-9);
+    assertEquals(416.702, price.wantedNet(), 1e-9);
+    assertEquals(139, price.netEach(), 1e-9);
+    assertEquals(27.80, price.taxEach(), 1e-9);
+    assertEquals(166.80, price.priceEach(), 1e-9);
   }
 
-  /** Three of them; 355.50 − 273.15 = 82.35 profit; 426.60 ÷ 4 beforehand. */
+  /** Three of them; 417 − 320.54 = 96.46 profit; 500.40 ÷ 4 beforehand. */
   @Test
   void thePriceOfAllIsThreeTimesThat() {
     Price price = asking().price();
-    assertEquals(355.50, price.netTotal(), 1e-9);
-    assertEquals(71.10, price.taxTotal(), 1e-9);
-    assertEquals(426.60, price.priceTotal(), 1e-9);
-    assertEquals(82.35, price.profitTotal(), 1e-9);
-    assertEquals(106.65, price.deposit(), 1e-9);
-    assertEquals(319.95, price.balance(), 1e-9);
+    assertEquals(417, price.netTotal(), 1e-9);
+    assertEquals(83.40, price.taxTotal(), 1e-9);
+    assertEquals(500.40, price.priceTotal(), 1e-9);
+    assertEquals(96.46, price.profitTotal(), 1e-9);
+    assertEquals(125.10, price.deposit(), 1e-9);
+    assertEquals(375.30, price.balance(), 1e-9);
   }
 
   /**
-   * 273.15 ÷ 3 = 91.05 and a fifth. An hour is left (355.50 − 69.79 − 35.63) ÷ 11.182253 = 22.36,
-   * of the offer, 3 × 100 before tax, (300 − 105.42) ÷ 11.182253 = 17.40.
+   * 320.54 ÷ 3 = 106.846667, so 106.85, and a fifth. An hour is left (417 − 69.79 − 41.81) ÷
+   * 13.929654 = 21.92445, of the offer, 3 × 100 before tax, (300 − 111.60) ÷ 13.929654 = 13.53.
    */
   @Test
   void theMakerCanComeDownToTheCost() {
     Bargain bargain = work.costing().bill().orElseThrow().bargain();
-    assertEquals(91.05, bargain.lowestNet(), 1e-9);
-    assertEquals(109.26, bargain.lowestPrice(), 1e-9);
-    assertEquals(22.3640, asking().earning().hourlyLeft(), 5e-5);
-    assertEquals(17.4008, bargain.offerHourly(), 5e-5);
+    assertEquals(106.85, bargain.lowestNet(), 1e-9);
+    assertEquals(128.22, bargain.lowestPrice(), 1e-9);
+    assertEquals(21.92445, asking().earning().hourlyLeft(), 5e-6);
+    assertEquals(13.5251, bargain.offerHourly(), 5e-5);
   }
 }

@@ -95,22 +95,32 @@ class WashedBiasOrderTest {
 
   /**
    * Discs cut: 3 bases, 3 × 2 halves of backs, 3 × 2 matching discs, 3 × 2 of interfacing make 21.
-   * Rings: 3 × 10. In metres: the flat strips 37.810044 hemmed and gathered, the rows 3 × 6.291674
-   * = 18.875022, the edge seam 3 × π × 0.40 = 3.769911.
+   * Rings: 3 × 10. Each spiral has two ends. In metres: the flat strips 37.810044 hemmed, pressed
+   * and pulled up, twice that gathered, the rows 3 × 6.291674 = 18.875022, the edge seam 3 × π ×
+   * 0.40 = 3.769911.
    */
   @ParameterizedTest
   @CsvSource({
+    "talk, 1",
+    "sample, 1",
     "cut_strips, 24",
     "cut_discs, 21",
+    "fuse, 6",
     "join_strips, 21",
     "finish_edge, 37.810044",
-    "gather, 37.810044",
+    "press_strip, 37.810044",
+    "gather, 75.620089",
+    "pull_up, 37.810044",
     "mark_rings, 30",
+    "tack, 18.875022",
     "sew_rows, 18.875022",
+    "tuck_ends, 6",
+    "fit_zip, 3",
     "make_back, 6",
     "close_edge, 3.769911",
     "fill_close, 3",
-    "finish_off, 3"
+    "finish_off, 3",
+    "pack, 3"
   })
   void everyTaskIsDrivenByTheWholeOrder(String name, double amount) {
     assertEquals(amount, WorkedOrders.task(work, name).taskAmount(), 5e-7);
@@ -132,6 +142,20 @@ class WashedBiasOrderTest {
   })
   void everySeamIsThatOfTheWholeOrder(String name, double metres) {
     assertEquals(metres, WorkedOrders.seam(work, name).seamLength(), 5e-7);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "gathering, 189.050222", // 75.620089 × 2.5
+    "joins, 5.25", // 2.1 × 2.5
+    "free_edge, 94.525111", // 37.810044 × 2.5
+    "rows, 47.187555", // 18.875022 × 2.5
+    "tacking, 22.650027", // 18.875022 × 1.2
+    "edge_seam, 9.424778", // 3.769911 × 2.5
+    "back, 6.3" // 2.52 × 2.5
+  })
+  void everySeamTakesItsOwnThread(String name, double metres) {
+    assertEquals(metres, WorkedOrders.seam(work, name).seamThread(), 6e-7);
   }
 
   /**

@@ -61,6 +61,27 @@ class NamedRowsTest {
     assertEquals("share", NamedRow.column("share.sea"));
   }
 
+  /** The condition takes the formula of the column, whose cell is blank in a blank row. */
+  @Test
+  void aRowMayBeShownByWhatStandsInIt() {
+    assertEquals(List.of(), mistakes("table: shares", "table: shares\n    show: \"[share]>2\""));
+  }
+
+  @Test
+  void aRowShownByWhatNeedsItsOwnCellsIsACircle() {
+    String shown = ROWS.replace("table: shares", "table: shares\n    show: \"[share]>2\"");
+    List<String> mistakes =
+        Written.mistakes(
+            shown
+                .replace("1+2", "\"[other]+2\"")
+                .replace(
+                    "- {column: twice",
+                    "- {column: other, label: O, unit: \"-\", format: number, formula: \"1\", note: N.}\n      - {column: twice"));
+    assertEquals(1, mistakes.size(), mistakes::toString);
+    assertTrue(
+        mistakes.get(0).contains("a circle: part needs other needs part"), mistakes::toString);
+  }
+
   @Test
   void aRowThatLacksAFormulaIsTold() {
     assertEquals(

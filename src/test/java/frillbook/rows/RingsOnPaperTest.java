@@ -2,6 +2,7 @@ package frillbook.rows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.Filled;
 import frillbook.rows.RingsOnPaper.RingOnPaper;
 import java.util.List;
@@ -13,7 +14,11 @@ import org.junit.jupiter.api.Test;
 class RingsOnPaperTest {
   private static RingsOnPaper of(int count) {
     List<Ring> rings = IntStream.rangeClosed(1, count).mapToObj(RingsOnPaperTest::ring).toList();
-    return RingsOnPaper.of(Filled.of(Rings.class, Map.of("ringCount", count, "rings", rings)));
+    return RingsOnPaper.of(
+        Briefs.inch().with("gather_section", 1).brief(),
+        Filled.of(
+            Rings.class,
+            Map.of("ringCount", count, "stitchedLength", 2.0 * count, "rings", rings)));
   }
 
   private static Ring ring(int n) {
@@ -31,6 +36,7 @@ class RingsOnPaperTest {
     return of(count).ringsOnPaper().stream().map(RingOnPaper::paperRing).toList();
   }
 
+  /** Pulled up inch by inch; the second ends at 4 and is 2 long. */
   @Test
   void aRingOnPaperHasTheFiguresOfTheRing() {
     RingOnPaper second = of(3).ringsOnPaper().get(1);
@@ -39,6 +45,7 @@ class RingsOnPaperTest {
     assertEquals(2, second.paperLength());
     assertEquals(4, second.paperStitched());
     assertEquals(6, second.paperMark());
+    assertEquals(2, second.paperMarks());
   }
 
   @Test

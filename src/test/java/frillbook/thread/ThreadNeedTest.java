@@ -1,12 +1,14 @@
 package frillbook.thread;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** 600 in sewn, a strip of 1500 in with 20 joins of 2 1/4 in, a back of 19 in. */
 class ThreadNeedTest {
@@ -42,6 +44,56 @@ class ThreadNeedTest {
     Seam seam = Seam.of(SeamName.JOINS, 1.17, (9 + 8) / 3.0);
     assertEquals(6.63, seam.seamThread(), .005);
     assertEquals(7.62, ThreadNeed.withWaste(List.of(seam), .15), .005);
+  }
+
+  /** 3 + 4S(W + T): three-thread overlock, type 504, as garment makers teach it. */
+  private static double overlocked(double stitches, double wide, double thick) {
+    return 3 + 4 * stitches * (wide + thick);
+  }
+
+  /**
+   * Type 504, 10 stitches an inch, 1/4 in wide over .05 in of cloth: 15 in an inch (a teaching
+   * page, weak). 1500 in of edge take 22 500.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"overlocked", "rolled"})
+  void anOverlockedEdgeTakesTheThreadOfItsStitch(String finish) {
+    assertEquals(15, overlocked(10, .25, .05), 1e-9);
+    Briefs briefs = Briefs.inch().with("edge_finish", finish).with("edge_thread_ratio", 15);
+    Seam edge = seam(SeamName.FREE_EDGE, briefs);
+    assertEquals(22_500 * METRES_PER_INCH, edge.seamThread(), 1e-9);
+  }
+
+  /**
+   * The same at the presets' stitch of 2.5 mm, 5 mm wide over 0.3 mm of fabric: 11.48, and within
+   * the 8 to 15 of narrow to wide edges.
+   */
+  @Test
+  void theUsualOverlockedEdgeTakesAboutTwelveTimes() {
+    double preset = Briefs.inch().brief().thread().edgeThreadRatio();
+    assertEquals(overlocked(1 / 2.5, 5, .3), preset, .6);
+    assertTrue(preset >= 8 && preset <= 15, () -> preset + " times");
+  }
+
+  /**
+   * A narrow hem is lockstitch, type 301: 2 + 2TS, at 10 stitches an inch through .01 in 2.20 (a
+   * teaching page, weak); 1500 in of hem take 3300.
+   */
+  @Test
+  void aHemTakesTheThreadOfASeam() {
+    Briefs briefs = Briefs.inch().with("edge_finish", "narrow_hem").with("thread_ratio", 2.2);
+    Seam edge = seam(SeamName.FREE_EDGE, briefs);
+    assertEquals(2 + 2 * .01 * 10, edge.seamRatio(), 1e-9);
+    assertEquals(3300 * METRES_PER_INCH, edge.seamThread(), 1e-9);
+  }
+
+  /** By hand: 1500 in for each row; by machine 2.5 times that, a running stitch 1.2 times. */
+  @ParameterizedTest
+  @CsvSource({"1,machine,3750", "2,machine,7500", "4,machine,15000", "2,hand,3600"})
+  void everyGatheringRowTakesThread(int rows, String by, double inches) {
+    Seam gathering =
+        seam(SeamName.GATHERING, Briefs.inch().with("gathering_rows", rows).with("gather_by", by));
+    assertEquals(inches * METRES_PER_INCH, gathering.seamThread(), 1e-9);
   }
 
   /** Computed, exact inch: 25.4 ÷ 2.5 and 25.4 ÷ 4. */
