@@ -22,10 +22,4 @@ public record BaseSpec(
     BackStyle backStyle,
     double zipSeam,
     double backOverlap,
-    double backHem) {
-
-  /** Discs of {@code fabric} laid over the base and the back of one cushion. */
-  public int matchingDiscsOf(MatchingDiscFabric fabric) {
-    return fabric == matchingDiscFabric ? matchingDiscs + backMatchingDiscs : 0;
-  }
-}
+    double backHem) {}

@@ -1,20 +1,22 @@
 package frillbook.plan;
 
+import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
 import frillbook.brief.Interfaced;
+import frillbook.brief.MatchingDiscFabric;
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
 import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
- * Whether the parts of a sound brief go together. All but {@code rowsCoverBase} must hold before
- * there is a plan.
+ * Whether the parts of a sound brief go together. Where no ring fits, strips do not fit, the order
+ * is too large or the profit is no possible one, something cannot be planned; the others ask for a
+ * second look.
  *
  * @param rowsFit at least one ring lies between centre gap and edge clearance
- * @param discFitsFabric a matching disc fits the frill fabric's usable width
- * @param stripsFitFabric strips fit it in the chosen grain, as far as matching discs let them be
- *     tried
+ * @param discFitsFabric a matching disc meant to be of frill fabric fits its usable width
+ * @param stripsFitFabric strips fit it in the chosen grain
  * @param baseFitsFabric bases and backs fit the width of theirs
  * @param orderIsWorkable the order is small enough for the search of a length to find it
  * @param interfacingFits interfacing is as wide as a base, where there is any
@@ -44,30 +46,31 @@ public record Checks(
 
   static Checks of(Brief brief, Sizes sizes) {
     boolean rows = sizes.rows().leaveRoomFor(brief.cushion());
-    boolean disc = discFits(sizes);
-    boolean strips = !disc || sizes.starts().of(brief.fabric().grain()).can();
-    boolean base = baseFits(sizes);
+    boolean disc = discFits(brief.base(), sizes);
+    boolean strips = sizes.starts().of(brief.fabric().grain()).can();
+    boolean base = sizes.baseWidth().baseWidths() == 1;
     boolean workable = workable(brief, sizes);
     boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
     boolean interfacing = interfacingFits(brief, sizes);
     boolean margin = marginIsPossible(brief.money());
-    boolean plan = rows && disc && strips && base && workable && interfacing && margin;
+    boolean plan = rows && strips && workable && margin;
     return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
   }
 
   /** Whether the frill fabric can be laid out, the rows left out of account. */
   boolean fabricFits() {
-    return discFitsFabric && stripsFitFabric && orderIsWorkable;
+    return stripsFitFabric && orderIsWorkable;
   }
 
-  private static boolean discFits(Sizes sizes) {
-    return sizes.discs().matchingDiscCount() == 0
-        || Rounding.settle(sizes.usableWidth() - sizes.discs().baseCutDiameter()) >= 0;
+  /** Discs that are too wide for the frill fabric are counted among those of the base fabric. */
+  private static boolean discFits(BaseSpec base, Sizes sizes) {
+    return base.matchingDiscFabric() == MatchingDiscFabric.BASE
+        || sizes.discs().baseMatchingCount() == 0;
   }
 
-  private static boolean baseFits(Sizes sizes) {
-    double widest = Math.max(sizes.discs().baseCutDiameter(), sizes.discs().backCutDiameter());
-    return Rounding.settle(sizes.baseUsableWidth() - widest) >= 0;
+  /** Whether a plan that can be made wants no second look for these. */
+  boolean areFine() {
+    return discFitsFabric && baseFitsFabric && interfacingFits && rowsCoverBase;
   }
 
   private static boolean interfacingFits(Brief brief, Sizes sizes) {

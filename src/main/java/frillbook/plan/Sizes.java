@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
+import frillbook.discs.BaseWidth;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainStarts;
@@ -15,7 +16,6 @@ import frillbook.strip.StripSizes;
  * @param usableWidth of the frill fabric, between selvages, after washing
  * @param usableShare of a bought length left after washing
  * @param isWashed whether the fabric is meant to shrink before it is cut
- * @param baseUsableWidth of the fabric for bases and backs
  * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
  * @param cutLineStep distance of bias cut lines along the fabric's edge
  * @param grainNo 1 across, 2 along, 3 bias
@@ -34,7 +34,7 @@ public record Sizes(
     double usableWidth,
     double usableShare,
     boolean isWashed,
-    double baseUsableWidth,
+    BaseWidth baseWidth,
     double joinGain,
     double cutLineStep,
     int grainNo,
@@ -61,7 +61,7 @@ public record Sizes(
         fabric.usableWidth(),
         fabric.usableShare(),
         brief.fabric().washShrinkLength() + brief.fabric().washShrinkWidth() > 0,
-        sized.baseFabric().usableWidth(),
+        sized.baseWidth(),
         cutting.join(grain).gain(),
         cutting.bias().lineStep(),
         grain.ordinal() + 1,

@@ -40,10 +40,10 @@ class PricedBiasChoicesTest {
     assertEquals(1260.334812, own.choiceFlat(), 5e-7);
     assertEquals(430.545847, own.choiceThread(), 1e-6);
     assertEquals(11.182253, own.choiceHours(), 5e-7);
-    assertEquals(25.12, own.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(5.38, own.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(69.79, own.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(273.15, own.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(25.12, own.cost().frillCost(), 1e-9);
+    assertEquals(5.38, own.cost().threadCost(), 1e-9);
+    assertEquals(69.79, own.cost().materials(), 1e-9);
+    assertEquals(273.15, own.cost().cost(), 1e-9);
     assertEquals(426.60, own.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
@@ -85,11 +85,11 @@ class PricedBiasChoicesTest {
   @Test
   void aFullerFrillCostsMore() {
     ChoiceRow.Figures fuller = figures(2);
-    assertEquals(33.44, fuller.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(7.46, fuller.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(80.19, fuller.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(203.72, fuller.cost().orElseThrow().labour(), 1e-9);
-    assertEquals(326.50, fuller.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(33.44, fuller.cost().frillCost(), 1e-9);
+    assertEquals(7.46, fuller.cost().threadCost(), 1e-9);
+    assertEquals(80.19, fuller.cost().materials(), 1e-9);
+    assertEquals(203.72, fuller.cost().labour(), 1e-9);
+    assertEquals(326.50, fuller.cost().cost(), 1e-9);
     assertEquals(141.50, fuller.asked().orElseThrow().choiceNetEach(), 1e-9);
     assertEquals(169.80, fuller.asked().orElseThrow().choicePriceEach(), 1e-9);
     assertEquals(509.40, fuller.asked().orElseThrow().choicePriceTotal(), 1e-9);
@@ -157,11 +157,11 @@ class PricedBiasChoicesTest {
   @Test
   void ringsFurtherApartCostLess() {
     ChoiceRow.Figures wider = figures(3);
-    assertEquals(21.80, wider.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(4.36, wider.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(65.45, wider.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(146.99, wider.cost().orElseThrow().labour(), 1e-9);
-    assertEquals(244.31, wider.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(21.80, wider.cost().frillCost(), 1e-9);
+    assertEquals(4.36, wider.cost().threadCost(), 1e-9);
+    assertEquals(65.45, wider.cost().materials(), 1e-9);
+    assertEquals(146.99, wider.cost().labour(), 1e-9);
+    assertEquals(244.31, wider.cost().cost(), 1e-9);
     assertEquals(106, wider.asked().orElseThrow().choiceNetEach(), 1e-9);
     assertEquals(127.20, wider.asked().orElseThrow().choicePriceEach(), 1e-9);
     assertEquals(381.60, wider.asked().orElseThrow().choicePriceTotal(), 1e-9);
@@ -172,8 +172,8 @@ class PricedBiasChoicesTest {
   void whatIsBoughtForALookIsWhole() {
     List<ChoiceRow> rows = WorkedOrders.work(ORDER.with("charge_as", "bought")).costing().choices();
     ChoiceRow.Figures wider = rows.get(2).figures().orElseThrow();
-    assertEquals(36, wider.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(5, wider.cost().orElseThrow().threadCost(), 1e-9);
+    assertEquals(36, wider.cost().frillCost(), 1e-9);
+    assertEquals(5, wider.cost().threadCost(), 1e-9);
   }
 
   /** A frill of 3.4 over rows 2 and 2.5 apart. */
@@ -190,7 +190,7 @@ class PricedBiasChoicesTest {
   @Test
   void aClientIsShownWordsRingsAndPrices() {
     Briefs unsaid = ORDER.with("choice_three_words", "").with("choice_two_words", "fuller");
-    Bill bill = WorkedOrders.work(unsaid).costing().bill().orElseThrow();
+    Bill bill = WorkedOrders.work(unsaid).costing().bill();
     List<ClientChoice> shown = bill.asking().orElseThrow().clientChoices();
     assertEquals("2 – fuller", shown.get(1).clientChoice());
     assertEquals("3", shown.get(2).clientChoice());

@@ -78,14 +78,14 @@ class PricedBiasOrderTest {
   }
 
   private Asking asking() {
-    return work.costing().bill().orElseThrow().asking().orElseThrow();
+    return work.costing().bill().asking().orElseThrow();
   }
 
   /** 69.79 of material; 11.182253 × 15 = 167.73 wages; 15 % of both 35.63. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
-    Costs costs = work.costing().bill().orElseThrow().costs();
-    assertEquals(69.79, work.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
+    Costs costs = work.costing().bill().costs();
+    assertEquals(69.79, work.costing().bill().materials().materialsTotal(), 1e-9);
     assertEquals(167.73, costs.labourTotal(), 1e-9);
     assertEquals(35.63, costs.overheadTotal(), 1e-9);
     assertEquals(273.15, costs.costTotal(), 1e-9);
@@ -94,8 +94,8 @@ class PricedBiasOrderTest {
   /** 95.25 of material and the same wages; 15 % of both 39.45. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
-    assertEquals(95.25, asBought.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
-    assertEquals(302.43, asBought.costing().bill().orElseThrow().costs().costTotal(), 1e-9);
+    assertEquals(95.25, asBought.costing().bill().materials().materialsTotal(), 1e-9);
+    assertEquals(302.43, asBought.costing().bill().costs().costTotal(), 1e-9);
   }
 
   /** 273.15 × 1.3 ÷ 3 = 118.37, by half euros 118.50; a fifth of it tax. */
@@ -126,7 +126,7 @@ class PricedBiasOrderTest {
    */
   @Test
   void theMakerCanComeDownToTheCost() {
-    Bargain bargain = work.costing().bill().orElseThrow().bargain();
+    Bargain bargain = work.costing().bill().bargain();
     assertEquals(91.05, bargain.lowestNet(), 1e-9);
     assertEquals(109.26, bargain.lowestPrice(), 1e-9);
     assertEquals(22.3640, asking().earning().hourlyLeft(), 5e-5);
