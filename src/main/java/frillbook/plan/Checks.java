@@ -2,10 +2,14 @@ package frillbook.plan;
 
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
+import frillbook.brief.EdgeFinish;
+import frillbook.brief.FrillSpec;
+import frillbook.brief.Grain;
 import frillbook.brief.Interfaced;
 import frillbook.brief.MatchingDiscFabric;
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
+import frillbook.measure.LengthUnit;
 import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
@@ -21,8 +25,12 @@ import frillbook.measure.Rounding;
  * @param orderIsWorkable the order is small enough for the search of a length to find it
  * @param interfacingFits interfacing is as wide as a base, where there is any
  * @param marginIsPossible a profit reckoned as a margin is at most 95 % of the price
- * @param rowsCoverBase the frill is at least one and a half times the spacing high, so that the
- *     base does not show (common practice, no source)
+ * @param ringsClearInset no raw edge of the gathers reaches the row before
+ * @param ringsHaveRoom a presser foot finds room beside it, and the gathers are no thicker than
+ *     rings are apart
+ * @param edgeHolds no free edge is raw on straight grain, where it frays
+ * @param rowsCoverBase from the second ring on the frill reaches the next ring, so that the base
+ *     does not show
  * @param planOk whether there is a plan
  */
 public record Checks(
@@ -34,12 +42,13 @@ public record Checks(
     boolean orderIsWorkable,
     boolean interfacingFits,
     boolean marginIsPossible,
+    boolean ringsClearInset,
+    boolean ringsHaveRoom,
+    boolean edgeHolds,
     boolean rowsCoverBase,
     boolean planOk) {
   /** Buy steps the bare strips may fill; the search tries ten times as many. */
   private static final double MOST_STEPS = 10_000;
-
-  private static final double LEAST_COVER = 1.5;
 
   /** A margin of 100 % would ask a price without end. */
   private static final double MOST_MARGIN = .95;
@@ -50,16 +59,32 @@ public record Checks(
     boolean strips = sizes.starts().of(brief.fabric().grain()).can();
     boolean base = sizes.baseWidth().baseWidths() == 1;
     boolean workable = workable(brief, sizes);
-    boolean covers = Rounding.settle(sizes.strip().coverRatio() - LEAST_COVER) >= 0;
+    boolean clear = clearance(brief) > 0;
+    boolean roomy = clearance(brief) >= footRoom(brief.unit()) && !isBulky(brief, sizes);
+    boolean holds = brief.fabric().grain() == Grain.BIAS || !isRaw(brief.frill());
+    boolean covers = !rows || sizes.cover().covers(brief.cushion(), sizes.rows());
     boolean interfacing = interfacingFits(brief, sizes);
     boolean margin = marginIsPossible(brief.money());
-    boolean plan = rows && strips && workable && margin;
-    return new Checks(true, rows, disc, strips, base, workable, interfacing, margin, covers, plan);
+    boolean plan = rows && clear && strips && workable && margin;
+    return new Checks(
+        true,
+        rows,
+        disc,
+        strips,
+        base,
+        workable,
+        interfacing,
+        margin,
+        clear,
+        !clear || roomy,
+        holds,
+        covers,
+        plan);
   }
 
   /** Whether the frill fabric can be laid out, the rows left out of account. */
   boolean fabricFits() {
-    return stripsFitFabric && orderIsWorkable;
+    return ringsClearInset && stripsFitFabric && orderIsWorkable;
   }
 
   /** Discs that are too wide for the frill fabric are counted among those of the base fabric. */
@@ -70,12 +95,32 @@ public record Checks(
 
   /** Whether a plan that can be made wants no second look for these. */
   boolean areFine() {
-    return discFitsFabric && baseFitsFabric && interfacingFits && rowsCoverBase;
+    boolean wide = discFitsFabric && baseFitsFabric && interfacingFits;
+    return wide && ringsHaveRoom && edgeHolds && rowsCoverBase;
   }
 
   private static boolean interfacingFits(Brief brief, Sizes sizes) {
     double room = brief.materials().interfacingWidth() - sizes.discs().baseCutDiameter();
     return brief.materials().interfaced() == Interfaced.NONE || Rounding.settle(room) >= 0;
+  }
+
+  /** From the raw edge of a ring's gathers to the row before. */
+  private static double clearance(Brief brief) {
+    return Rounding.settle(brief.cushion().ringSpacing() - brief.frill().stitchInset());
+  }
+
+  /** What a presser foot takes beside the raw edge: 1/4 in or 6 mm. */
+  private static double footRoom(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? .25 : .6;
+  }
+
+  private static boolean isBulky(Brief brief, Sizes sizes) {
+    double bulk = sizes.strip().bulk() / 1000 / brief.unit().metres(1);
+    return Rounding.settle(bulk - brief.cushion().ringSpacing()) > 0;
+  }
+
+  private static boolean isRaw(FrillSpec frill) {
+    return frill.edgeFinish() == EdgeFinish.RAW;
   }
 
   private static boolean marginIsPossible(MoneySpec money) {

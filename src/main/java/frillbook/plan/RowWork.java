@@ -31,7 +31,7 @@ public record RowWork(
         rings,
         strip,
         SewingMarks.of(rings, strip),
-        RingsOnPaper.of(rings),
+        RingsOnPaper.of(rings, brief.frill()),
         ripple,
         Flower.of(brief, sized.rows(), rings.ringCount(), ripple.rippleDepth()),
         Guide.of(brief, sized.rows(), rings, strip.flatLength(), joins));

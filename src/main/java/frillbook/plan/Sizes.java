@@ -7,6 +7,7 @@ import frillbook.discs.BaseWidth;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainStarts;
+import frillbook.rows.Cover;
 import frillbook.rows.RowSizes;
 import frillbook.strip.StripSizes;
 
@@ -29,6 +30,7 @@ import frillbook.strip.StripSizes;
  */
 public record Sizes(
     RowSizes rows,
+    Cover cover,
     StripSizes strip,
     DiscSizes discs,
     double usableWidth,
@@ -56,6 +58,7 @@ public record Sizes(
     GrainStarts starts = cutting.starts();
     return new Sizes(
         sized.rows(),
+        Cover.of(brief, sized.rows()),
         sized.strip(),
         sized.discs(),
         fabric.usableWidth(),

@@ -1,5 +1,6 @@
 package frillbook.rows;
 
+import frillbook.brief.FrillSpec;
 import frillbook.measure.Rounding;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,30 +23,33 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    * @param paperLength sewn length of this ring alone
    * @param paperStitched sewn length so far
    * @param paperMark strip mark
+   * @param paperEdgeFullness fullness seen at the free edge
    */
   public record RingOnPaper(
       int paperRing,
       double paperRadius,
       double paperLength,
       double paperStitched,
-      double paperMark) {
-    static RingOnPaper of(Ring ring) {
+      double paperMark,
+      double paperEdgeFullness) {
+    static RingOnPaper of(Ring ring, FrillSpec frill) {
       return new RingOnPaper(
           ring.ringNo(),
           ring.ringRadius(),
           ring.ringLength(),
           ring.runningStitched(),
-          ring.runningFlat());
+          ring.runningFlat(),
+          Cover.edgeFullness(frill, ring.ringRadius()));
     }
   }
 
-  public static RingsOnPaper of(Rings rings) {
+  public static RingsOnPaper of(Rings rings, FrillSpec frill) {
     int count = rings.ringCount();
     int every = Rounding.up((double) count / MOST);
     List<RingOnPaper> listed =
         IntStream.rangeClosed(1, Rounding.up((double) count / every))
             .map(row -> Math.min(count, row * every))
-            .mapToObj(ring -> RingOnPaper.of(rings.rings().get(ring - 1)))
+            .mapToObj(ring -> RingOnPaper.of(rings.rings().get(ring - 1), frill))
             .toList();
     return new RingsOnPaper(every, listed);
   }

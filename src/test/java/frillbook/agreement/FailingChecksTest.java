@@ -33,7 +33,8 @@ final class FailingChecksTest {
   private static Map<String, TrialBrief> failing() {
     TrialBrief bare = inch().with("matching_discs", 0.0);
     TrialBrief plain = bare.with("interfaced", "none").with("base_fabric_width", 72.0);
-    TrialBrief huge = plain.with("diameter", 60.0).with("ring_spacing", 0.125);
+    TrialBrief huge =
+        plain.with("diameter", 60.0).with("ring_spacing", 0.25).with("stitch_inset", 0.0);
     Map<String, TrialBrief> failing = new LinkedHashMap<>();
     failing.put("rows_fit", inch().with("centre_gap", 8.0));
     failing.put("disc_fits_fabric", inch().with("fabric_width", 19.0).with("cheaper_share", 1.0));
@@ -52,7 +53,10 @@ final class FailingChecksTest {
             .with("frill_height", 12.0)
             .with("fabric_width", 36.0)
             .with("spare_strips", 20.0));
-    failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    failing.put("rings_clear_inset", inch().with("stitch_inset", 0.75));
+    failing.put("rings_have_room", inch().with("stitch_inset", 0.625).with("cheaper_share", 1.0));
+    failing.put("edge_holds", inch().with("edge_finish", "raw"));
+    failing.put("rows_cover_base", inch().with("frill_height", 0.625));
     failing.put(
         "own_strips_are_lean",
         inch()

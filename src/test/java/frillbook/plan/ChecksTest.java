@@ -2,7 +2,6 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.naming.NamedValues;
@@ -22,6 +21,9 @@ class ChecksTest {
           "order_is_workable",
           "interfacing_fits",
           "margin_is_possible",
+          "rings_clear_inset",
+          "rings_have_room",
+          "edge_holds",
           "rows_cover_base");
 
   /** The checks that {@code briefs} fails, by name. */
@@ -130,13 +132,50 @@ class ChecksTest {
     assertEquals(List.of(), failed(Briefs.inch().with("profit_rate", 1)));
   }
 
-  /** By hand: 1 ÷ 3/4 = 1.33; 1 1/8 ÷ 3/4 = 1.5. Common practice, no source. */
+  /** Rings are 3/4 in apart: a frill as high just reaches from one to the next. */
   @Test
-  void aLowFrillWantsASecondLookButIsPlanned() {
-    Plan plan = Plan.of(Briefs.inch().with("frill_height", 1).brief());
-    assertEquals(List.of("rows_cover_base"), failed(Briefs.inch().with("frill_height", 1)));
-    assertEquals(Plan.Flag.LOOK_AGAIN, plan.checkFlag());
-    assertTrue(plan.cutting().isPresent());
-    assertEquals(List.of(), failed(Briefs.inch().with("frill_height", 1.125)));
+  void aFrillLowerThanTheSpacingWantsASecondLook() {
+    lookedAt("rows_cover_base", Briefs.inch().with("frill_height", .625));
+    assertEquals(List.of(), failed(Briefs.inch().with("frill_height", .75)));
+  }
+
+  /** By hand: ring 2 ends 1/2 + 2 × 3/4 = 2 in from the centre; 2 × 0.375 is 3/4 in. */
+  @Test
+  void aFrillTooScantToLieDownWantsASecondLook() {
+    lookedAt("rows_cover_base", Briefs.inch().with("fullness", 1.37));
+    assertEquals(List.of(), failed(Briefs.inch().with("fullness", 1.375)));
+  }
+
+  @Test
+  void anInsetAsWideAsTheSpacingStops() {
+    assertStops("rings_clear_inset", NO_CUTTING, Briefs.inch().with("stitch_inset", .75));
+  }
+
+  /** By hand: 3/4 − 1/2 = 1/4 in; 2 cm − 1.4 cm = 6 mm. */
+  @Test
+  void aPresserFootWantsAQuarterInchBesideTheRawEdge() {
+    lookedAt("rings_have_room", Briefs.inch().with("stitch_inset", .505));
+    assertEquals(List.of(), failed(Briefs.inch().with("stitch_inset", .5)));
+    Briefs cm = Briefs.inch().inMillimetres().with("ring_spacing", 2);
+    lookedAt("rings_have_room", cm.with("stitch_inset", 1.41));
+    assertEquals(List.of(), failed(cm.with("stitch_inset", 1.4)));
+  }
+
+  /** By hand: 3/4 in are 19.05 mm, 2.5 layers of 7.62 mm or five of 3.81 mm. */
+  @Test
+  void gathersThickerThanTheSpacingWantASecondLook() {
+    lookedAt("rings_have_room", Briefs.inch().with("fabric_thickness", 7.7));
+    assertEquals(List.of(), failed(Briefs.inch().with("fabric_thickness", 7.62)));
+    Briefs folded = Briefs.inch().with("edge_finish", "folded");
+    lookedAt("rings_have_room", folded.with("fabric_thickness", 3.9));
+    assertEquals(List.of(), failed(folded.with("fabric_thickness", 3.81)));
+  }
+
+  @Test
+  void aRawEdgeFraysOnStraightGrainAlone() {
+    Briefs raw = Briefs.inch().with("edge_finish", "raw");
+    lookedAt("edge_holds", raw);
+    lookedAt("edge_holds", raw.with("grain", "lengthwise"));
+    assertEquals(List.of(), failed(raw.with("grain", "bias")));
   }
 }

@@ -2,7 +2,9 @@ package frillbook.rows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.Filled;
+import frillbook.brief.FrillSpec;
 import frillbook.rows.RingsOnPaper.RingOnPaper;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +15,9 @@ import org.junit.jupiter.api.Test;
 class RingsOnPaperTest {
   private static RingsOnPaper of(int count) {
     List<Ring> rings = IntStream.rangeClosed(1, count).mapToObj(RingsOnPaperTest::ring).toList();
-    return RingsOnPaper.of(Filled.of(Rings.class, Map.of("ringCount", count, "rings", rings)));
+    FrillSpec frill = Briefs.inch().with("fullness", 2.4).with("frill_height", 3.5).brief().frill();
+    return RingsOnPaper.of(
+        Filled.of(Rings.class, Map.of("ringCount", count, "rings", rings)), frill);
   }
 
   private static Ring ring(int n) {
@@ -31,6 +35,7 @@ class RingsOnPaperTest {
     return of(count).ringsOnPaper().stream().map(RingOnPaper::paperRing).toList();
   }
 
+  /** The edge: 2.4 × 2.5 ÷ (2.5 + 3.5) = 1. */
   @Test
   void aRingOnPaperHasTheFiguresOfTheRing() {
     RingOnPaper second = of(3).ringsOnPaper().get(1);
@@ -39,6 +44,7 @@ class RingsOnPaperTest {
     assertEquals(2, second.paperLength());
     assertEquals(4, second.paperStitched());
     assertEquals(6, second.paperMark());
+    assertEquals(1, second.paperEdgeFullness(), 1e-15);
   }
 
   @Test
