@@ -112,7 +112,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("fullness", 2.5);
     inputs.put("frill_height", 2);
     inputs.put("stitch_inset", .25);
-    inputs.put("edge_finish", "raw");
+    inputs.put("edge_finish", "pinked");
     inputs.put("hem_turns", .5);
     inputs.put("overlock_trim", .125);
     inputs.put("end_allowance", 1);

@@ -203,8 +203,7 @@ public final class WorkedOrders {
   }
 
   public static Material material(ChosenGrain work, String code) {
-    return named(
-        work.costing().bill().orElseThrow().materials().materials(), Material::materialName, code);
+    return named(work.costing().bill().materials().materials(), Material::materialName, code);
   }
 
   private static <T> T named(List<T> lines, Function<T, Coded> name, String code) {

@@ -24,10 +24,4 @@ public record BaseSpec(
     double zipSeam,
     double zipStep,
     double backOverlap,
-    double backHem) {
-
-  /** Discs of {@code fabric} laid over the base and the back of one cushion. */
-  public int matchingDiscsOf(MatchingDiscFabric fabric) {
-    return fabric == matchingDiscFabric ? matchingDiscs + backMatchingDiscs : 0;
-  }
-}
+    double backHem) {}

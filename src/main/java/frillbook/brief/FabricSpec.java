@@ -4,6 +4,7 @@ package frillbook.brief;
  * The frill fabric and how it is cut and bought.
  *
  * @param fabricWidth selvage to selvage
+ * @param fabricThickness of one layer, in millimetres
  * @param oneWayFabric whether nap or print runs one way, so that no piece may be turned
  * @param selvage lost at each edge
  * @param squaringAllowance lost once of every bought length, in straightening both its cut ends
@@ -17,6 +18,7 @@ package frillbook.brief;
  */
 public record FabricSpec(
     double fabricWidth,
+    double fabricThickness,
     Grain grain,
     OneWay oneWayFabric,
     double selvage,

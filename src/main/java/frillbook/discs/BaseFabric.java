@@ -17,7 +17,7 @@ import frillbook.naming.Prefixed;
  * @param baseInZigzag whether they lie in zigzag
  * @param discs the discs as they lie
  * @param backs the other back pieces as they lie
- * @param baseUsedLength fabric the lines take, after washing
+ * @param baseUsedLength fabric the lines take, after washing; as often as widths are sewn together
  * @param baseBuyLength that length before washing, rounded up to the buy step
  */
 public record BaseFabric(
@@ -31,14 +31,15 @@ public record BaseFabric(
     double baseUsedLength,
     double baseBuyLength) {
 
-  /** The lines for {@code brief} on {@code fabric}, which is at least as wide as either piece. */
+  /** The lines for {@code brief} on {@code fabric}. */
   public static BaseFabric of(Brief brief, DiscSizes sizes, Fabric fabric) {
-    BaseWays ways = BaseWays.of(brief, sizes, fabric.usableWidth());
+    BaseWidth width = BaseWidth.of(brief, sizes, fabric);
+    BaseWays ways = BaseWays.of(brief, sizes, width.baseUsableWidth());
     BaseWay grid = ways.grid();
     BaseWay zigzag = ways.zigzag();
     boolean inZigzag = ways.isZigzagShorter(grid, zigzag);
     BaseWay way = inZigzag ? zigzag : grid;
-    double used = way.length();
+    double used = width.baseWidths() * way.length();
     return new BaseFabric(
         ways.perRow(),
         ways.backPerRow(),

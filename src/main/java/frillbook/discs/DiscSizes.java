@@ -4,6 +4,7 @@ import frillbook.brief.BackStyle;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
 import frillbook.brief.MatchingDiscFabric;
+import frillbook.cutting.Fabric;
 import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
@@ -16,7 +17,8 @@ import frillbook.measure.Rounding;
  * @param backCutDiameter diameter + 2 seam allowances, until the sewn base has been measured
  * @param trimmedDiameter of the base once sewn: diameter + 2 seam allowances, as they are
  * @param matchingDiscCount discs cut from the frill fabric, all at the base's size
- * @param baseMatchingCount the same from the base fabric
+ * @param baseMatchingCount the same from the base fabric, where the maker likes or the frill fabric
+ *     is narrower than one
  * @param backPieceCount whole discs, or two pieces for each cushion
  * @param backPieceHeight of the rectangle a back piece is cut from; its width is the back's
  * @param zipLength the longest sold that ends a seam allowance short of the edge seam on either
@@ -47,18 +49,26 @@ public record DiscSizes(
     int quantity = brief.cushion().quantity();
     double cut = Rounding.upTo(step, sewn / (1 - base.drawIn()));
     double height = Rounding.upTo(step, pieceHeight(base, back));
+    int matching = quantity * (base.matchingDiscs() + base.backMatchingDiscs());
+    boolean ofFrill = base.matchingDiscFabric() == MatchingDiscFabric.FRILL && fits(brief, cut);
     return new DiscSizes(
         cut,
         back,
         sewn,
-        quantity * base.matchingDiscsOf(MatchingDiscFabric.FRILL),
-        quantity * base.matchingDiscsOf(MatchingDiscFabric.BASE),
+        ofFrill ? matching : 0,
+        ofFrill ? 0 : matching,
         quantity * base.backStyle().pieces(),
         height,
         zipLength(brief),
         cut / 2,
         Outline.area(cut),
         backArea(base, back, height));
+  }
+
+  /** Whether the frill fabric is as wide as {@code disc}. */
+  private static boolean fits(Brief brief, double disc) {
+    double width = Fabric.of(brief.fabric(), brief.fabric().fabricWidth()).usableWidth();
+    return Rounding.settle(width - disc) >= 0;
   }
 
   /** Back pieces that lie behind each other beside a line of bases. */

@@ -11,16 +11,13 @@ import frillbook.strip.Join;
  *
  * @param joinLoss length lost at every join
  * @param shortestUseful the shortest strip that is cut
- * @param can whether the fabric is wide enough for strips and discs this way
+ * @param can whether the fabric is wide enough for strips this way
  */
 public record GrainStart(double joinLoss, double shortestUseful, boolean can) {
 
   static GrainStart of(Grain grain, Fabric fabric, Pieces pieces, Join join) {
     double least = join.shortestUseful(pieces.shortestPiece());
-    boolean discsFit =
-        pieces.discCount() == 0
-            || Rounding.settle(fabric.usableWidth() - pieces.discDiameter()) >= 0;
-    boolean can = discsFit && Rounding.settle(room(grain, fabric, pieces, least)) >= 0;
+    boolean can = Rounding.settle(room(grain, fabric, pieces, least)) >= 0;
     return new GrainStart(join.loss(), least, can);
   }
 

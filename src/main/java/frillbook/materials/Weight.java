@@ -1,7 +1,6 @@
 package frillbook.materials;
 
 import frillbook.brief.Brief;
-import frillbook.brief.MatchingDiscFabric;
 import frillbook.brief.WeightSpec;
 import frillbook.discs.DiscSizes;
 import frillbook.measure.LengthUnit;
@@ -26,17 +25,14 @@ public record Weight(
     LengthUnit unit = brief.unit();
     WeightSpec spec = brief.materials().weights();
     double disc = discs.discArea();
-    double frillArea = stripArea + matching(brief, MatchingDiscFabric.FRILL) * disc;
-    double baseArea = (1 + matching(brief, MatchingDiscFabric.BASE)) * disc + discs.backArea();
+    double quantity = brief.cushion().quantity();
+    double frillArea = stripArea + discs.matchingDiscCount() / quantity * disc;
+    double baseArea = (1 + discs.baseMatchingCount() / quantity) * disc + discs.backArea();
     double interfacingArea = brief.materials().interfaced().discs() * disc;
     double frill = grams(unit, frillArea, spec.frillFabricWeight());
     double base = grams(unit, baseArea, spec.baseFabricWeight());
     double interfacing = grams(unit, interfacingArea, spec.interfacingWeight());
     return new Weight(frill, base, interfacing, frill + base + interfacing + fill);
-  }
-
-  private static int matching(Brief brief, MatchingDiscFabric fabric) {
-    return brief.base().matchingDiscsOf(fabric);
   }
 
   /** {@code area} of a fabric of {@code density} g/m²; 1296 in² of 33.90575 g/m² weigh 28.35 g. */

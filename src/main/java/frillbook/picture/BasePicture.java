@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  * The base fabric with the discs of a base's size and the rectangles for other back pieces, to
  * scale: x along the selvage, y across, 1 the height of the picture, which is three times as wide.
  *
- * @param baseUsableLength left of the bought length, washed and its ends straightened
+ * @param baseUsableLength left of the bought length, washed and its ends straightened; of each
+ *     width that is sewn to others
  * @param baseFabricScale the height of the picture
  * @param baseLastWidth what the discs in the last line of a grid take of the width
  * @param backDeep back pieces behind each other beside them

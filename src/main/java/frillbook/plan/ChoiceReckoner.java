@@ -17,11 +17,7 @@ import java.util.Optional;
  * The brief's own look gives the plan's own figures.
  */
 record ChoiceReckoner(
-    PlannedOrder order,
-    ThreadNeed thread,
-    Hours hours,
-    Optional<Materials> materials,
-    boolean asks) {
+    PlannedOrder order, ThreadNeed thread, Hours hours, Materials materials, boolean asks) {
   private static final int OWN = 1;
 
   ChoiceRow.Figures figures(int number, Candidate.Made made) {
@@ -30,10 +26,8 @@ record ChoiceReckoner(
     Change change = new Change(order, made, strips, joins);
     double metres = thread(change);
     double time = hours(change);
-    Optional<Rebilling.Cost> cost =
-        billing().map(billing -> billing.cost(made.fabric(), made.used(), metres, time));
-    Optional<Price> price =
-        cost.filter(known -> asks).flatMap(known -> billing().map(of -> of.price(known)));
+    Rebilling.Cost cost = billing().cost(made.fabric(), made.used(), metres, time);
+    Optional<Price> price = asks ? Optional.of(billing().price(cost)) : Optional.empty();
     return new ChoiceRow.Figures(
         made.rings(),
         made.stitched(),
@@ -47,8 +41,8 @@ record ChoiceReckoner(
         price.map(ChoiceRow.Asked::of));
   }
 
-  private Optional<Rebilling> billing() {
-    return materials.map(all -> new Rebilling(brief(), order.sizes().usableShare(), all));
+  private Rebilling billing() {
+    return new Rebilling(brief(), order.sizes().usableShare(), materials);
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */

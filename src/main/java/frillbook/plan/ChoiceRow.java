@@ -49,8 +49,7 @@ public record ChoiceRow(
    * @param choiceJoins joins; an estimate but for the brief itself
    * @param choiceThread in metres
    * @param choiceHours in hours
-   * @param cost what it costs; empty where bases or interfacing do not fit
-   * @param asked what is asked for it; empty where the profit is no possible one either
+   * @param asked what is asked for it; empty where the profit is no possible one
    */
   public record Figures(
       int choiceRings,
@@ -61,7 +60,7 @@ public record ChoiceRow(
       int choiceJoins,
       double choiceThread,
       double choiceHours,
-      @Prefixed("choice") Optional<Rebilling.Cost> cost,
+      @Prefixed("choice") Rebilling.Cost cost,
       Optional<Asked> asked) {}
 
   /**

@@ -14,7 +14,6 @@ import frillbook.picture.FabricPicture;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.strip.Join;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -42,7 +41,7 @@ public record ChosenGrain(
       Sizes sizes,
       Checks checks,
       Frill frill,
-      Optional<BaseFabric> base,
+      BaseFabric base,
       FrillCutting cutting,
       GrainPlans layouts,
       GrainPlan plan) {

@@ -4,6 +4,7 @@ import frillbook.brief.Brief;
 import frillbook.discs.BaseFabric;
 import frillbook.fill.Filling;
 import frillbook.materials.Interfacing;
+import frillbook.materials.MaterialNeeds;
 import frillbook.materials.Materials;
 import frillbook.materials.Weight;
 import frillbook.naming.Prefixed;
@@ -11,7 +12,6 @@ import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What the order takes, lasts and costs, and two other looks beside it.
@@ -24,7 +24,6 @@ import java.util.Optional;
  * @param three the same for the third
  * @param choices the brief itself and both others
  * @param leanings how the fabric moves with the look
- * @param bill empty where bases or interfacing do not fit
  */
 public record Costing(
     ThreadNeed thread,
@@ -38,17 +37,15 @@ public record Costing(
     @Prefixed("three") ChoiceSearch three,
     List<ChoiceRow> choices,
     Leanings leanings,
-    Optional<Bill> bill) {
+    Bill bill) {
 
-  static Costing of(PlannedOrder order, Checks checks, Optional<BaseFabric> base) {
+  static Costing of(PlannedOrder order, Checks checks, BaseFabric base) {
     Brief brief = order.brief();
     Filling filling = Filling.of(brief);
     ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
     Hours hours = Hours.of(brief, order.amounts());
-    Optional<Materials> materials =
-        base.filter(b -> checks.interfacingFits())
-            .map(b -> order.needs(b, filling.fillWeight(), thread.threadLength()))
-            .map(needs -> Materials.of(brief, needs));
+    MaterialNeeds needs = order.needs(base, filling.fillWeight(), thread.threadLength());
+    Materials materials = Materials.of(brief, needs);
     Candidate two = Candidate.of(brief, brief.choices().two());
     Candidate three = Candidate.of(brief, brief.choices().three());
     ChoiceReckoner reckoner =
@@ -71,8 +68,7 @@ public record Costing(
         three.search(),
         choices,
         leanings,
-        materials.map(
-            m -> new Billing(order, m, hours, leanings).of(choices, checks.marginIsPossible())));
+        new Billing(order, materials, hours, leanings).of(choices, checks.marginIsPossible()));
   }
 
   private static Weight weight(PlannedOrder order, Filling filling) {

@@ -21,13 +21,8 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
     double used = cutting.usedLength(grain);
     double thread = thread(grain, plan);
     double hours = hours(plan);
-    Optional<Rebilling.Cost> cost =
-        chosen
-            .costing()
-            .bill()
-            .map(bill -> billing(bill).cost(plan.buyLength(), used, thread, hours));
-    return new GrainRow.Work(
-        sizes.strip().cutWidth(grain), used, thread, hours, cost, cost.flatMap(this::asked));
+    Rebilling.Cost cost = billing().cost(plan.buyLength(), used, thread, hours);
+    return new GrainRow.Work(sizes.strip().cutWidth(grain), used, thread, hours, cost, asked(cost));
   }
 
   private double hours(GrainPlan plan) {
@@ -61,15 +56,17 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
 
   /** Empty where the profit is no possible one. */
   private Optional<GrainRow.Asked> asked(Rebilling.Cost cost) {
-    return chosen
-        .costing()
-        .bill()
-        .filter(bill -> bill.asking().isPresent())
-        .map(bill -> billing(bill).price(cost))
+    return bill()
+        .asking()
+        .map(asks -> billing().price(cost))
         .map(price -> new GrainRow.Asked(price.netEach(), price.priceTotal()));
   }
 
-  private Rebilling billing(Bill bill) {
-    return new Rebilling(brief, sizes.usableShare(), bill.materials());
+  private Rebilling billing() {
+    return new Rebilling(brief, sizes.usableShare(), bill().materials());
+  }
+
+  private Bill bill() {
+    return chosen.costing().bill();
   }
 }

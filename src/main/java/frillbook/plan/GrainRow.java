@@ -55,7 +55,6 @@ public record GrainRow(
    * @param grainUsed frill fabric in strips and matching discs, after washing
    * @param grainThread in metres
    * @param grainHours in hours
-   * @param cost what it costs; empty where bases or interfacing do not fit
    * @param asked what is asked for it; empty where the profit is no possible one either
    */
   public record Work(
@@ -63,7 +62,7 @@ public record GrainRow(
       double grainUsed,
       double grainThread,
       double grainHours,
-      @Prefixed("grain") Optional<Rebilling.Cost> cost,
+      @Prefixed("grain") Rebilling.Cost cost,
       Optional<Asked> asked) {}
 
   /**

@@ -21,9 +21,8 @@ public record GrainsCompared(
     boolean cutOk,
     Optional<ChosenGrain> cut) {
 
-  /** {@code base} is empty where bases or backs do not fit their fabric. */
   static GrainsCompared of(
-      SizedBrief sized, Sizes sizes, Checks checks, Frill frill, Optional<BaseFabric> base) {
+      SizedBrief sized, Sizes sizes, Checks checks, Frill frill, BaseFabric base) {
     Brief brief = sized.brief();
     FrillCutting cutting = sized.cuttingOf(frill.strip().joinedNeed());
     GrainPlans layouts = GrainPlans.of(cutting, sizes.starts(), brief.fabric().grain());

@@ -16,10 +16,7 @@ import frillbook.brief.ChoiceSpec;
  * @param shapeOk there are rows
  * @param stripOk the strip has a length and a width
  * @param fabricOk lengths of frill fabric can be tried
- * @param baseOk bases and backs lie on their fabric
- * @param fabricsOk a length of either fabric is found
- * @param makingOk thread, times and weight can be worked out
- * @param materialsOk everything to buy can be
+ * @param makingOk thread, times, weight and everything to buy can be worked out
  * @param costOk what it costs can be
  * @param priceOk what to ask can be
  * @param looksOk fabric can be sought for the other choices
@@ -36,10 +33,7 @@ public record Guards(
     boolean shapeOk,
     boolean stripOk,
     boolean fabricOk,
-    boolean baseOk,
-    boolean fabricsOk,
     boolean makingOk,
-    boolean materialsOk,
     boolean costOk,
     boolean priceOk,
     boolean looksOk,
@@ -49,9 +43,7 @@ public record Guards(
    * @param cut whether a length of frill fabric was found
    */
   static Guards of(ChoiceSpec choices, Checks checks, boolean cut) {
-    boolean base = checks.baseFitsFabric();
-    boolean materials = cut && base && checks.interfacingFits();
-    boolean price = materials && checks.marginIsPossible();
+    boolean price = cut && checks.marginIsPossible();
     return new Guards(
         true,
         true,
@@ -63,11 +55,8 @@ public record Guards(
         checks.rowsFit(),
         checks.rowsFit(),
         checks.rowsFit() && checks.fabricFits(),
-        base,
-        cut && base,
         cut,
-        materials,
-        materials,
+        cut,
         price,
         cut,
         price);

@@ -1,7 +1,6 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.discs.BaseFabric;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
@@ -25,7 +24,6 @@ import java.util.Optional;
  * @param ownStripsAreLean false where strips of each cushion take much more fabric than they must
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
- * @param base empty where bases or backs do not fit their fabric
  * @param cutting the cutting and all that follows; empty where a check says that there is none
  */
 public record Plan(
@@ -43,7 +41,7 @@ public record Plan(
     Filling filling,
     Side side,
     Optional<RowWork> rows,
-    Optional<BaseWork> base,
+    BaseWork base,
     Optional<GrainsCompared> cutting) {
 
   /** Whether the plan can be used. */
@@ -60,14 +58,12 @@ public record Plan(
     SizedBrief sized = SizedBrief.of(brief);
     Sizes sizes = Sizes.of(sized);
     Checks checks = Checks.of(brief, sizes);
-    Optional<Frill> frill = when(checks.rowsFit(), sized).map(Frill::of);
-    Optional<BaseWork> base =
-        when(checks.baseFitsFabric(), sized).map(fitting -> BaseWork.of(fitting, sizes));
-    Optional<BaseFabric> fabric = base.map(BaseWork::base);
+    Optional<Frill> frill = checks.rowsFit() ? Optional.of(Frill.of(sized)) : Optional.empty();
+    BaseWork base = BaseWork.of(sized, sizes);
     Optional<GrainsCompared> cutting =
         frill
             .filter(f -> checks.fabricFits())
-            .map(f -> GrainsCompared.of(sized, sizes, checks, f, fabric));
+            .map(f -> GrainsCompared.of(sized, sizes, checks, f, base.base()));
     List<GuideJoin> joins =
         cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::joinsOfTheFirst).orElse(List.of());
     Filling filling = Filling.of(brief);
@@ -95,16 +91,10 @@ public record Plan(
         cutting);
   }
 
-  private static Optional<SizedBrief> when(boolean fits, SizedBrief sized) {
-    return fits ? Optional.of(sized) : Optional.empty();
-  }
-
   private static Flag flag(Checks checks, boolean found, boolean cutWell) {
     if (!checks.planOk() || !found) {
       return Flag.STOP;
     }
-    return checks.rowsCoverBase() && checks.gatheringFits() && cutWell
-        ? Flag.READY
-        : Flag.LOOK_AGAIN;
+    return checks.areFine() && cutWell ? Flag.READY : Flag.LOOK_AGAIN;
   }
 }

@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.cutting.Fabric;
 import frillbook.cutting.Pieces;
+import frillbook.discs.BaseWidth;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.rows.RowSizes;
@@ -25,6 +26,11 @@ record SizedBrief(
         DiscSizes.of(brief),
         Fabric.of(brief.fabric(), brief.fabric().fabricWidth()),
         Fabric.of(brief.fabric(), brief.base().baseFabricWidth()));
+  }
+
+  /** The base fabric as bases and backs are laid on it. */
+  BaseWidth baseWidth() {
+    return BaseWidth.of(brief, discs, baseFabric);
   }
 
   /** The frill fabric with its matching discs and strips for a run of {@code joinedLength}. */

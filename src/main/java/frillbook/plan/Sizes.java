@@ -3,9 +3,11 @@ package frillbook.plan;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.cutting.Fabric;
+import frillbook.discs.BaseWidth;
 import frillbook.discs.DiscSizes;
 import frillbook.grains.FrillCutting;
 import frillbook.grains.GrainStarts;
+import frillbook.rows.Cover;
 import frillbook.rows.RowSizes;
 import frillbook.strip.GatheringRows;
 import frillbook.strip.StripSizes;
@@ -16,7 +18,6 @@ import frillbook.strip.StripSizes;
  * @param usableWidth of the frill fabric, between selvages, after washing
  * @param usableShare of a bought length left after washing
  * @param isWashed whether the fabric is meant to shrink before it is cut
- * @param baseUsableWidth of the fabric for bases and backs
  * @param joinGain joined over cut length in the chosen grain, above 1 for bias that stretches
  * @param cutLineStep distance of bias cut lines along the fabric's edge
  * @param grainNo 1 across, 2 along, 3 bias
@@ -30,13 +31,14 @@ import frillbook.strip.StripSizes;
  */
 public record Sizes(
     RowSizes rows,
+    Cover cover,
     StripSizes strip,
     GatheringRows gathering,
     DiscSizes discs,
     double usableWidth,
     double usableShare,
     boolean isWashed,
-    double baseUsableWidth,
+    BaseWidth baseWidth,
     double joinGain,
     double cutLineStep,
     int grainNo,
@@ -58,13 +60,14 @@ public record Sizes(
     GrainStarts starts = cutting.starts();
     return new Sizes(
         sized.rows(),
+        Cover.of(brief, sized.rows()),
         sized.strip(),
         GatheringRows.of(brief),
         sized.discs(),
         fabric.usableWidth(),
         fabric.usableShare(),
         brief.fabric().washShrinkLength() + brief.fabric().washShrinkWidth() > 0,
-        sized.baseFabric().usableWidth(),
+        sized.baseWidth(),
         cutting.join(grain).gain(),
         cutting.bias().lineStep(),
         grain.ordinal() + 1,

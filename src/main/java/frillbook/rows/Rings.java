@@ -4,7 +4,6 @@ import frillbook.brief.Brief;
 import frillbook.brief.CushionSpec;
 import frillbook.brief.RowStyle;
 import frillbook.measure.Outline;
-import frillbook.measure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,7 +33,7 @@ public record Rings(
   /** The rows of {@code brief}, whose {@code sizes} say that they fit. */
   public static Rings of(Brief brief, RowSizes sizes) {
     CushionSpec cushion = brief.cushion();
-    int count = count(cushion, sizes);
+    int count = sizes.ringCount(cushion);
     double start = isSpiral(cushion) ? spiral(cushion).lengthTo(cushion.centreGap()) : 0;
     double end = spiral(cushion).lengthTo(sizes.outerRadius());
     double circles = isSpiral(cushion) ? 0 : circles(cushion, sizes, count);
@@ -49,11 +48,6 @@ public record Rings(
         isSpiral(cushion) ? end - start : circles,
         areaRule(cushion, sizes),
         rings);
-  }
-
-  private static int count(CushionSpec cushion, RowSizes sizes) {
-    double turns = (sizes.outerRadius() - sizes.firstRadius()) / cushion.ringSpacing();
-    return isSpiral(cushion) ? Rounding.up(turns) : Rounding.down(turns) + 1;
   }
 
   private static double circles(CushionSpec cushion, RowSizes sizes, int count) {
@@ -71,7 +65,7 @@ public record Rings(
     List<Ring> rings = new ArrayList<>();
     double before = 0;
     for (int ringNo = 1; ringNo <= count; ringNo++) {
-      double radius = radius(brief.cushion(), sizes, ringNo);
+      double radius = sizes.radius(brief.cushion(), ringNo);
       double running = running(brief.cushion(), radius, before, start);
       double mark = brief.frill().endAllowance() / 2 + running * brief.frill().fullness();
       double angle = spiral(brief.cushion()).angleAt(radius);
@@ -79,12 +73,6 @@ public record Rings(
       before = running;
     }
     return List.copyOf(rings);
-  }
-
-  private static double radius(CushionSpec cushion, RowSizes sizes, int ringNo) {
-    return isSpiral(cushion)
-        ? Math.min(sizes.outerRadius(), cushion.centreGap() + ringNo * cushion.ringSpacing())
-        : sizes.firstRadius() + (ringNo - 1) * cushion.ringSpacing();
   }
 
   private static double running(CushionSpec cushion, double radius, double before, double start) {

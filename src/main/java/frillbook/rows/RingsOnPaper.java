@@ -1,6 +1,7 @@
 package frillbook.rows;
 
 import frillbook.brief.Brief;
+import frillbook.brief.FrillSpec;
 import frillbook.measure.Rounding;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -24,6 +25,7 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    * @param paperStitched sewn length so far
    * @param paperMark strip mark
    * @param paperMarks gathering marks met in it
+   * @param paperEdgeFullness fullness seen at the free edge
    */
   public record RingOnPaper(
       int paperRing,
@@ -31,15 +33,17 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
       double paperLength,
       double paperStitched,
       double paperMark,
-      int paperMarks) {
-    static RingOnPaper of(Ring ring, int marks) {
+      int paperMarks,
+      double paperEdgeFullness) {
+    static RingOnPaper of(Ring ring, int marks, FrillSpec frill) {
       return new RingOnPaper(
           ring.ringNo(),
           ring.ringRadius(),
           ring.ringLength(),
           ring.runningStitched(),
           ring.runningFlat(),
-          marks);
+          marks,
+          Cover.edgeFullness(frill, ring.ringRadius()));
     }
   }
 
@@ -51,7 +55,7 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
         IntStream.rangeClosed(1, Rounding.up((double) count / every))
             .map(row -> Math.min(count, row * every))
             .mapToObj(ring -> rings.rings().get(ring - 1))
-            .map(ring -> RingOnPaper.of(ring, parts.marksIn(brief, ring)))
+            .map(ring -> RingOnPaper.of(ring, parts.marksIn(brief, ring), brief.frill()))
             .toList();
     return new RingsOnPaper(every, listed);
   }

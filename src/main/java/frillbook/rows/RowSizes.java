@@ -26,6 +26,19 @@ public record RowSizes(double rimLength, double outerRadius, double firstRadius)
     return Rounding.settle(band - cushion.ringSpacing()) >= 0;
   }
 
+  /** Turns of the spiral, the last one begun, or circles; where at least one fits. */
+  int ringCount(CushionSpec cushion) {
+    double turns = (outerRadius - firstRadius) / cushion.ringSpacing();
+    return cushion.rowStyle() == RowStyle.SPIRAL ? Rounding.up(turns) : Rounding.down(turns) + 1;
+  }
+
+  /** Where the turn {@code ring} ends, counted from 1, or the radius of that circle. */
+  double radius(CushionSpec cushion, int ring) {
+    return cushion.rowStyle() == RowStyle.SPIRAL
+        ? Math.min(outerRadius, cushion.centreGap() + ring * cushion.ringSpacing())
+        : firstRadius + (ring - 1) * cushion.ringSpacing();
+  }
+
   private static double firstRadius(CushionSpec cushion) {
     boolean circleAtNothing =
         cushion.rowStyle() == RowStyle.RINGS && cushion.centreGap() < Rounding.TINY;

@@ -11,8 +11,8 @@ import frillbook.measure.Rounding;
 /**
  * The cross-section of the strip and what a seam between two strips takes.
  *
- * @param coverRatio frill height over ring spacing; under about 1.5 the base shows between rings
- *     (common practice, no source)
+ * @param bulk of the gathers at one row, in millimetres: fullness × thickness, of both layers where
+ *     the strip is folded
  * @param edgeAllowance what the free edge takes of the strip's width
  * @param plannedWidth what the frill takes of the strip's width: 2 in high, inset 1/4, raw: 2 1/4
  *     in
@@ -27,7 +27,7 @@ import frillbook.measure.Rounding;
  * @param seamLoss length a square seam takes of two strips together: both allowances of both edges
  */
 public record StripSizes(
-    double coverRatio,
+    double bulk,
     double edgeAllowance,
     double plannedWidth,
     double biasNarrowing,
@@ -42,13 +42,14 @@ public record StripSizes(
     FrillSpec frill = brief.frill();
     double allowance = edgeAllowance(frill);
     double layer = frill.frillHeight() + frill.stitchInset() + allowance;
-    double width = frill.edgeFinish() == EdgeFinish.FOLDED ? 2 * layer : layer;
+    boolean isFolded = frill.edgeFinish() == EdgeFinish.FOLDED;
+    double width = isFolded ? 2 * layer : layer;
     double narrowing = narrowing(brief.fabric().biasStretch());
     double straight = Rounding.upTo(brief.markingStep(), width);
     double bias = Rounding.upTo(brief.markingStep(), width / narrowing);
     boolean isBias = brief.fabric().grain() == Grain.BIAS;
     return new StripSizes(
-        frill.frillHeight() / brief.cushion().ringSpacing(),
+        frill.fullness() * brief.fabric().fabricThickness() * (isFolded ? 2 : 1),
         allowance,
         width,
         narrowing,

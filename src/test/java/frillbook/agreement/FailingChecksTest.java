@@ -23,8 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Briefs whose cells are all in range and do not go together. */
 final class FailingChecksTest {
   /** Stops of what comes after the cutting of the frill fabric, or lies beside it. */
-  private static final Set<String> BESIDE_THE_CUTTING =
-      Set.of("base_fits_fabric", "interfacing_fits", "margin_is_possible");
+  private static final Set<String> BESIDE_THE_CUTTING = Set.of("margin_is_possible");
 
   private static TrialBrief inch() {
     return TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
@@ -34,10 +33,11 @@ final class FailingChecksTest {
   private static Map<String, TrialBrief> failing() {
     TrialBrief bare = inch().with("matching_discs", 0.0);
     TrialBrief plain = bare.with("interfaced", "none").with("base_fabric_width", 72.0);
-    TrialBrief huge = plain.with("diameter", 60.0).with("ring_spacing", 0.125);
+    TrialBrief huge =
+        plain.with("diameter", 60.0).with("ring_spacing", 0.25).with("stitch_inset", 0.0);
     Map<String, TrialBrief> failing = new LinkedHashMap<>();
     failing.put("rows_fit", inch().with("centre_gap", 8.0));
-    failing.put("disc_fits_fabric", inch().with("fabric_width", 19.0));
+    failing.put("disc_fits_fabric", inch().with("fabric_width", 19.0).with("cheaper_share", 1.0));
     failing.put("strips_fit_fabric", bare.with("fabric_width", 12.5));
     failing.put("base_fits_fabric", inch().with("base_fabric_width", 19.0));
     failing.put("order_is_workable", huge.with("quantity", 50.0).with("buy_step", 0.5));
@@ -53,7 +53,10 @@ final class FailingChecksTest {
             .with("frill_height", 12.0)
             .with("fabric_width", 36.0)
             .with("spare_strips", 20.0));
-    failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    failing.put("rings_clear_inset", inch().with("stitch_inset", 0.75));
+    failing.put("rings_have_room", inch().with("stitch_inset", 0.625).with("cheaper_share", 1.0));
+    failing.put("edge_holds", inch().with("edge_finish", "raw"));
+    failing.put("rows_cover_base", inch().with("frill_height", 0.625));
     failing.put(
         "own_strips_are_lean",
         inch()

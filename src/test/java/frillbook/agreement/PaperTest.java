@@ -177,15 +177,15 @@ final class PaperTest {
     }
   }
 
-  /** Interfacing narrower than the base stops the plan; a wider one puts it right. */
+  /** A centre gap as wide as the cushion stops the plan; a narrower one puts it right. */
   @Test
   void aStopThatWasPutRightIsPrintedInFull() throws Exception {
     TrialBrief stopped =
         TrialBrief.preset(Trials.TEMPLATE, Trials.INCH)
             .with("interfaced", "base")
-            .with("interfacing_width", 12.0);
-    assertFalse(stopped.plan().guards().materialsOk(), "it stops");
-    TrialBrief right = stopped.with("interfacing_width", 45.0).titled("put right");
+            .with("centre_gap", 9.0);
+    assertFalse(stopped.plan().guards().makingOk(), "it stops");
+    TrialBrief right = stopped.with("centre_gap", 0.5).titled("put right");
     PrintedPages printed = printed(stopped, List.of(right)).get(0);
     rings(right, printed);
     joins(right, printed);

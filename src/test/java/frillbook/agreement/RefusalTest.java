@@ -37,9 +37,9 @@ final class RefusalTest {
     Set<String> money = Set.of("shape", "fabric", "making", "money");
     Set<String> choices = Set.of("shape", "fabric", "choices");
     need(Set.of("shape"), "shape_inputs_ok", "shape_ok");
-    need(fabric, "fabric_inputs_ok", "strip_ok", "fabric_ok", "base_ok", "fabrics_ok", "cut_ok");
+    need(fabric, "fabric_inputs_ok", "strip_ok", "fabric_ok", "cut_ok");
     need(fabric, "crosswise_fits", "lengthwise_fits", "bias_fits");
-    need(making, "making_inputs_ok", "making_ok", "materials_ok");
+    need(making, "making_inputs_ok", "making_ok");
     need(money, "cost_ok", "price_ok");
     need(choices, "looks_ok", "two_rows_fit", "three_rows_fit", "two_found", "three_found");
     need(Set.of("shape", "fabric", "making", "money", "choices", "words"), "client_ok");

@@ -52,6 +52,7 @@ final class WholeQuotients {
         for (int count : new int[] {1, 3, 7, 21}) {
           TrialBrief rows =
               cm.with("edge_clearance", 0.1)
+                  .with("stitch_inset", 0.1)
                   .with("centre_gap", 0.3)
                   .with("row_style", style)
                   .with("ring_spacing", spacing)
@@ -67,6 +68,7 @@ final class WholeQuotients {
   private TrialBrief smallestRings(double gap) {
     return inch.with("diameter", 60.0)
         .with("edge_clearance", 0.0)
+        .with("stitch_inset", 0.0)
         .with("centre_gap", gap)
         .with("ring_spacing", 0.125)
         .with("row_style", "rings")
@@ -82,9 +84,10 @@ final class WholeQuotients {
       add("base of whole steps " + step, marked.with("diameter", 150 * step * 0.96 - 3));
       add("back of whole steps " + step, marked.with("diameter", 150 * step - 3));
     }
-    TrialBrief half = cm.with("ring_spacing", 0.8);
-    add("cover of one and a half", half.with("frill_height", 1.2).with("stitch_inset", 0.3));
-    add("cover of 1.5 times 2.2", cm.with("ring_spacing", 2.2).with("frill_height", 2.2 * 1.5));
+    add("cover to the hair", cm.with("ring_spacing", 2.2).with("frill_height", 2.2));
+    add("reach to the hair", cm.with("ring_spacing", 0.7).with("fullness", 1 + 0.7 / 2.4));
+    add("room to the hair", cm.with("ring_spacing", 1.4).with("stitch_inset", 0.8));
+    add("bulk to the hair", cm.with("fullness", 2.2).with("fabric_thickness", 20 / 2.2));
   }
 
   /** The fabric takes exactly so many strips, discs or buy steps. */

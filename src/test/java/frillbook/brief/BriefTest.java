@@ -19,14 +19,6 @@ class BriefTest {
     assertEquals(typed, BRIEFS.brief().with(new LookSpec(2, 1)));
   }
 
-  /** By hand: two on the base and one on the back. */
-  @Test
-  void aCushionHasTheMatchingDiscsOfItsBaseAndItsBack() {
-    Brief brief = BRIEFS.with("matching_discs", 2).with("back_matching_discs", 1).brief();
-    assertEquals(3, brief.base().matchingDiscsOf(MatchingDiscFabric.FRILL));
-    assertEquals(0, brief.base().matchingDiscsOf(MatchingDiscFabric.BASE));
-  }
-
   /** 4 1/2 minutes at 15 an hour are 1.125, and so are 3 3/8 in at 12 a yard. */
   @Test
   void aStripIsWorthTheFabricThatItsWagesWouldBuy() {

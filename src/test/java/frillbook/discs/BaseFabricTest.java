@@ -89,6 +89,19 @@ class BaseFabricTest {
     assertEquals(new Lines(3, 2, 0, 3, 1, 40.25, 40.5), grid(matching));
   }
 
+  /**
+   * A base of 13 5/8 and a back of 13 in on 13 in usable: two widths less 1 in are 25 in, one to a
+   * line. In zigzag 25 − 13 5/8 = 11 3/8 in across and √(13.625² − 11.375²) = 7.50 in along: 21.125
+   * in of either width, 42.25 in, 10 steps of 4 1/2 in.
+   */
+  @Test
+  void twoWidthsSewnTogetherTakeTwiceTheLength() {
+    BaseFabric pieced = fabric(twelve(1).with("base_fabric_width", 14));
+    assertEquals(
+        2 * (13.625 + Math.sqrt(13.625 * 13.625 - 11.375 * 11.375)), pieced.baseUsedLength(), 1e-9);
+    assertEquals(45, pieced.baseBuyLength());
+  }
+
   /** 26 5/8 ÷ 0.95 = 28.03 before washing, 7 steps. */
   @Test
   void fabricThatShrinksIsBoughtLonger() {

@@ -54,6 +54,20 @@ class DiscSizesTest {
     assertEquals(length, sizes(back).zipLength());
   }
 
+  /**
+   * By hand: a base of 13 5/8 in; 14 1/2 in of frill fabric less two selvedges of 1/2 in are 13 1/2
+   * in, 14 5/8 in are enough.
+   */
+  @Test
+  void matchingDiscsTooWideForTheFrillFabricAreOfBaseFabric() {
+    DiscSizes narrow = sizes(TWELVE.with("quantity", 4).with("fabric_width", 14.5));
+    assertEquals(0, narrow.matchingDiscCount());
+    assertEquals(4, narrow.baseMatchingCount());
+    DiscSizes wide = sizes(TWELVE.with("quantity", 4).with("fabric_width", 14.625));
+    assertEquals(4, wide.matchingDiscCount());
+    assertEquals(0, wide.baseMatchingCount());
+  }
+
   /** By hand: 6 1/2 + 0.6 = 7.1, the next eighth is 7 1/8. */
   @Test
   void backPiecesAreRoundedUpToTheMarkingStep() {

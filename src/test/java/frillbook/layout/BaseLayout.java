@@ -2,37 +2,35 @@ package frillbook.layout;
 
 import frillbook.brief.Brief;
 import frillbook.discs.BasePlaces;
+import frillbook.discs.BaseWidth;
 import frillbook.discs.DiscSizes;
 import frillbook.plan.Plan;
 import frillbook.plan.Sizes;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
  * Bases and backs drawn to measure on their own fabric, after washing.
  *
- * @param length the lines take along the selvage
- * @param width of the fabric between the selvages
+ * @param length the lines take along the selvage, of each width that is sewn to others
+ * @param width of the fabric between the selvages, of all widths together
  * @param discs bases and, in zigzag, backs in one disc, in lines from the start of the fabric
  * @param backs rectangles the other back pieces are cut from
  */
 public record BaseLayout(
     double length, double width, List<PlacedDisc> discs, List<PlacedRectangle> backs) {
 
-  /** The layout of {@code brief}; empty where they do not fit their fabric. */
-  public static Optional<BaseLayout> of(Brief brief) {
+  /** The layout of {@code brief}. */
+  public static BaseLayout of(Brief brief) {
     Plan plan = Plan.of(brief);
     Sizes sizes = plan.sizes();
-    return plan.base()
-        .map(work -> new BasePlaces(sizes.discs(), work.base()))
-        .map(places -> of(places, sizes.baseUsableWidth()));
+    return of(new BasePlaces(sizes.discs(), plan.base().base()), sizes.baseWidth());
   }
 
-  private static BaseLayout of(BasePlaces places, double width) {
+  private static BaseLayout of(BasePlaces places, BaseWidth width) {
     return new BaseLayout(
-        places.fabric().baseUsedLength(),
-        width,
+        places.fabric().baseUsedLength() / width.baseWidths(),
+        width.baseUsableWidth(),
         IntStream.range(0, places.discs()).mapToObj(i -> disc(i, places)).toList(),
         IntStream.range(0, places.backs()).mapToObj(i -> back(i, places)).toList());
   }

@@ -106,15 +106,15 @@ class BasePictureTest {
   }
 
   private static boolean isInZigzag(Laid one) {
-    return one.drawn().plan().base().orElseThrow().base().baseInZigzag();
+    return one.drawn().plan().base().base().baseInZigzag();
   }
 
   private static int besides(Laid one) {
-    return one.drawn().plan().base().orElseThrow().base().backs().beside();
+    return one.drawn().plan().base().base().backs().beside();
   }
 
   private static Laid laid(Drawn drawn) {
-    var layout = BaseLayout.of(drawn.briefs().brief()).orElseThrow();
+    var layout = BaseLayout.of(drawn.briefs().brief());
     return new Laid(drawn, drawn.base(), layout);
   }
 
@@ -136,8 +136,10 @@ class BasePictureTest {
   @Test
   void theEdgeIsTheBoughtFabricAfterWashing() {
     for (Laid one : sample) {
-      double bought = one.drawn().plan().base().orElseThrow().base().baseBuyLength();
-      double left = bought * (1 - one.drawn().briefs().brief().fabric().washShrinkLength());
+      double bought = one.drawn().plan().base().base().baseBuyLength();
+      int widths = one.drawn().plan().sizes().baseWidth().baseWidths();
+      double left =
+          bought * (1 - one.drawn().briefs().brief().fabric().washShrinkLength()) / widths;
       Envelope box = one.edge().getEnvelopeInternal();
       assertEquals(left, box.getMaxX(), one.near(), one.what());
       assertEquals(one.layout().width(), box.getMaxY(), one.near(), one.what());

@@ -64,7 +64,7 @@ record Drawn(Briefs briefs, Plan plan) {
   }
 
   BasePicture base() {
-    return plan.base().orElseThrow().picture();
+    return plan.base().picture();
   }
 
   Leanings leanings() {
@@ -72,11 +72,11 @@ record Drawn(Briefs briefs, Plan plan) {
   }
 
   LeaningPrices leaningPrices() {
-    return cut().costing().bill().orElseThrow().leanings();
+    return cut().costing().bill().leanings();
   }
 
   List<MoneyShare> money() {
-    return cut().costing().bill().orElseThrow().asking().orElseThrow().money();
+    return cut().costing().bill().asking().orElseThrow().money();
   }
 
   /** What the workbook says over the picture {@code name}. */

@@ -59,7 +59,7 @@ class LeaningsTest {
   }
 
   private static double price(Plan plan) {
-    Bill bill = plan.cutting().orElseThrow().cut().orElseThrow().costing().bill().orElseThrow();
+    Bill bill = plan.cutting().orElseThrow().cut().orElseThrow().costing().bill();
     return bill.asking().orElseThrow().price().priceTotal();
   }
 

@@ -111,7 +111,7 @@ class GrainPricesTest {
           String what = from + " " + to + " " + briefs;
           assertEquals(own.costing().hours().hoursTotal(), work.grainHours(), 1e-7, what);
           assertEquals(
-              own.costing().bill().flatMap(Bill::asking).map(a -> a.price().priceTotal()),
+              own.costing().bill().asking().map(a -> a.price().priceTotal()),
               work.asked().map(GrainRow.Asked::grainPrice),
               what);
         });
@@ -120,8 +120,7 @@ class GrainPricesTest {
 
   private static GrainRow row(Grain grain, Double price) {
     Optional<GrainRow.Work> work =
-        Optional.ofNullable(price)
-            .map(p -> new GrainRow.Work(2, 30, 100, 5, Optional.empty(), asked(p)));
+        Optional.ofNullable(price).map(p -> new GrainRow.Work(2, 30, 100, 5, null, asked(p)));
     return new GrainRow(grain, GrainRow.Fits.FITS, true, Optional.empty(), work);
   }
 

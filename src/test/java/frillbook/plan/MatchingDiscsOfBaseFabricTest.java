@@ -1,7 +1,6 @@
 package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
@@ -53,12 +52,13 @@ class MatchingDiscsOfBaseFabricTest {
     assertEquals(24, WorkedOrders.task(work, "cut_discs").taskAmount());
   }
 
-  /** 17 in usable hold no disc of 19 7/8 in, but strips. */
+  /** 17 in usable hold no disc of 19 7/8 in, but strips: as if the base fabric had been chosen. */
   @Test
-  void aNarrowFrillFabricIsWideEnough() {
-    assertFalse(Plan.of(SIX.with("fabric_width", 18).brief()).checks().discFitsFabric());
-    Plan plan = Plan.of(OF_BASE_FABRIC.with("fabric_width", 18).brief());
-    assertTrue(plan.checks().discFitsFabric());
-    assertTrue(plan.cutting().isPresent());
+  void aNarrowFrillFabricLeavesThemToTheBaseFabric() {
+    ChosenGrain work = WorkedOrders.work(SIX.with("fabric_width", 18));
+    ChosenGrain chosen = WorkedOrders.work(OF_BASE_FABRIC.with("fabric_width", 18));
+    assertEquals(chosen.total(), work.total());
+    assertEquals(chosen.costing().bill().costs(), work.costing().bill().costs());
+    assertTrue(Plan.of(OF_BASE_FABRIC.with("fabric_width", 18).brief()).checks().discFitsFabric());
   }
 }

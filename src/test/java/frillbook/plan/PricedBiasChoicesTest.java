@@ -40,10 +40,10 @@ class PricedBiasChoicesTest {
     assertEquals(1260.334812, own.choiceFlat(), 5e-7);
     assertEquals(430.545847, own.choiceThread(), 1e-6);
     assertEquals(13.929654, own.choiceHours(), 5e-7);
-    assertEquals(25.12, own.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(5.38, own.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(69.79, own.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(320.54, own.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(25.12, own.cost().frillCost(), 1e-9);
+    assertEquals(5.38, own.cost().threadCost(), 1e-9);
+    assertEquals(69.79, own.cost().materials(), 1e-9);
+    assertEquals(320.54, own.cost().cost(), 1e-9);
     assertEquals(500.40, own.asked().orElseThrow().choicePriceTotal(), 1e-9);
   }
 
@@ -86,11 +86,11 @@ class PricedBiasChoicesTest {
   @Test
   void aFullerFrillCostsMore() {
     ChoiceRow.Figures fuller = figures(2);
-    assertEquals(33.44, fuller.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(7.46, fuller.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(80.19, fuller.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(244.46, fuller.cost().orElseThrow().labour(), 1e-9);
-    assertEquals(373.35, fuller.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(33.44, fuller.cost().frillCost(), 1e-9);
+    assertEquals(7.46, fuller.cost().threadCost(), 1e-9);
+    assertEquals(80.19, fuller.cost().materials(), 1e-9);
+    assertEquals(244.46, fuller.cost().labour(), 1e-9);
+    assertEquals(373.35, fuller.cost().cost(), 1e-9);
     assertEquals(162, fuller.asked().orElseThrow().choiceNetEach(), 1e-9);
     assertEquals(194.40, fuller.asked().orElseThrow().choicePriceEach(), 1e-9);
     assertEquals(583.20, fuller.asked().orElseThrow().choicePriceTotal(), 1e-9);
@@ -158,11 +158,11 @@ class PricedBiasChoicesTest {
   @Test
   void ringsFurtherApartCostLess() {
     ChoiceRow.Figures wider = figures(3);
-    assertEquals(21.80, wider.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(4.36, wider.cost().orElseThrow().threadCost(), 1e-9);
-    assertEquals(65.45, wider.cost().orElseThrow().materials(), 1e-9);
-    assertEquals(185.57, wider.cost().orElseThrow().labour(), 1e-9);
-    assertEquals(288.67, wider.cost().orElseThrow().cost(), 1e-9);
+    assertEquals(21.80, wider.cost().frillCost(), 1e-9);
+    assertEquals(4.36, wider.cost().threadCost(), 1e-9);
+    assertEquals(65.45, wider.cost().materials(), 1e-9);
+    assertEquals(185.57, wider.cost().labour(), 1e-9);
+    assertEquals(288.67, wider.cost().cost(), 1e-9);
     assertEquals(125.50, wider.asked().orElseThrow().choiceNetEach(), 1e-9);
     assertEquals(150.60, wider.asked().orElseThrow().choicePriceEach(), 1e-9);
     assertEquals(451.80, wider.asked().orElseThrow().choicePriceTotal(), 1e-9);
@@ -173,8 +173,8 @@ class PricedBiasChoicesTest {
   void whatIsBoughtForALookIsWhole() {
     List<ChoiceRow> rows = WorkedOrders.work(ORDER.with("charge_as", "bought")).costing().choices();
     ChoiceRow.Figures wider = rows.get(2).figures().orElseThrow();
-    assertEquals(36, wider.cost().orElseThrow().frillCost(), 1e-9);
-    assertEquals(5, wider.cost().orElseThrow().threadCost(), 1e-9);
+    assertEquals(36, wider.cost().frillCost(), 1e-9);
+    assertEquals(5, wider.cost().threadCost(), 1e-9);
   }
 
   /** A frill of 3.4 over rows 2 and 2.5 apart. */
@@ -191,7 +191,7 @@ class PricedBiasChoicesTest {
   @Test
   void aClientIsShownWordsRingsAndPrices() {
     Briefs unsaid = ORDER.with("choice_three_words", "").with("choice_two_words", "fuller");
-    Bill bill = WorkedOrders.work(unsaid).costing().bill().orElseThrow();
+    Bill bill = WorkedOrders.work(unsaid).costing().bill();
     List<ClientChoice> shown = bill.asking().orElseThrow().clientChoices();
     assertEquals("2 – fuller", shown.get(1).clientChoice());
     assertEquals("3", shown.get(2).clientChoice());

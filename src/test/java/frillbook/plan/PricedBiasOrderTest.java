@@ -87,14 +87,14 @@ class PricedBiasOrderTest {
   }
 
   private Asking asking() {
-    return work.costing().bill().orElseThrow().asking().orElseThrow();
+    return work.costing().bill().asking().orElseThrow();
   }
 
   /** 69.79 of material; 13.929654 × 15 = 208.94 wages; 15 % of both 41.81. */
   @Test
   void materialAndWagesAndOverheadAreTheCost() {
-    Costs costs = work.costing().bill().orElseThrow().costs();
-    assertEquals(69.79, work.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
+    Costs costs = work.costing().bill().costs();
+    assertEquals(69.79, work.costing().bill().materials().materialsTotal(), 1e-9);
     assertEquals(208.94, costs.labourTotal(), 1e-9);
     assertEquals(41.81, costs.overheadTotal(), 1e-9);
     assertEquals(320.54, costs.costTotal(), 1e-9);
@@ -103,8 +103,8 @@ class PricedBiasOrderTest {
   /** 95.25 of material and the same wages; 15 % of both 45.63. */
   @Test
   void whatIsLeftOverIsPaidForWhereAllThatIsBoughtIsCharged() {
-    assertEquals(95.25, asBought.costing().bill().orElseThrow().materials().materialsTotal(), 1e-9);
-    assertEquals(349.82, asBought.costing().bill().orElseThrow().costs().costTotal(), 1e-9);
+    assertEquals(95.25, asBought.costing().bill().materials().materialsTotal(), 1e-9);
+    assertEquals(349.82, asBought.costing().bill().costs().costTotal(), 1e-9);
   }
 
   /** 320.54 × 1.3 ÷ 3 = 138.90, by half euros 139; a fifth of it tax. */
@@ -135,7 +135,7 @@ class PricedBiasOrderTest {
    */
   @Test
   void theMakerCanComeDownToTheCost() {
-    Bargain bargain = work.costing().bill().orElseThrow().bargain();
+    Bargain bargain = work.costing().bill().bargain();
     assertEquals(106.85, bargain.lowestNet(), 1e-9);
     assertEquals(128.22, bargain.lowestPrice(), 1e-9);
     assertEquals(21.92445, asking().earning().hourlyLeft(), 5e-6);

@@ -64,8 +64,7 @@ class RingsAcrossOrderTest {
   @Test
   void theShopIsAskedForYards() {
     assertEquals(.75, work.frillFabricOrder());
-    assertEquals(
-        .75, Plan.of(WorkedOrders.ringsAcross().brief()).base().orElseThrow().baseFabricOrder());
+    assertEquals(.75, Plan.of(WorkedOrders.ringsAcross().brief()).base().baseFabricOrder());
   }
 
   /**

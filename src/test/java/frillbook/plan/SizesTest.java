@@ -22,7 +22,7 @@ class SizesTest {
   void washingLeavesLessOfEitherFabric() {
     Sizes sizes = sizes(WorkedOrders.washedBias());
     assertEquals(144, sizes.usableWidth(), 1e-9);
-    assertEquals(94.08, sizes.baseUsableWidth(), 1e-9);
+    assertEquals(94.08, sizes.baseWidth().baseUsableWidth(), 1e-9);
     assertEquals(.9, sizes.usableShare(), 1e-12);
   }
 

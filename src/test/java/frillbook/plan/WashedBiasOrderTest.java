@@ -89,8 +89,7 @@ class WashedBiasOrderTest {
   @Test
   void theShopIsAskedForMetres() {
     assertEquals(3, work.frillFabricOrder());
-    assertEquals(
-        2, Plan.of(WorkedOrders.washedBias().brief()).base().orElseThrow().baseFabricOrder());
+    assertEquals(2, Plan.of(WorkedOrders.washedBias().brief()).base().baseFabricOrder());
   }
 
   /**

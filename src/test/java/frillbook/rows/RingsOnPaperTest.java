@@ -15,7 +15,11 @@ class RingsOnPaperTest {
   private static RingsOnPaper of(int count) {
     List<Ring> rings = IntStream.rangeClosed(1, count).mapToObj(RingsOnPaperTest::ring).toList();
     return RingsOnPaper.of(
-        Briefs.inch().with("gather_section", 1).brief(),
+        Briefs.inch()
+            .with("gather_section", 1)
+            .with("fullness", 2.4)
+            .with("frill_height", 3.5)
+            .brief(),
         Filled.of(
             Rings.class,
             Map.of("ringCount", count, "stitchedLength", 2.0 * count, "rings", rings)));
@@ -36,7 +40,7 @@ class RingsOnPaperTest {
     return of(count).ringsOnPaper().stream().map(RingOnPaper::paperRing).toList();
   }
 
-  /** Pulled up inch by inch; the second ends at 4 and is 2 long. */
+  /** Pulled up inch by inch; the second ends at 4 and is 2 long. The edge: 2.4 × 2.5 ÷ 6 = 1. */
   @Test
   void aRingOnPaperHasTheFiguresOfTheRing() {
     RingOnPaper second = of(3).ringsOnPaper().get(1);
@@ -46,6 +50,7 @@ class RingsOnPaperTest {
     assertEquals(4, second.paperStitched());
     assertEquals(6, second.paperMark());
     assertEquals(2, second.paperMarks());
+    assertEquals(1, second.paperEdgeFullness(), 1e-15);
   }
 
   @Test

@@ -78,10 +78,12 @@ class StripSizesTest {
     assertFalse(sizes.stripStretches());
   }
 
-  /** By hand: 2 ÷ 3/4. */
+  /** By hand: 2.5 layers of 0.4 mm are 1 mm thick, and 2 mm where the strip is folded. */
   @Test
-  void theCoverRatioIsHeightOverSpacing() {
-    assertEquals(2.0 / .75, sizes(Briefs.inch()).coverRatio(), 1e-15);
+  void gathersAreAsThickAsTheirLayers() {
+    Briefs lawn = Briefs.inch().with("fabric_thickness", .4);
+    assertEquals(1, sizes(lawn).bulk(), 1e-15);
+    assertEquals(2, sizes(lawn.with("edge_finish", "folded")).bulk(), 1e-15);
   }
 
   /**
