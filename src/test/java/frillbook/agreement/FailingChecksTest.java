@@ -54,6 +54,7 @@ final class FailingChecksTest {
             .with("fabric_width", 36.0)
             .with("spare_strips", 20.0));
     failing.put("rows_cover_base", inch().with("frill_height", 1.0));
+    failing.put("gathering_fits", inch().with("gathering_rows", 4.0));
     failing.put(
         "own_strips_are_lean",
         inch()
