@@ -57,6 +57,7 @@ final class FailingChecksTest {
     failing.put("rings_have_room", inch().with("stitch_inset", 0.625).with("cheaper_share", 1.0));
     failing.put("edge_holds", inch().with("edge_finish", "raw"));
     failing.put("rows_cover_base", inch().with("frill_height", 0.625));
+    failing.put("gathering_fits", inch().with("gathering_rows", 4.0));
     failing.put(
         "own_strips_are_lean",
         inch()

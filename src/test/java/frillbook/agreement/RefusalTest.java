@@ -48,7 +48,10 @@ final class RefusalTest {
   /** Where a spiral's joins cannot be known, its guide marks the start in their place. */
   private static final Set<String> MARKS_OF_JOINS = Set.of("guide_join_turn", "guide_join_mark");
 
-  /** Not used by the presets: nothing is hemmed, zipped, overlapped, ringed or bought besides. */
+  /**
+   * Not used by the presets: nothing is hemmed, gathered by hand, zipped, overlapped, ringed or
+   * bought besides.
+   */
   private static final Set<String> UNUSED =
       Set.of(
           "ring_lap",
@@ -56,6 +59,9 @@ final class RefusalTest {
           "overlock_trim",
           "finish_edge_rate",
           "finish_edge_setup",
+          "edge_thread_ratio",
+          "gather_hand_rate",
+          "fit_zip_rate",
           "zip_seam",
           "zip_step",
           "price_zip",
