@@ -51,6 +51,12 @@ public record Rings(
         rings);
   }
 
+  /** How often {@code ringNo} goes round the centre: a separate ring once and its lap besides. */
+  public double timesRound(int ringNo) {
+    Ring ring = rings.get(ringNo - 1);
+    return circlesLength > 0 ? ring.ringLength() / Outline.around(2 * ring.ringRadius()) : 1;
+  }
+
   private static int count(CushionSpec cushion, RowSizes sizes) {
     double turns = (sizes.outerRadius() - sizes.firstRadius()) / cushion.ringSpacing();
     return isSpiral(cushion) ? Rounding.up(turns) : Rounding.down(turns) + 1;

@@ -32,14 +32,28 @@ class JoinPlaceTest {
 
   /**
    * By hand: (52.375 − 0.5) ÷ 2.5 = 20.75 in along the rows. Circles of 1/2, 1 1/4 and 2 in, each
-   * with a lap of 1/2 in, end at 3.641593, 11.995574 and 25.061945; 8.754426 of 13.066371 in the
-   * third is 0.669997 of a turn, 241.199°.
+   * with a lap of 1/2 in, end at 3.641593, 11.995574 and 25.061945; 8.754426 in the third, which is
+   * 12.566371 round, is 0.696655 of a turn, 250.796°.
    */
   @Test
   void theFirstJoinFallsInTheThirdRing() {
     JoinPlace first = joins(EQUAL_STRIPS.with("row_style", "rings")).get(0);
     assertEquals(3, first.joinRing());
-    assertEquals(241.199, first.joinAngle(), .001);
+    assertEquals(250.796, first.joinAngle(), .001);
+  }
+
+  /**
+   * By hand: a lap of 3 in on a circle of 1/2 in, 3.141593 round, makes a ring of 6.141593. A strip
+   * mark of 13.5 in is (13.5 − 0.5) ÷ 2.5 = 5.2 in along it, 2.058407 past the start: the lap lies
+   * on the first 235.876°.
+   */
+  @Test
+  void aJoinInTheLapLiesPastTheStartAgain() {
+    Briefs lapped = EQUAL_STRIPS.with("row_style", "rings").with("ring_lap", 3);
+    RowWork work = Plan.of(lapped.brief()).rows().orElseThrow();
+    JoinPlace place = JoinPlace.of(1, 13.5, 10_000, lapped.brief(), work.rings());
+    assertEquals(1, place.joinRing());
+    assertEquals(235.876, place.joinAngle(), .001);
   }
 
   /** Against commons-math3's integral along the spiral to the stated turn. */
