@@ -24,6 +24,11 @@ public record BaseSpec(
     double backOverlap,
     double backHem) {
 
+  /** What is marked on the base over what it will be once sewing has drawn it in: 1 ÷ (1 − t). */
+  public double markedGrowth() {
+    return 1 / (1 - drawIn);
+  }
+
   /** Discs of {@code fabric} laid over the base and the back of one cushion. */
   public int matchingDiscsOf(MatchingDiscFabric fabric) {
     return fabric == matchingDiscFabric ? matchingDiscs + backMatchingDiscs : 0;

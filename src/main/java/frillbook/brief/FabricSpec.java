@@ -18,7 +18,7 @@ package frillbook.brief;
 public record FabricSpec(
     double fabricWidth,
     Grain grain,
-    OneWay oneWayFabric,
+    YesNo oneWayFabric,
     double selvage,
     double squaringAllowance,
     double washShrinkLength,

@@ -23,7 +23,7 @@ public record JoinPlace(
     int before = Rounding.down(at / flatLength);
     double mark = at - before * flatLength;
     double turns = JoinWorking.of(mark, brief, rings).joinTurns();
-    int ring = Math.min(rings.ringCount(), Rounding.down(turns) + 1);
+    int ring = rings.ringAfter(turns);
     return new JoinPlace(number, at, before + 1, mark, ring, angle(turns, rings, ring));
   }
 

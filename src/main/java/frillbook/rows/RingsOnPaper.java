@@ -18,21 +18,21 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    * A ring as it is listed on paper; the figures are those of {@link Ring}.
    *
    * @param paperRing its number
-   * @param paperRadius where the turn ends
+   * @param paperMarked radius to mark on the base where the turn ends
    * @param paperLength sewn length of this ring alone
    * @param paperStitched sewn length so far
    * @param paperMark strip mark
    */
   public record RingOnPaper(
       int paperRing,
-      double paperRadius,
+      double paperMarked,
       double paperLength,
       double paperStitched,
       double paperMark) {
     static RingOnPaper of(Ring ring) {
       return new RingOnPaper(
           ring.ringNo(),
-          ring.ringRadius(),
+          ring.markedRadius(),
           ring.ringLength(),
           ring.runningStitched(),
           ring.runningFlat());

@@ -8,6 +8,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Equal strips of 53 in with French joins that take 1 1/4 in: 51 3/4 in net. */
@@ -68,6 +69,21 @@ class JoinPlaceTest {
               .integrate(1_000_000, a -> Math.hypot(slope * a, slope), gap, turned);
       assertEquals((join.joinMark() - .5) / 2.5, sewn, 1e-4, join::toString);
     }
+  }
+
+  /**
+   * By hand: the spiral is 301.7616 long (computed from the exact spiral) and ends after 10.6667
+   * turns, at 240°; a closing ring of 8 1/2 in goes on from there for 53.4071. A quarter of it on
+   * is 330°, a half 60°.
+   */
+  @ParameterizedTest
+  @CsvSource({"315.1134,330", "328.4651,60"})
+  void theClosingRingGoesOnWhereTheSpiralEnds(double stitched, double angle) {
+    Briefs closed = EQUAL_STRIPS.with("closing_ring", "yes");
+    RowWork work = Plan.of(closed.brief()).rows().orElseThrow();
+    JoinPlace place = JoinPlace.of(1, .5 + 2.5 * stitched, 10_000, closed.brief(), work.rings());
+    assertEquals(12, place.joinRing());
+    assertEquals(angle, place.joinAngle(), .01);
   }
 
   /** The second frill starts where the first ends: marks begin anew, the run goes on. */

@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.Filled;
 import frillbook.cutting.ShortStrips;
 import frillbook.cutting.ShortStrips.Strip;
@@ -70,7 +71,10 @@ class OnPaperTest {
     assertEquals(1, ShortStrips.all(lengths(6)).size());
   }
 
-  /** Of seven rings the fourth; an eighth of 560 is 70, of 224 it is 28. */
+  /**
+   * Of seven rings the fourth; an eighth of 560 is 70, of 224 it is 28, on a base that will be
+   * drawn in by a fifth 35.
+   */
   @Test
   void theMarkIsReadAfterHalfTheRings() {
     List<Ring> seven =
@@ -80,6 +84,8 @@ class OnPaperTest {
     Rings rings =
         Filled.of(Rings.class, Map.of("ringCount", 7, "stitchedLength", 224.0, "rings", seven));
     assertEquals(
-        new SewingMarks(4, 320, 70, 28), SewingMarks.of(rings, new StripLength(560, 560, 560)));
+        new SewingMarks(4, 320, 70, 35),
+        SewingMarks.of(
+            Briefs.inch().with("draw_in", .2).brief(), rings, new StripLength(560, 560, 560)));
   }
 }
