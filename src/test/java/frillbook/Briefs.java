@@ -102,6 +102,8 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("diameter", 18);
     inputs.put("ring_spacing", .75);
     inputs.put("row_style", "spiral");
+    inputs.put("closing_ring", "no");
+    inputs.put("marking_method", "spokes");
     inputs.put("centre_gap", .5);
     inputs.put("edge_clearance", .5);
     inputs.put("ring_lap", .5);

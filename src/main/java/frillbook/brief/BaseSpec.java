@@ -24,4 +24,10 @@ public record BaseSpec(
     double zipSeam,
     double zipStep,
     double backOverlap,
-    double backHem) {}
+    double backHem) {
+
+  /** What is marked on the base over what it will be once sewing has drawn it in: 1 ÷ (1 − t). */
+  public double markedGrowth() {
+    return 1 / (1 - drawIn);
+  }
+}

@@ -20,7 +20,7 @@ public record FabricSpec(
     double fabricWidth,
     double fabricThickness,
     Grain grain,
-    OneWay oneWayFabric,
+    YesNo oneWayFabric,
     double selvage,
     double squaringAllowance,
     double washShrinkLength,

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -107,6 +108,12 @@ record NamedComponent(
         : List.of(prefix);
   }
 
+  private static Object number(Object value) {
+    return value instanceof OptionalDouble known
+        ? known.isPresent() ? known.getAsDouble() : null
+        : value;
+  }
+
   /** What {@code record} holds in it; null where there is no record, or nothing in it. */
   Object of(Object record) {
     if (record == null) {
@@ -114,7 +121,7 @@ record NamedComponent(
     }
     try {
       Object value = accessor.invokeExact(record);
-      return value instanceof Optional<?> optional ? optional.orElse(null) : value;
+      return value instanceof Optional<?> optional ? optional.orElse(null) : number(value);
     } catch (RuntimeException | Error e) {
       throw e;
     } catch (Throwable e) {

@@ -5,7 +5,6 @@ import frillbook.brief.RowStyle;
 import frillbook.measure.Rounding;
 import frillbook.rows.Ring;
 import frillbook.rows.Rings;
-import frillbook.rows.RowSizes;
 import frillbook.rows.Spiral;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,7 +12,7 @@ import java.util.stream.IntStream;
 /**
  * How far the strip has been used up when a ring is reached.
  *
- * @param guideTurns rings sewn in all; the last turn of a spiral may be a part of one
+ * @param guideTurns turns and the closing ring, or rings, in all
  * @param guideZero mark a spiral from the middle would begin at
  * @param guideScale what a unit of the spiral's own length adds to the mark
  * @param guides marks at equal steps of the rings
@@ -45,13 +44,9 @@ public record Guide(
   public record GuideJoin(double guideJoinTurn, double guideJoinMark) {}
 
   /** {@code joins} are those of the first cushion, in order. */
-  public static Guide of(
-      Brief brief, RowSizes sizes, Rings rings, double flatLength, List<GuideJoin> joins) {
+  public static Guide of(Brief brief, Rings rings, double flatLength, List<GuideJoin> joins) {
     boolean spiral = brief.cushion().rowStyle() == RowStyle.SPIRAL;
-    double turns =
-        spiral
-            ? (sizes.outerRadius() - sizes.firstRadius()) / brief.cushion().ringSpacing()
-            : rings.ringCount();
+    double turns = rings.sewnTurns();
     List<GuidePoint> points =
         IntStream.rangeClosed(0, STEPS)
             .mapToDouble(i -> turns * i / STEPS)
@@ -71,8 +66,8 @@ public record Guide(
   private static GuidePoint point(Brief brief, Rings rings, boolean spiral, double turn) {
     return new GuidePoint(
         turn,
-        rings.startAngle() + 2 * Math.PI * turn,
-        Math.min(rings.ringCount(), Rounding.down(turn) + 1),
+        rings.startAngle() + 2 * Math.PI * Math.min(turn, rings.turnCount()),
+        rings.ringAfter(turn),
         mark(brief, rings, spiral, turn));
   }
 
@@ -83,8 +78,11 @@ public record Guide(
 
   private static double onSpiral(Brief brief, Rings rings, double turns) {
     double spacing = brief.cushion().ringSpacing();
-    double radius = brief.cushion().centreGap() + turns * spacing;
-    return new Spiral(spacing).lengthTo(radius) - rings.startLength();
+    double wound = Math.min(turns, rings.turnCount());
+    double radius = brief.cushion().centreGap() + wound * spacing;
+    return new Spiral(spacing).lengthTo(radius)
+        - rings.startLength()
+        + (turns - wound) * rings.closingLength();
   }
 
   private static double onRings(Rings rings, double turns) {

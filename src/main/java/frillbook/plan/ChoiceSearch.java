@@ -35,8 +35,7 @@ public record ChoiceSearch(
 
   /**
    * @param rings of one cushion
-   * @param startAngle turned from the centre where the rows begin, in radians
-   * @param endAngle turned from the centre where they end
+   * @param ringPitch how far a spiral climbs in a radian
    * @param stitched length of the rows of one cushion
    * @param flat length of the strip of one cushion
    * @param orderFlat of the joined strips of all cushions
@@ -49,8 +48,7 @@ public record ChoiceSearch(
    */
   public record Order(
       int rings,
-      double startAngle,
-      double endAngle,
+      double ringPitch,
       double stitched,
       double flat,
       double orderFlat,
@@ -77,8 +75,7 @@ public record ChoiceSearch(
     Order order =
         new Order(
             rows.ringCount(),
-            rows.startAngle(),
-            rows.endAngle(),
+            rows.ringPitch(),
             rows.stitchedLength(),
             strip.flatLength(),
             strip.joinedNeed(),

@@ -23,8 +23,13 @@ public record JoinPlace(
     int before = Rounding.down(at / flatLength);
     double mark = at - before * flatLength;
     double turns = JoinWorking.of(mark, brief, rings).joinTurns();
-    int ring = Math.min(rings.ringCount(), Rounding.down(turns) + 1);
-    double angle = (turns - Math.floor(turns)) * 360;
-    return new JoinPlace(number, at, before + 1, mark, ring, angle);
+    int ring = rings.ringAfter(turns);
+    return new JoinPlace(number, at, before + 1, mark, ring, angle(turns, rings, ring));
+  }
+
+  /** A separate ring goes once round and on by its lap, so a part of it goes round further. */
+  private static double angle(double turns, Rings rings, int ring) {
+    double round = Rounding.settle((turns - ring + 1) * rings.timesRound(ring));
+    return (round - Math.floor(round)) * 360;
   }
 }

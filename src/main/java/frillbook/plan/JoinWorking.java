@@ -10,7 +10,8 @@ import frillbook.rows.Spiral;
  * How a mark on the strip is found on the sewn line.
  *
  * @param joinStitched the mark along the sewn line, from where the rows begin
- * @param joinTarget 4π × length from the centre over spacing: what the spiral's angle must reach
+ * @param joinTarget 4π × length from the centre over spacing: what the spiral's angle must reach;
+ *     the closing ring is left out
  * @param joinGuess first guess at that angle, √target
  * @param joinCloser after one Newton step
  * @param joinCloserStill after two
@@ -32,7 +33,8 @@ public record JoinWorking(
     double spacing = brief.cushion().ringSpacing();
     double gathered = (mark - brief.frill().endAllowance() / 2) / brief.frill().fullness();
     double stitched = Math.min(rings.stitchedLength(), Math.max(0, gathered));
-    double target = 4 * Math.PI * (rings.startLength() + stitched) / spacing;
+    double closing = Math.max(0, stitched - rings.stitchedLength() + rings.closingLength());
+    double target = 4 * Math.PI * (rings.startLength() + stitched - closing) / spacing;
     double guess = Math.sqrt(target);
     double closer = Spiral.closer(guess, target);
     double closerStill = Spiral.closer(closer, target);
@@ -42,6 +44,7 @@ public record JoinWorking(
     double turns =
         spiral
             ? Math.max(0, turned / (2 * Math.PI) - brief.cushion().centreGap() / spacing)
+                + (closing > 0 ? closing / rings.closingLength() : 0)
             : before + intoRing(rings, before, stitched);
     return new JoinWorking(
         stitched, target, guess, closer, closerStill, turned, before, Rounding.settle(turns));

@@ -5,6 +5,7 @@ import frillbook.picture.Flower;
 import frillbook.picture.Guide;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.picture.Ripple;
+import frillbook.rows.MarkedLine;
 import frillbook.rows.Rings;
 import frillbook.rows.RingsOnPaper;
 import frillbook.strip.SewingMarks;
@@ -15,6 +16,7 @@ import java.util.List;
 public record RowWork(
     Rings rings,
     StripLength strip,
+    MarkedLine line,
     SewingMarks marks,
     RingsOnPaper paper,
     Ripple ripple,
@@ -30,10 +32,11 @@ public record RowWork(
     return new RowWork(
         rings,
         strip,
+        MarkedLine.of(brief, sized.rows(), rings.turnCount()),
         SewingMarks.of(brief, rings),
         RingsOnPaper.of(brief, rings),
         ripple,
         Flower.of(brief, sized.rows(), rings.ringCount(), ripple.rippleDepth()),
-        Guide.of(brief, sized.rows(), rings, strip.flatLength(), joins));
+        Guide.of(brief, rings, strip.flatLength(), joins));
   }
 }

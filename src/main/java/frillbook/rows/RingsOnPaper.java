@@ -20,7 +20,7 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    * A ring as it is listed on paper; the figures are those of {@link Ring}.
    *
    * @param paperRing its number
-   * @param paperRadius where the turn ends
+   * @param paperMarked radius to mark on the base where the turn ends
    * @param paperLength sewn length of this ring alone
    * @param paperStitched sewn length so far
    * @param paperMark strip mark
@@ -29,7 +29,7 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
    */
   public record RingOnPaper(
       int paperRing,
-      double paperRadius,
+      double paperMarked,
       double paperLength,
       double paperStitched,
       double paperMark,
@@ -38,7 +38,7 @@ public record RingsOnPaper(int ringEvery, List<RingOnPaper> ringsOnPaper) {
     static RingOnPaper of(Ring ring, int marks, FrillSpec frill) {
       return new RingOnPaper(
           ring.ringNo(),
-          ring.ringRadius(),
+          ring.markedRadius(),
           ring.ringLength(),
           ring.runningStitched(),
           ring.runningFlat(),

@@ -26,10 +26,16 @@ public record RowSizes(double rimLength, double outerRadius, double firstRadius)
     return Rounding.settle(band - cushion.ringSpacing()) >= 0;
   }
 
-  /** Turns of the spiral, the last one begun, or circles; where at least one fits. */
+  /**
+   * Turns of the spiral, the last one begun, and the ring that closes it, or circles; where at
+   * least one fits.
+   */
   int ringCount(CushionSpec cushion) {
     double turns = (outerRadius - firstRadius) / cushion.ringSpacing();
-    return cushion.rowStyle() == RowStyle.SPIRAL ? Rounding.up(turns) : Rounding.down(turns) + 1;
+    int closing = cushion.isClosed() ? 1 : 0;
+    return cushion.rowStyle() == RowStyle.SPIRAL
+        ? Rounding.up(turns) + closing
+        : Rounding.down(turns) + 1;
   }
 
   /** Where the turn {@code ring} ends, counted from 1, or the radius of that circle. */

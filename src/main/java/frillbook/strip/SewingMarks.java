@@ -12,9 +12,15 @@ import frillbook.rows.Rings;
  * @param halfwayMark strip used by the end of that ring
  * @param gatherStart from the end of the strip to where its first part begins
  * @param flatPart between gathering marks on the strip
+ * @param markedPart between gathering marks along the line drawn on the base
  */
 public record SewingMarks(
-    int halfwayRing, double halfwayMark, double gatherStart, GatherParts parts, double flatPart) {
+    int halfwayRing,
+    double halfwayMark,
+    double gatherStart,
+    GatherParts parts,
+    double flatPart,
+    double markedPart) {
 
   public static SewingMarks of(Brief brief, Rings rings) {
     int half = Math.max(1, Rounding.up(rings.ringCount() / 2.0));
@@ -24,6 +30,7 @@ public record SewingMarks(
         rings.rings().get(half - 1).runningFlat(),
         brief.frill().endAllowance() / 2,
         parts,
-        parts.stitchedPart() * brief.frill().fullness());
+        parts.stitchedPart() * brief.frill().fullness(),
+        parts.stitchedPart() * brief.base().markedGrowth());
   }
 }

@@ -161,10 +161,12 @@ final class RefusalTest {
                 "ring_spacing",
                 "fullness",
                 "row_style",
+                "closing_ring",
                 "centre_gap",
                 "edge_clearance",
                 "end_allowance"));
     assertEquals(flower, emptying(spiral));
+    flower.remove("closing_ring");
     flower.add("ring_lap");
     assertEquals(flower, emptying(spiral.with("row_style", "rings")));
   }

@@ -32,6 +32,7 @@ class PlanCommandTest {
         """
         Spiral-frill cushion
         All checks              READY
+        Turns                    2.00  turns
         Rings                       2  rings
         Stitched length         12.57  in     (31.9 cm)
         Strip before gathering  26.13  in     (66.4 cm)
@@ -48,20 +49,20 @@ class PlanCommandTest {
   }
 
   /**
-   * Circles of radius 1/2 and 1 1/2; marks at 1/2 (half the end allowance) + 2 × length. Further
-   * columns may stand behind these.
+   * Circles of radius 1/2 and 1 1/2, marked ÷ 0.96; marks at 1/2 (half the end allowance) + 2 ×
+   * length. Further columns may stand behind these.
    */
   @Test
   void theRingsStandInATable() {
     String head =
-        "Ring  Radius, in  This ring, in  Stitched so far, in  Strip mark, in  Angle turned, rad";
+        "Ring  Radius, in  Mark at radius, in  This ring, in  Stitched so far, in  Strip mark, in";
     List<String> lines = Ran.runSmall("plan").out().lines().toList();
     List<String> table = lines.stream().dropWhile(line -> !line.startsWith(head)).limit(3).toList();
     assertEquals(
         List.of(
             head,
-            "   1        0.50           3.14                 3.14            6.78               3.14",
-            "   2        1.50           9.42                12.57           25.63               9.42"),
+            "   1        0.50                0.52           3.14                 3.14            6.78",
+            "   2        1.50                1.56           9.42                12.57           25.63"),
         table.stream().map(line -> line.substring(0, head.length())).toList());
   }
 

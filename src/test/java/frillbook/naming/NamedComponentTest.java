@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import frillbook.naming.NamedComponent.Holds;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class NamedComponentTest {
@@ -43,6 +44,16 @@ class NamedComponentTest {
     assertEquals(
         List.<Object>of(2, STRAP, STRAP, List.of(STRAP, STRAP)),
         components.stream().map(component -> component.of(bag)).toList());
+  }
+
+  private record Hook(OptionalDouble width) {}
+
+  @Test
+  void aNumberThatMayBeMissingIsReadAsANumber() {
+    NamedComponent width = NamedComponent.read(Hook.class).get(0);
+    assertEquals(Holds.VALUE, width.holds());
+    assertEquals(2.5, width.of(new Hook(OptionalDouble.of(2.5))));
+    assertNull(width.of(new Hook(OptionalDouble.empty())));
   }
 
   @Test

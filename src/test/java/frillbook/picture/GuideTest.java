@@ -48,6 +48,19 @@ class GuideTest {
     }
   }
 
+  /**
+   * By hand: 10 2/3 turns and one more; 355.1687 in of line (301.7616 of spiral, 53.4071 of circle)
+   * times 2.5, after half of 1 in.
+   */
+  @Test
+  void itEndsWithTheClosingRing() {
+    Guide guide = drawn(Briefs.inch().with("closing_ring", "yes")).guide();
+    var end = guide.guides().get(30);
+    assertEquals(11.6667, end.guideTurn(), 5e-5);
+    assertEquals(12, end.guideRing());
+    assertEquals(.5 + 2.5 * 355.1687, end.guideMark(), 5e-4);
+  }
+
   @Test
   void everyJoinLiesOnTheGuide() {
     int compared = 0;

@@ -31,17 +31,17 @@ class TitlesTest {
    * hole πn² spacings: 6 turns are 113.
    */
   @Test
-  void theFlowerTellsRingsAndRipples() {
+  void theFlowerTellsTurnsAndRipples() {
     assertEquals(
-        "10 rings at 2 × fullness: ripples about 0.83 times as deep as long; 6 rings drawn",
+        "10 turns at 2 × fullness: ripples about 0.83 times as deep as long; 6 are drawn",
         titles.line("flower_title"));
   }
 
   /** Two turns of 1 in out to 2 1/2 in, and one of them. */
   @ParameterizedTest
   @CsvSource({
-    "1, '2 rings at 1 × fullness: no ripples'",
-    "2, '1 ring at 1 × fullness: no ripples'"
+    "1, '2 turns at 1 × fullness: no ripples'",
+    "2, '1 turn at 1 × fullness: no ripples'"
   })
   void fewRingsAreAllDrawn(double spacing, String title) {
     Briefs small =
@@ -51,6 +51,16 @@ class TitlesTest {
             .with("fullness", 1)
             .with("ring_spacing", spacing);
     assertEquals(title, titles(small).line("flower_title"));
+  }
+
+  /**
+   * By hand: 8 in by three quarters are 10 2/3 turns; circles from 1/2 to 8 in are eleven rings.
+   */
+  @ParameterizedTest
+  @CsvSource({"spiral,10.67 turns at 2.5", "rings,11 rings at 2.5"})
+  void aSpiralHasTurnsAndSeparateRingsAreCounted(String style, String begins) {
+    String title = titles(Briefs.inch().with("row_style", style)).line("flower_title");
+    assertTrue(title.startsWith(begins), title);
   }
 
   /**
@@ -110,10 +120,10 @@ class TitlesTest {
         titles.line("base_fabric_title"));
   }
 
-  /** Half of the area lies within 20 ÷ √2 = 14.14 cm, 7.07 rings; marks are a third apart. */
+  /** Half of the area lies within 20 ÷ √2 = 14.14 cm, 7.07 turns; marks are a third apart. */
   @Test
   void theGuideTellsWhenHalfOfTheStripIsUsed() {
-    assertEquals("Half of the strip is used after about 7 of 10 rings", titles.line("guide_title"));
+    assertEquals("Half of the strip is used after about 7 of 10 turns", titles.line("guide_title"));
   }
 
   /** 167.73 of 426.60: 39.3 %. */

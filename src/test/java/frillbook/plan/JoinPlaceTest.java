@@ -8,6 +8,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Equal strips of 53 in with French joins that take 1 1/4 in: 51 3/4 in net. */
@@ -32,14 +33,28 @@ class JoinPlaceTest {
 
   /**
    * By hand: (52.375 − 0.5) ÷ 2.5 = 20.75 in along the rows. Circles of 1/2, 1 1/4 and 2 in, each
-   * with a lap of 1/2 in, end at 3.641593, 11.995574 and 25.061945; 8.754426 of 13.066371 in the
-   * third is 0.669997 of a turn, 241.199°.
+   * with a lap of 1/2 in, end at 3.641593, 11.995574 and 25.061945; 8.754426 in the third, which is
+   * 12.566371 round, is 0.696655 of a turn, 250.796°.
    */
   @Test
   void theFirstJoinFallsInTheThirdRing() {
     JoinPlace first = joins(EQUAL_STRIPS.with("row_style", "rings")).get(0);
     assertEquals(3, first.joinRing());
-    assertEquals(241.199, first.joinAngle(), .001);
+    assertEquals(250.796, first.joinAngle(), .001);
+  }
+
+  /**
+   * By hand: a lap of 3 in on a circle of 1/2 in, 3.141593 round, makes a ring of 6.141593. A strip
+   * mark of 13.5 in is (13.5 − 0.5) ÷ 2.5 = 5.2 in along it, 2.058407 past the start: the lap lies
+   * on the first 235.876°.
+   */
+  @Test
+  void aJoinInTheLapLiesPastTheStartAgain() {
+    Briefs lapped = EQUAL_STRIPS.with("row_style", "rings").with("ring_lap", 3);
+    RowWork work = Plan.of(lapped.brief()).rows().orElseThrow();
+    JoinPlace place = JoinPlace.of(1, 13.5, 10_000, lapped.brief(), work.rings());
+    assertEquals(1, place.joinRing());
+    assertEquals(235.876, place.joinAngle(), .001);
   }
 
   /** Against commons-math3's integral along the spiral to the stated turn. */
@@ -54,6 +69,21 @@ class JoinPlaceTest {
               .integrate(1_000_000, a -> Math.hypot(slope * a, slope), gap, turned);
       assertEquals((join.joinMark() - .5) / 2.5, sewn, 1e-4, join::toString);
     }
+  }
+
+  /**
+   * By hand: the spiral is 301.7616 long (computed from the exact spiral) and ends after 10.6667
+   * turns, at 240°; a closing ring of 8 1/2 in goes on from there for 53.4071. A quarter of it on
+   * is 330°, a half 60°.
+   */
+  @ParameterizedTest
+  @CsvSource({"315.1134,330", "328.4651,60"})
+  void theClosingRingGoesOnWhereTheSpiralEnds(double stitched, double angle) {
+    Briefs closed = EQUAL_STRIPS.with("closing_ring", "yes");
+    RowWork work = Plan.of(closed.brief()).rows().orElseThrow();
+    JoinPlace place = JoinPlace.of(1, .5 + 2.5 * stitched, 10_000, closed.brief(), work.rings());
+    assertEquals(12, place.joinRing());
+    assertEquals(angle, place.joinAngle(), .01);
   }
 
   /** The second frill starts where the first ends: marks begin anew, the run goes on. */

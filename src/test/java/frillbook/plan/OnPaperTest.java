@@ -73,7 +73,7 @@ class OnPaperTest {
   /**
    * Of seven rings the fourth; 224 in parts of 12 at most are 19 of 11.789474, on a strip twice as
    * long 23.578947, which begins after half of the 1 for its ends: mark i of n = 1/2 + i × 448 ÷
-   * 19.
+   * 19; on a base that will be drawn in by a fifth a part is 11.789474 ÷ 0.8 = 14.736842.
    */
   @Test
   void theMarkIsReadAfterHalfTheRings() {
@@ -83,12 +83,14 @@ class OnPaperTest {
             .toList();
     Rings rings =
         Filled.of(Rings.class, Map.of("ringCount", 7, "stitchedLength", 224.0, "rings", seven));
-    SewingMarks marks = SewingMarks.of(Briefs.inch().with("fullness", 2).brief(), rings);
+    SewingMarks marks =
+        SewingMarks.of(Briefs.inch().with("fullness", 2).with("draw_in", .2).brief(), rings);
     assertEquals(4, marks.halfwayRing());
     assertEquals(320, marks.halfwayMark());
     assertEquals(.5, marks.gatherStart());
     assertEquals(19, marks.parts().gatherParts());
     assertEquals(11.789474, marks.parts().stitchedPart(), 5e-7);
     assertEquals(23.578947, marks.flatPart(), 5e-7);
+    assertEquals(14.736842, marks.markedPart(), 5e-7);
   }
 }

@@ -78,6 +78,35 @@ class RingsTest {
     assertEquals(3, rings(toTheEdge(4.2, .7, 0).with("row_style", "rings")).ringCount());
   }
 
+  /**
+   * From 1/2 to 8 1/2 in the spiral is 301.7616 long (computed from the exact spiral); a circle of
+   * 8 1/2 is 53.4071. The area rule, π(8.5² − 0.5²)/0.75 = 301.5929, takes the circle on too.
+   */
+  @Test
+  void aClosingRingGoesOnceRoundTheOuterRadius() {
+    Rings rings = rings(Briefs.inch().with("closing_ring", "yes"));
+    Ring closing = rings.rings().get(11);
+    assertEquals(12, rings.ringCount());
+    assertEquals(8.5, closing.ringRadius());
+    assertEquals(53.4071, closing.ringLength(), 5e-5);
+    assertEquals(355.1687, rings.stitchedLength(), 1e-4);
+    assertEquals(rings.stitchedLength(), closing.runningStitched(), 1e-9);
+    assertEquals(355.0000, rings.areaRuleLength(), 1e-4);
+  }
+
+  @Test
+  void separateRingsAreClosedAlready() {
+    Briefs separate = Briefs.inch().with("row_style", "rings");
+    assertEquals(rings(separate), rings(separate.with("closing_ring", "yes")));
+  }
+
+  /** By hand: 8 in by three quarters. Circles from 1/2 to 8 in are eleven. */
+  @ParameterizedTest
+  @CsvSource({"spiral,10.666667", "rings,11"})
+  void aTurnMayBeAPartOfOne(String style, double turns) {
+    assertEquals(turns, rings(Briefs.inch().with("row_style", style)).turnCount(), 5e-7);
+  }
+
   /** Against commons-math3's integral between the angles of both radii. */
   @Test
   void everyRingOfASpiralEndsWhereIntegrationSays() {
