@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param two search for the fabric of the second choice
  * @param three the same for the third
  * @param choices the brief itself and both others
+ * @param twoDoubt why the second wants a second look, 0 for no reason
+ * @param threeDoubt the same of the third
  * @param leanings how the fabric moves with the look
  * @param bill empty where bases or interfacing do not fit
  */
@@ -37,6 +39,8 @@ public record Costing(
     @Prefixed("two") ChoiceSearch two,
     @Prefixed("three") ChoiceSearch three,
     List<ChoiceRow> choices,
+    int twoDoubt,
+    int threeDoubt,
     Leanings leanings,
     Optional<Bill> bill) {
 
@@ -49,8 +53,8 @@ public record Costing(
         base.filter(b -> checks.interfacingFits())
             .map(b -> order.needs(b, filling.fillWeight(), thread.threadLength()))
             .map(needs -> Materials.of(brief, needs));
-    Candidate two = Candidate.of(brief, brief.choices().two());
-    Candidate three = Candidate.of(brief, brief.choices().three());
+    Candidate two = Candidate.of(brief, brief.choices().two(brief.look()));
+    Candidate three = Candidate.of(brief, brief.choices().three(brief.look()));
     ChoiceReckoner reckoner =
         new ChoiceReckoner(order, thread, hours, materials, checks.marginIsPossible());
     List<ChoiceRow> choices =
@@ -70,6 +74,8 @@ public record Costing(
         two.search(),
         three.search(),
         choices,
+        choices.get(1).doubt(choices.get(0), brief.words().choiceTwoWords()),
+        choices.get(2).doubt(choices.get(0), brief.words().choiceThreeWords()),
         leanings,
         materials.map(
             m -> new Billing(order, m, hours, leanings).of(choices, checks.marginIsPossible())));

@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param lengthFound false where no length of fabric holds strips and spares in the chosen grain
  * @param grainIsCheap false where another grain is cheaper by the share that the maker wants told
  * @param ownStripsAreLean false where strips of each cushion take much more fabric than they must
+ * @param choiceTwoAgrees whether words, figures and price of the second choice go together
+ * @param choiceThreeAgrees the same of the third
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
  * @param base empty where bases or backs do not fit their fabric
@@ -39,6 +41,8 @@ public record Plan(
     boolean lengthFound,
     boolean grainIsCheap,
     boolean ownStripsAreLean,
+    boolean choiceTwoAgrees,
+    boolean choiceThreeAgrees,
     Flag checkFlag,
     Filling filling,
     Side side,
@@ -75,6 +79,9 @@ public record Plan(
     boolean cheap = cutting.map(c -> c.prices().chosenIsCheap(share)).orElse(true);
     boolean lean =
         cutting.flatMap(GrainsCompared::cut).map(c -> c.total().isLean(brief)).orElse(true);
+    Optional<Costing> costing = cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::costing);
+    boolean two = costing.map(c -> c.twoDoubt() == 0).orElse(true);
+    boolean three = costing.map(c -> c.threeDoubt() == 0).orElse(true);
     boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
@@ -87,7 +94,9 @@ public record Plan(
         found,
         cheap,
         lean,
-        flag(checks, found, cheap && lean),
+        two,
+        three,
+        flag(checks, found, cheap && lean && two && three),
         filling,
         Side.of(brief, filling),
         frill.map(f -> RowWork.of(sized, f, joins)),

@@ -63,6 +63,8 @@ final class FailingChecksTest {
             .with("fabric_width", 60.0)
             .with("cheaper_share", 1.0));
     failing.put("grain_is_cheap", inch().with("quantity", 12.0).with("cheaper_share", 0.01));
+    failing.put("choice_two_agrees", inch().with("choice_two_words", "Fuller"));
+    failing.put("choice_three_agrees", inch().with("choice_three_more", -2.0));
     return failing;
   }
 
