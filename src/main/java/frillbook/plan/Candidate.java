@@ -36,14 +36,13 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
   static Candidate own(PlannedOrder order) {
     Made made =
         Made.of(order.rings(), order.strip(), order.cut().buyLength(), order.frillUsedLength());
-    return new Candidate(
-        Optional.of(order.brief().look()), Optional.of(made), ChoiceSearch.none(Optional.empty()));
+    return new Candidate(Optional.of(order.brief().look()), Optional.of(made), ChoiceSearch.none());
   }
 
   /** {@code brief} with another {@code look}, if there is one. */
   static Candidate of(Brief brief, Optional<LookSpec> look) {
     return look.map(other -> of(brief, other))
-        .orElseGet(() -> new Candidate(look, Optional.empty(), ChoiceSearch.none(look)));
+        .orElseGet(() -> new Candidate(look, Optional.empty(), ChoiceSearch.none()));
   }
 
   private static Candidate of(Brief brief, LookSpec look) {
@@ -58,7 +57,7 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
   /** What cannot be made. */
   private static Candidate of(LookSpec look) {
     Optional<LookSpec> wanted = Optional.of(look);
-    return new Candidate(wanted, Optional.empty(), ChoiceSearch.none(wanted));
+    return new Candidate(wanted, Optional.empty(), ChoiceSearch.none());
   }
 
   private static Candidate searched(SizedBrief sized, Sizes sizes) {
@@ -67,8 +66,7 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
     Rings rings = Rings.of(brief, sized.rows());
     StripLength strip = StripLength.of(brief, rings.stitchedLength());
     FrillCutting cutting = sized.cuttingOf(strip.joinedNeed());
-    ChoiceSearch search =
-        ChoiceSearch.of(brief.look(), cutting, sizes.starts(), grain, rings, strip);
+    ChoiceSearch search = ChoiceSearch.of(cutting, sizes.starts(), grain, rings, strip);
     double used = search.order().orElseThrow().usedLength();
     Optional<Made> made = search.bought().map(b -> Made.of(rings, strip, b.buyLength(), used));
     return new Candidate(Optional.of(brief.look()), made, search);

@@ -6,6 +6,8 @@ import frillbook.brief.TimeSpec;
 import frillbook.materials.Materials;
 import frillbook.materials.Rebilling;
 import frillbook.measure.Rounding;
+import frillbook.money.Costs;
+import frillbook.money.Money;
 import frillbook.money.Price;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
@@ -47,7 +49,13 @@ record ChoiceReckoner(
   }
 
   private Optional<Rebilling> billing() {
-    return materials.map(all -> new Rebilling(brief(), order.sizes().usableShare(), all));
+    return materials.map(
+        all -> new Rebilling(brief(), order.sizes().usableShare(), all, planned(all)));
+  }
+
+  private double planned(Materials all) {
+    Money money = Money.in(brief().money().currencyCode());
+    return Costs.of(money, brief().money(), all.materialsTotal(), hours.hoursTotal()).costTotal();
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */

@@ -2,7 +2,6 @@ package frillbook.plan;
 
 import frillbook.bias.BiasTrial;
 import frillbook.brief.Grain;
-import frillbook.brief.LookSpec;
 import frillbook.cutting.CushionStrips;
 import frillbook.cutting.SearchReach;
 import frillbook.grains.FrillCutting;
@@ -19,7 +18,6 @@ import java.util.Optional;
 /**
  * How much frill fabric another look takes, in the grain of the brief. Lengths are in its unit.
  *
- * @param look searched for; empty for a choice that is left out
  * @param rowsFit whether it is gathered, a ring fits and the order is not too large to search
  * @param order what is to be cut; none where no ring fits or the order is too large to search
  * @param found whether a length of fabric was found
@@ -28,7 +26,6 @@ import java.util.Optional;
  * @param biasTrials lengths tried on the bias; none for straight grain
  */
 public record ChoiceSearch(
-    Optional<LookSpec> look,
     boolean rowsFit,
     Optional<Order> order,
     boolean found,
@@ -70,18 +67,12 @@ public record ChoiceSearch(
   public record Bought(double buyLength) {}
 
   /** Nothing to search for. */
-  static ChoiceSearch none(Optional<LookSpec> look) {
-    return new ChoiceSearch(
-        look, false, Optional.empty(), false, Optional.empty(), List.of(), List.of());
+  static ChoiceSearch none() {
+    return new ChoiceSearch(false, Optional.empty(), false, Optional.empty(), List.of(), List.of());
   }
 
   static ChoiceSearch of(
-      LookSpec look,
-      FrillCutting cutting,
-      GrainStarts starts,
-      Grain grain,
-      Rings rows,
-      StripLength strip) {
+      FrillCutting cutting, GrainStarts starts, Grain grain, Rings rows, StripLength strip) {
     GrainSearch search = GrainSearch.of(cutting, starts, grain);
     Order order =
         new Order(
@@ -100,7 +91,6 @@ public record ChoiceSearch(
                 ? cutting.lengthwise().cushion()
                 : cutting.crosswise().cushion());
     return new ChoiceSearch(
-        Optional.of(look),
         true,
         Optional.of(order),
         search.buyLength().isPresent(),

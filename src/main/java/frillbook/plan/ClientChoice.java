@@ -1,6 +1,8 @@
 package frillbook.plan;
 
+import frillbook.brief.Brief;
 import frillbook.brief.LookSpec;
+import frillbook.brief.MoneySpec;
 import frillbook.brief.WordsSpec;
 import frillbook.measure.Rounding;
 import frillbook.naming.Coded;
@@ -20,8 +22,8 @@ public record ClientChoice(Optional<Offer> offer) {
    * @param clientLook beside the first
    * @param clientFullness fabric in the frill over the line it is sewn to
    * @param clientRings turns of the frill
-   * @param clientPriceEach tax included
-   * @param clientPriceTotal tax included
+   * @param clientPriceEach tax included, but for a trade client
+   * @param clientPriceTotal likewise
    */
   public record Offer(
       String clientChoice,
@@ -54,29 +56,31 @@ public record ClientChoice(Optional<Offer> offer) {
     }
   }
 
-  static List<ClientChoice> all(List<ChoiceRow> rows, WordsSpec words) {
+  static List<ClientChoice> all(List<ChoiceRow> rows, Brief brief) {
+    WordsSpec words = brief.words();
     List<String> said =
         List.of(words.choiceOneWords(), words.choiceTwoWords(), words.choiceThreeWords());
-    LookSpec plan = rows.get(0).look().orElseThrow().spec();
     return IntStream.range(0, rows.size())
-        .mapToObj(i -> of(rows.get(i), said.get(i), plan))
+        .mapToObj(i -> of(rows.get(i), said.get(i), brief))
         .toList();
   }
 
-  private static ClientChoice of(ChoiceRow row, String words, LookSpec plan) {
+  private static ClientChoice of(ChoiceRow row, String words, Brief brief) {
     String name = row.choiceNo() + (words.isEmpty() ? "" : " – " + words);
-    return new ClientChoice(row.figures().map(figures -> offer(row, figures, name, plan)));
+    return new ClientChoice(row.figures().map(figures -> offer(row, figures, name, brief)));
   }
 
-  private static Offer offer(ChoiceRow row, ChoiceRow.Figures figures, String name, LookSpec plan) {
+  private static Offer offer(ChoiceRow row, ChoiceRow.Figures figures, String name, Brief brief) {
     LookSpec look = row.look().orElseThrow().spec();
     ChoiceRow.Asked asked = figures.asked().orElseThrow();
+    boolean beforeTax = brief.money().tradeClient() == MoneySpec.TradeClient.YES;
+    double net = asked.choiceNetEach();
     return new Offer(
         name,
-        Beside.of(look, plan),
+        Beside.of(look, brief.look()),
         look.fullness(),
         figures.choiceRings(),
-        asked.choicePriceEach(),
-        asked.choicePriceTotal());
+        beforeTax ? net : asked.choicePriceEach(),
+        beforeTax ? net * brief.cushion().quantity() : asked.choicePriceTotal());
   }
 }

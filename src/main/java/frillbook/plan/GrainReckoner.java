@@ -70,6 +70,6 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
   }
 
   private Rebilling billing(Bill bill) {
-    return new Rebilling(brief, sizes.usableShare(), bill.materials());
+    return new Rebilling(brief, sizes.usableShare(), bill.materials(), bill.costs().costTotal());
   }
 }
