@@ -67,8 +67,9 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     return new Briefs(LengthUnit.CM, measured);
   }
 
-  private static double millimetres(Object inches) {
-    return Math.rint(((Number) inches).doubleValue() * 25.4) / 10;
+  /** What is blank stays blank. */
+  private static Object millimetres(Object inches) {
+    return inches instanceof Number n ? (Object) (Math.rint(n.doubleValue() * 25.4) / 10) : inches;
   }
 
   /** The same brief in {@code grain}. */
@@ -234,12 +235,10 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   }
 
   private static void choices(Map<String, Object> inputs) {
-    inputs.put("choice_two_fullness", 2);
+    inputs.put("choice_two_more", -.5);
     inputs.put("choice_one_words", "as drawn up");
-    inputs.put("choice_two_words", "flatter");
+    inputs.put("choice_two_words", "for every day");
     inputs.put("choice_three_words", "");
-    inputs.put("choice_two_spacing", .75);
-    inputs.put("choice_three_fullness", 3);
-    inputs.put("choice_three_spacing", .75);
+    inputs.put("choice_three_more", .5);
   }
 }

@@ -83,10 +83,10 @@ final class PricedBriefs {
 
   private Briefs choices(Briefs briefs) {
     return briefs
-        .with("choice_two_fullness", pick(1, 2, 3))
+        .with("choice_two_more", pick(-1, -.5, .5))
         .with("choice_two_spacing", pick(.5, .75, 2, 6))
-        .with("choice_three_fullness", pick(1.5, 2.5, 4))
-        .with("choice_three_spacing", pick(.25, .75, 1));
+        .with("choice_three_more", pick(-.25, 0, 1.5))
+        .with("choice_three_spacing", pick("", .25, .75, 1));
   }
 
   private Briefs sewn(Briefs briefs) {

@@ -75,9 +75,8 @@ public final class WorkedOrders {
         .with("tax_rate", .2)
         .with("deposit_rate", .25)
         .with("offer_each", 120)
-        .with("choice_two_fullness", 3)
-        .with("choice_two_spacing", 2)
-        .with("choice_three_fullness", 2)
+        .with("choice_two_more", 1)
+        .with("choice_three_more", 0)
         .with("choice_three_spacing", 2.5);
   }
 

@@ -34,7 +34,7 @@ public record Brief(
     return NamedRecords.build(Brief.class, Map.of("unit", unit), inputs);
   }
 
-  /** Inputs that a brief can do without: both cells of a look that is left out. */
+  /** Inputs that a brief can do without. */
   public static Set<String> optionalInputs() {
     return NamedRecords.optional(Brief.class);
   }

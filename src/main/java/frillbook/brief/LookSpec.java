@@ -1,9 +1,17 @@
 package frillbook.brief;
 
+import frillbook.measure.Rounding;
+
 /**
  * How full a cushion looks.
  *
- * @param fullness flat length over stitched length, at least 1
+ * @param fullness flat length over stitched length
  * @param spacing from ring to ring
  */
-public record LookSpec(double fullness, double spacing) {}
+public record LookSpec(double fullness, double spacing) {
+
+  /** Whether the strip is at least as long as the line it is sewn to. */
+  public boolean isGathered() {
+    return Rounding.settle(fullness - 1) >= 0;
+  }
+}

@@ -1,6 +1,8 @@
 package frillbook.brief;
 
 import frillbook.measure.Currencies;
+import frillbook.naming.Coded;
+import java.util.Optional;
 
 /**
  * What the maker wants to be paid, and in which money.
@@ -11,6 +13,10 @@ import frillbook.measure.Currencies;
  * @param profitBasis what the profit rate is a share of
  * @param profitRate 0.4 is 40 %; as a margin at most 0.95
  * @param taxRate added to the price
+ * @param taxRounding what the tax is rounded on
+ * @param tradeClient whether the client is shown prices before tax
+ * @param own price of the maker's own; empty for the one worked out
+ * @param farOff times by which sums that belong together may differ before one looks mistyped
  * @param tidyStep the price before tax is rounded up to a whole number of these; 0 for none
  * @param depositRate share of the price asked for beforehand
  * @param offerEach what a client offers for one cushion, tax included; 0 for no offer
@@ -23,7 +29,34 @@ public record MoneySpec(
     ProfitBasis profitBasis,
     double profitRate,
     double taxRate,
+    TaxRounding taxRounding,
+    TradeClient tradeClient,
+    Optional<Own> own,
+    double farOff,
     double tidyStep,
     double depositRate,
     double offerEach,
-    double cheaperShare) {}
+    double cheaperShare) {
+
+  /** What the tax is rounded on. */
+  public enum TaxRounding implements Coded {
+    EACH,
+    ORDER
+  }
+
+  /** Whether the client reckons before tax, as a shop does. */
+  public enum TradeClient implements Coded {
+    NO,
+    YES
+  }
+
+  /**
+   * @param ownPrice for one cushion before tax
+   */
+  public record Own(double ownPrice) {}
+
+  /** How many of {@code quantity} cushions are taxed as one sum. */
+  public int taxedTogether(int quantity) {
+    return taxRounding == TaxRounding.ORDER ? quantity : 1;
+  }
+}

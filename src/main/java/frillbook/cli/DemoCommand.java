@@ -33,9 +33,7 @@ final class DemoCommand implements Runnable {
           Map.entry("matching_discs", 1.0),
           Map.entry("joined_by", "order"),
           Map.entry("client_name", "the harbour reading room"),
-          Map.entry("frill_fabric_words", "sea-green cotton lawn"),
-          Map.entry("choice_two_spacing", 2.5),
-          Map.entry("choice_three_spacing", 2.5));
+          Map.entry("frill_fabric_words", "sea-green cotton lawn"));
 
   @Spec private CommandSpec spec;
 

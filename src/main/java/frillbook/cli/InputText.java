@@ -28,6 +28,9 @@ final class InputText {
   }
 
   private static Optional<Object> value(InputTemplate input, String typed, LengthUnit unit) {
+    if (input.use().optional() && typed.isEmpty()) {
+      return Optional.of(typed);
+    }
     return switch (input.kind()) {
       case LENGTH -> LengthText.parse(typed, unit).map(Object.class::cast);
       case PERCENT -> percent(typed).map(Object.class::cast);
@@ -51,7 +54,7 @@ final class InputText {
   }
 
   private static Optional<Double> number(String typed) {
-    return typed.matches("\\d+(\\.\\d+)?|\\.\\d+")
+    return typed.matches("-?(\\d+(\\.\\d+)?|\\.\\d+)")
         ? Optional.of(Double.parseDouble(typed))
         : Optional.empty();
   }

@@ -38,6 +38,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs) {
   private static final String INPUT_FAULT = "input_fault";
 
+  /** What a page is read for; it is worked out anew from the inputs. */
+  private static final List<String> PRICES =
+      List.of("net_each", "price_each", "net_total", "price_total", "deposit");
+
   private static final String REMEDY = "Name a workbook that frillbook made.";
 
   /**
@@ -77,11 +81,25 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     unused.forEach(input -> inputs.put(input.name(), standIn(input, unit)));
     refused.keySet().removeAll(unused);
     mistakes.addAll(refused.values());
+    PRICES.stream()
+        .filter(name -> isTypedOver(values, name))
+        .forEach(name -> mistakes.add(typedOver(values, name)));
     if (!mistakes.isEmpty()) {
       mistakes.add(0, path + " has inputs that cannot be used.");
       throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
     }
     return new PlanFile(unit, paper(workbook), inputs);
+  }
+
+  private static boolean isTypedOver(WorkbookValues values, String price) {
+    return values.names().contains(price) && !values.hasFormula(price);
+  }
+
+  private static String typedOver(WorkbookValues values, String price) {
+    return values.where(price)
+        + ": found "
+        + SavedInput.shown(values.value(price))
+        + " over its formula. Put the formula back and type your price into own_price.";
   }
 
   private static LengthUnit unit(Path path, WorkbookValues values) {

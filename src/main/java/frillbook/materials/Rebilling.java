@@ -11,8 +11,10 @@ import frillbook.money.Price;
 /**
  * Reckons the order's money anew where frill fabric, thread and hours are others. The order's own
  * give its own cost and price, to the coin.
+ *
+ * @param planned cost of the order itself
  */
-public record Rebilling(Brief brief, double usableShare, Materials materials) {
+public record Rebilling(Brief brief, double usableShare, Materials materials, double planned) {
 
   /**
    * What the order costs so.
@@ -44,7 +46,7 @@ public record Rebilling(Brief brief, double usableShare, Materials materials) {
 
   /** What is asked for it. */
   public Price price(Cost cost) {
-    return Price.of(money(), brief.money(), cost.cost(), brief.cushion().quantity());
+    return Price.of(money(), brief.money(), cost.cost(), brief.cushion().quantity(), planned);
   }
 
   private double frill(double bought, double used) {

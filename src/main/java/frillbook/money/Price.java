@@ -1,16 +1,18 @@
 package frillbook.money;
 
 import frillbook.brief.MoneySpec;
-import frillbook.brief.ProfitBasis;
 
 /**
- * What the client pays. Every total is the sum of the rounded amounts it is shown with.
+ * What the client pays. Every total is the sum of the rounded amounts it is shown with; tax that is
+ * rounded once on the order is not so many times that of one cushion.
  *
  * @param wantedNet for all cushions before tax, not rounded
- * @param netEach before tax, rounded up to the tidy step
+ * @param priceFactor what is asked before tax over what it costs
+ * @param netEach before tax, rounded up to the tidy step, or the maker's own
  * @param taxEach rounded half up
  * @param priceEach with tax
  * @param netTotal for all cushions before tax
+ * @param taxedTogether cushions whose tax is rounded as one sum
  * @param taxTotal for all cushions
  * @param priceTotal for all cushions with tax
  * @param profitTotal left of the net total after all costs
@@ -22,10 +24,12 @@ import frillbook.brief.ProfitBasis;
  */
 public record Price(
     double wantedNet,
+    double priceFactor,
     double netEach,
     double taxEach,
     double priceEach,
     double netTotal,
+    int taxedTogether,
     double taxTotal,
     double priceTotal,
     double profitTotal,
@@ -34,34 +38,36 @@ public record Price(
     double deposit,
     double balance) {
 
-  /** The price of {@code quantity} cushions that together cost {@code cost}. */
+  /** The price of {@code quantity} cushions that together cost {@code cost}, as planned. */
   public static Price of(Money money, MoneySpec spec, double cost, int quantity) {
-    double wanted = wanted(spec, cost);
-    double net = money.tidy(spec.tidyStep(), wanted / quantity);
+    return of(money, spec, cost, quantity, cost);
+  }
+
+  /** The same of another order than the plan's, which costs {@code planned}. */
+  public static Price of(Money money, MoneySpec spec, double cost, int quantity, double planned) {
+    Ask ask = new Ask(money, spec, planned, quantity);
+    int together = spec.taxedTogether(quantity);
+    double net = ask.each(cost);
     double tax = money.round(net * spec.taxRate());
-    double price = money.sum(net, tax);
     double netTotal = money.sum(net * quantity);
-    double priceTotal = money.sum(price * quantity);
+    double taxes = money.round(net * together * spec.taxRate()) * quantity / together;
+    double priceTotal = money.sum(netTotal, taxes);
     double profit = money.sum(netTotal, -cost);
     double deposit = money.round(priceTotal * spec.depositRate());
     return new Price(
-        wanted,
+        ask.profitable(cost),
+        ask.factor(),
         net,
         tax,
-        price,
+        money.sum(net, tax),
         netTotal,
-        money.sum(tax * quantity),
+        together,
+        money.sum(taxes),
         priceTotal,
         profit,
         cost > 0 ? profit / cost : 0,
         netTotal > 0 ? profit / netTotal : 0,
         deposit,
         money.sum(priceTotal, -deposit));
-  }
-
-  private static double wanted(MoneySpec spec, double cost) {
-    return spec.profitBasis() == ProfitBasis.MARKUP
-        ? cost * (1 + spec.profitRate())
-        : cost / (1 - spec.profitRate());
   }
 }

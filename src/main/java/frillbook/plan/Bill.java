@@ -1,5 +1,6 @@
 package frillbook.plan;
 
+import frillbook.brief.MoneySpec;
 import frillbook.materials.Materials;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
@@ -16,4 +17,12 @@ public record Bill(
     Costs costs,
     Bargain bargain,
     LeaningPrices leanings,
-    Optional<Asking> asking) {}
+    Optional<Asking> asking) {
+
+  /** True where nothing is asked. */
+  boolean isPlausible(MoneySpec spec) {
+    return asking
+        .map(asked -> bargain.isPlausible(spec, materials.materialsTotal(), costs, asked.price()))
+        .orElse(true);
+  }
+}

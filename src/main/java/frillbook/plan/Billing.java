@@ -47,7 +47,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
         Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
         shares,
         MoneyShare.Largest.of(shares),
-        ClientChoice.all(choices, brief().words()));
+        ClientChoice.all(choices, brief()));
   }
 
   private LeaningPrices.Base base(Costs costs) {

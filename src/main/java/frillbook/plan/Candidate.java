@@ -49,9 +49,15 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
     SizedBrief sized = SizedBrief.of(brief.with(look));
     Sizes sizes = Sizes.of(sized);
     Checks checks = Checks.of(sized.brief(), sizes);
-    return checks.rowsFit() && checks.orderIsWorkable()
+    return look.isGathered() && checks.rowsFit() && checks.orderIsWorkable()
         ? searched(sized, sizes)
-        : new Candidate(Optional.of(look), Optional.empty(), ChoiceSearch.none());
+        : of(look);
+  }
+
+  /** What cannot be made. */
+  private static Candidate of(LookSpec look) {
+    Optional<LookSpec> wanted = Optional.of(look);
+    return new Candidate(wanted, Optional.empty(), ChoiceSearch.none());
   }
 
   private static Candidate searched(SizedBrief sized, Sizes sizes) {

@@ -7,6 +7,8 @@ import frillbook.brief.TimeSpec;
 import frillbook.materials.Materials;
 import frillbook.materials.Rebilling;
 import frillbook.measure.Rounding;
+import frillbook.money.Costs;
+import frillbook.money.Money;
 import frillbook.money.Price;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
@@ -42,7 +44,13 @@ record ChoiceReckoner(
   }
 
   private Rebilling billing() {
-    return new Rebilling(brief(), order.sizes().usableShare(), materials);
+    return new Rebilling(brief(), order.sizes().usableShare(), materials, planned());
+  }
+
+  private double planned() {
+    Money money = Money.in(brief().money().currencyCode());
+    return Costs.of(money, brief().money(), materials.materialsTotal(), hours.hoursTotal())
+        .costTotal();
   }
 
   /** What a strip of the run adds to it on average, in the unit of the brief; above 0. */

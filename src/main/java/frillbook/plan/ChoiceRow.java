@@ -1,9 +1,12 @@
 package frillbook.plan;
 
+import frillbook.brief.LookSpec;
 import frillbook.materials.Rebilling;
+import frillbook.measure.Rounding;
 import frillbook.money.Price;
 import frillbook.naming.Coded;
 import frillbook.naming.Prefixed;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -35,7 +38,11 @@ public record ChoiceRow(
    * @param choiceSpacing from ring to ring
    * @param choiceCover frill height over ring spacing
    */
-  public record Look(double choiceFullness, double choiceSpacing, double choiceCover) {}
+  public record Look(double choiceFullness, double choiceSpacing, double choiceCover) {
+    LookSpec spec() {
+      return new LookSpec(choiceFullness, choiceSpacing);
+    }
+  }
 
   /**
    * What a look comes to. Lengths are in the unit of the brief, except thread; everything but
@@ -83,6 +90,34 @@ public record ChoiceRow(
         fits(candidate),
         candidate.made().isPresent(),
         candidate.made().map(made -> reckoner.figures(number, made)));
+  }
+
+  /**
+   * Why it wants a second look beside {@code plan}: 0 for no reason, 1 where it is not gathered, 2
+   * where {@code words} contradict its figures, 3 where it is flatter and dearer, or fuller and
+   * cheaper.
+   */
+  int doubt(ChoiceRow plan, String words) {
+    if (look.isEmpty()) {
+      return 0;
+    } else if (!look.get().spec().isGathered()) {
+      return 1;
+    }
+    double more = look.get().choiceFullness() - plan.look().orElseThrow().choiceFullness();
+    if (says(words, "flatter") && more >= 0 || says(words, "fuller") && more <= 0) {
+      return 2;
+    }
+    double dearer = Rounding.settle((price() - plan.price()) * Math.signum(more));
+    return dearer < 0 ? 3 : 0;
+  }
+
+  private static boolean says(String words, String word) {
+    return words.toLowerCase(Locale.ROOT).contains(word);
+  }
+
+  /** Of one; NaN where there is none. */
+  private double price() {
+    return figures.flatMap(Figures::asked).map(Asked::choicePriceEach).orElse(Double.NaN);
   }
 
   private static Fits fits(Candidate candidate) {

@@ -1,6 +1,11 @@
 package frillbook.plan;
 
+import frillbook.brief.Brief;
+import frillbook.brief.LookSpec;
+import frillbook.brief.MoneySpec;
 import frillbook.brief.WordsSpec;
+import frillbook.measure.Rounding;
+import frillbook.naming.Coded;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -8,38 +13,74 @@ import java.util.stream.IntStream;
 /**
  * One of the three choices as a client is shown it.
  *
- * @param clientChoice its number and the maker's words for it; "" for one that is left out
- * @param terms none where it cannot be made
+ * @param offer none where it is left out or cannot be made
  */
-public record ClientChoice(String clientChoice, Optional<Terms> terms) {
+public record ClientChoice(Optional<Offer> offer) {
 
   /**
+   * @param clientChoice its number and the maker's words for it
+   * @param clientLook beside the first
    * @param clientFullness fabric in the frill over the line it is sewn to
    * @param clientRings turns of the frill
-   * @param clientPriceEach tax included
-   * @param clientPriceTotal tax included
+   * @param clientPriceEach tax included, but for a trade client
+   * @param clientPriceTotal likewise
    */
-  public record Terms(
-      double clientFullness, int clientRings, double clientPriceEach, double clientPriceTotal) {}
+  public record Offer(
+      String clientChoice,
+      Beside clientLook,
+      double clientFullness,
+      int clientRings,
+      double clientPriceEach,
+      double clientPriceTotal) {}
 
-  static List<ClientChoice> all(List<ChoiceRow> rows, WordsSpec words) {
+  /** How a look differs from the plan's, in the order of the template's words. */
+  public enum Beside implements Coded {
+    FLATTER_CLOSER,
+    FLATTER,
+    FLATTER_WIDER,
+    CLOSER,
+    DRAWN,
+    WIDER,
+    FULLER_CLOSER,
+    FULLER,
+    FULLER_WIDER;
+
+    static Beside of(LookSpec look, LookSpec plan) {
+      int fuller = sign(look.fullness() - plan.fullness());
+      int wider = sign(look.spacing() - plan.spacing());
+      return values()[DRAWN.ordinal() + 3 * fuller + wider];
+    }
+
+    private static int sign(double difference) {
+      return (int) Math.signum(Rounding.settle(difference));
+    }
+  }
+
+  static List<ClientChoice> all(List<ChoiceRow> rows, Brief brief) {
+    WordsSpec words = brief.words();
     List<String> said =
         List.of(words.choiceOneWords(), words.choiceTwoWords(), words.choiceThreeWords());
-    return IntStream.range(0, rows.size()).mapToObj(i -> of(rows.get(i), said.get(i))).toList();
+    return IntStream.range(0, rows.size())
+        .mapToObj(i -> of(rows.get(i), said.get(i), brief))
+        .toList();
   }
 
-  private static ClientChoice of(ChoiceRow row, String words) {
-    String name =
-        row.look().map(l -> row.choiceNo() + (words.isEmpty() ? "" : " – " + words)).orElse("");
-    return new ClientChoice(name, row.figures().map(figures -> terms(row, figures)));
+  private static ClientChoice of(ChoiceRow row, String words, Brief brief) {
+    String name = row.choiceNo() + (words.isEmpty() ? "" : " – " + words);
+    return new ClientChoice(row.figures().map(figures -> offer(row, figures, name, brief)));
   }
 
-  private static Terms terms(ChoiceRow row, ChoiceRow.Figures figures) {
+  private static Offer offer(ChoiceRow row, ChoiceRow.Figures figures, String name, Brief brief) {
+    LookSpec look = row.look().orElseThrow().spec();
     ChoiceRow.Asked asked = figures.asked().orElseThrow();
-    return new Terms(
-        row.look().orElseThrow().choiceFullness(),
+    boolean beforeTax = brief.money().tradeClient() == MoneySpec.TradeClient.YES;
+    double net = asked.choiceNetEach();
+    return new Offer(
+        name,
+        Beside.of(look, brief.look()),
+        look.fullness(),
         figures.choiceRings(),
-        asked.choicePriceEach(),
-        asked.choicePriceTotal());
+        beforeTax ? net : asked.choicePriceEach(),
+        beforeTax ? net * brief.cushion().quantity() : asked.choicePriceTotal());
   }
 }

@@ -23,6 +23,8 @@ import java.util.List;
  * @param two search for the fabric of the second choice
  * @param three the same for the third
  * @param choices the brief itself and both others
+ * @param twoDoubt why the second wants a second look, 0 for no reason
+ * @param threeDoubt the same of the third
  * @param leanings how the fabric moves with the look
  */
 public record Costing(
@@ -36,6 +38,8 @@ public record Costing(
     @Prefixed("two") ChoiceSearch two,
     @Prefixed("three") ChoiceSearch three,
     List<ChoiceRow> choices,
+    int twoDoubt,
+    int threeDoubt,
     Leanings leanings,
     Bill bill) {
 
@@ -46,8 +50,8 @@ public record Costing(
     Hours hours = Hours.of(brief, order.amounts());
     MaterialNeeds needs = order.needs(base, filling.fillWeight(), thread.threadLength());
     Materials materials = Materials.of(brief, needs);
-    Candidate two = Candidate.of(brief, brief.choices().two());
-    Candidate three = Candidate.of(brief, brief.choices().three());
+    Candidate two = Candidate.of(brief, brief.choices().two(brief.look()));
+    Candidate three = Candidate.of(brief, brief.choices().three(brief.look()));
     ChoiceReckoner reckoner =
         new ChoiceReckoner(order, thread, hours, materials, checks.marginIsPossible());
     List<ChoiceRow> choices =
@@ -67,6 +71,8 @@ public record Costing(
         two.search(),
         three.search(),
         choices,
+        choices.get(1).doubt(choices.get(0), brief.words().choiceTwoWords()),
+        choices.get(2).doubt(choices.get(0), brief.words().choiceThreeWords()),
         leanings,
         new Billing(order, materials, hours, leanings).of(choices, checks.marginIsPossible()));
   }

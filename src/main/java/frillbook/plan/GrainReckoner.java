@@ -63,7 +63,8 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
   }
 
   private Rebilling billing() {
-    return new Rebilling(brief, sizes.usableShare(), bill().materials());
+    return new Rebilling(
+        brief, sizes.usableShare(), bill().materials(), bill().costs().costTotal());
   }
 
   private Bill bill() {

@@ -22,6 +22,9 @@ import java.util.Optional;
  * @param lengthFound false where no length of fabric holds strips and spares in the chosen grain
  * @param grainIsCheap false where another grain is cheaper by the share that the maker wants told
  * @param ownStripsAreLean false where strips of each cushion take much more fabric than they must
+ * @param priceIsPlausible whether no wage, price or step of it looks mistyped
+ * @param priceIsUntouched always: in a workbook a price may be typed over
+ * @param choicesAgree whether words, figures and prices of the other choices go together
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
  * @param cutting the cutting and all that follows; empty where a check says that there is none
@@ -37,6 +40,9 @@ public record Plan(
     boolean lengthFound,
     boolean grainIsCheap,
     boolean ownStripsAreLean,
+    boolean priceIsPlausible,
+    boolean priceIsUntouched,
+    boolean choicesAgree,
     Flag checkFlag,
     Filling filling,
     Side side,
@@ -71,6 +77,10 @@ public record Plan(
     boolean cheap = cutting.map(c -> c.prices().chosenIsCheap(share)).orElse(true);
     boolean lean =
         cutting.flatMap(GrainsCompared::cut).map(c -> c.total().isLean(brief)).orElse(true);
+    Optional<Costing> costing = cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::costing);
+    boolean plausible =
+        costing.map(Costing::bill).map(b -> b.isPlausible(brief.money())).orElse(true);
+    boolean agree = costing.map(c -> c.twoDoubt() + c.threeDoubt() == 0).orElse(true);
     boolean found = cutting.map(GrainsCompared::cutOk).orElse(true);
     return new Plan(
         Rounding.TINY,
@@ -83,7 +93,10 @@ public record Plan(
         found,
         cheap,
         lean,
-        flag(checks, found, cheap && lean),
+        plausible,
+        true,
+        agree,
+        flag(checks, found, cheap && lean && plausible && agree),
         filling,
         Side.of(brief, filling),
         frill.map(f -> RowWork.of(sized, f, joins)),

@@ -122,7 +122,7 @@ final class PressReader {
     String name = text();
     List<String> was = texts();
     String label = text();
-    InputUse use = InputUse.of(text(), textIfAny());
+    InputUse use = InputUse.of(text(), textIfAny(), truth());
     InputKind kind = InputKind.valueOf(text());
     String unit = text();
     String prompt = text();

@@ -119,6 +119,7 @@ final class PressWriter {
     text(input.label());
     text(input.use().part());
     text(input.use().when().map(FormulaText::toString));
+    out.writeBoolean(input.use().optional());
     text(input.kind().name());
     text(input.unit());
     text(input.prompt());

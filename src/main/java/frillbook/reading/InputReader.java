@@ -156,15 +156,17 @@ public final class InputReader {
   }
 
   private Range range(Block keys, InputKind kind) {
-    Range range = new Range(keys.number("default"), keys.number("from"), keys.number("to"));
+    boolean blank = use.optional() && !keys.has("default");
+    double preset = blank ? Range.BLANK : keys.number("default");
+    Range range = new Range(preset, keys.number("from"), keys.number("to"));
     if (range.from() > range.to()) {
       tellRange(keys, "from " + range.from() + " to " + range.to(), "from not above to");
-    } else if (!range.holds(range.preset())) {
+    } else if (!blank && !range.holds(range.preset())) {
       tellRange(
           keys,
           "the default " + range.preset(),
           "a value from " + range.from() + " to " + range.to());
-    } else if (kind == InputKind.COUNT && range.preset() != Math.rint(range.preset())) {
+    } else if (kind == InputKind.COUNT && !blank && range.preset() != Math.rint(range.preset())) {
       tellRange(keys, "the default " + range.preset(), "a whole number");
     }
     return range;
@@ -187,6 +189,7 @@ public final class InputReader {
   private static InputUse use(Block block) {
     return new InputUse(
         block.requiredRawText("part").value(),
-        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())));
+        block.rawText("used").map(used -> FormulaLexer.lex(used, block.scope().mistakes())),
+        block.flag("optional"));
   }
 }

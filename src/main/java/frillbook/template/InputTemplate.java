@@ -46,6 +46,8 @@ public record InputTemplate(
     choices = List.copyOf(choices);
   }
 
+  private static final String BLANK = "";
+
   /** The longest text a person may type. */
   public static final int LONGEST_TEXT = 200;
 
@@ -54,9 +56,10 @@ public record InputTemplate(
     return unit == LengthUnit.INCH ? inch : cm;
   }
 
-  /** The value until a person changes it: a Double, or a String for words. */
+  /** The value until a person changes it: a Double, or a String for words and for nothing. */
   public Object preset(LengthUnit unit) {
-    return isWords() ? preset.in(unit) : (Object) range(unit).preset();
+    boolean blank = Double.isNaN(range(unit).preset());
+    return isWords() || blank ? preset.in(unit) : (Object) range(unit).preset();
   }
 
   /** Whether its value is a String. */
@@ -68,8 +71,9 @@ public record InputTemplate(
   }
 
   /**
-   * Whether {@code value} is a Double or String that the input may have: of a choice its code. A
-   * currency is in capital letters, since sentences and units say it as it is.
+   * Whether {@code value} is a Double or String that the input may have: of a choice its code, of a
+   * number that may be left out "". A currency is in capital letters, since sentences and units say
+   * it as it is.
    */
   public boolean accepts(Object value, LengthUnit unit) {
     if (kind == InputKind.CHOICE) {
@@ -80,6 +84,9 @@ public record InputTemplate(
     }
     if (kind == InputKind.TEXT) {
       return value instanceof String text && text.length() <= LONGEST_TEXT;
+    }
+    if (use.optional() && BLANK.equals(value)) {
+      return true;
     }
     return value instanceof Double number
         && range(unit).holds(number)

@@ -39,9 +39,25 @@ final class InputFormulas {
       case CURRENCY -> "IF(ISTEXT(" + cell + "),IF(" + isCurrency(cell) + ",0,1),1)";
       case CHOICE -> "IF(ISTEXT(" + cell + "),IF(" + oneOf(input, cell) + ",0,1),1)";
       case COUNT ->
-          "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "," + cell + "=INT(" + cell + ")),0,1),1)";
-      case LENGTH, NUMBER, PERCENT -> "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "),0,1),1)";
+          "IF(ISNUMBER("
+              + cell
+              + "),IF(AND("
+              + within
+              + ","
+              + cell
+              + "=INT("
+              + cell
+              + ")),0,1),"
+              + other(input, cell)
+              + ")";
+      case LENGTH, NUMBER, PERCENT ->
+          "IF(ISNUMBER(" + cell + "),IF(AND(" + within + "),0,1)," + other(input, cell) + ")";
     };
+  }
+
+  /** What is no number is a fault, but for a cell that may be blank and is. */
+  private static String other(InputTemplate input, String cell) {
+    return input.use().optional() ? "IF(ISBLANK(" + cell + "),0,1)" : "1";
   }
 
   /** Between two spaces, so that no code is found across two others. */

@@ -39,7 +39,7 @@ final class InputRules {
     rule.createErrorBox(
         page.phrases().say(Phrase.NOT_ACCEPTED), cut(page.refusal(input), LONGEST_REFUSAL));
     rule.setShowErrorBox(true);
-    rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT);
+    rule.setEmptyCellAllowed(input.kind() == InputKind.TEXT || input.use().optional());
     // POI's name for it is the wrong way round: true shows the arrow.
     rule.setSuppressDropDownArrow(true);
     page.sheet().addValidationData(rule);

@@ -34,11 +34,17 @@ final class LineWriter {
     label(row, input.label(), Look.LABEL);
     XSSFCellStyle style =
         page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
-    CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), page.setting().value(input));
+    CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), content(input));
     unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
     otherUnit(row);
     remark(row, input);
     InputRules.add(page, row, input, fault(row, input) + "=1");
+  }
+
+  /** A number that is left out leaves the cell blank: a text of no letters is none. */
+  private Object content(InputTemplate input) {
+    Object value = page.setting().value(input);
+    return input.isWords() || value instanceof Double ? value : null;
   }
 
   private String fault(int row, InputTemplate input) {

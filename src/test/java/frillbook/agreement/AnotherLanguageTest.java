@@ -85,7 +85,7 @@ final class AnotherLanguageTest {
             .with("profit_basis", "margin")
             .with("wash_shrink_length", 0.05)
             .titled("washed"),
-        preset.with("choice_two_fullness", null).with("choice_two_spacing", null).titled("one"),
+        preset.with("choice_two_more", null).titled("one"),
         preset.with("centre_gap", preset.number("diameter") / 2).titled("no ring fits"));
   }
 

@@ -42,7 +42,16 @@ record CoinBrief(TrialBrief brief, Map<String, Double> expected, List<Double> ch
         taxed(DOLLARS, 12.34, 0.1).and("tax_each", 1.23),
         taxed(DOLLARS, 12.35, 0.1).and("tax_each", 1.24),
         taxed(DOLLARS, 68.49, 0.01).and("tax_each", 0.68),
-        tenForTaxedYen());
+        tenForTaxedYen(),
+        tenForYenTaxedOnce());
+  }
+
+  /** The same tax rounded once on the order: 862. */
+  private static CoinBrief tenForYenTaxedOnce() {
+    CoinBrief ten = forMany(taxed(YEN, 10_780, 0.08), 10);
+    return new CoinBrief(ten.brief.with("tax_rounding", "order"), ten.expected, ten.charged)
+        .and("tax_total", 862)
+        .and("price_total", 11_642);
   }
 
   /**

@@ -67,6 +67,9 @@ final class FailingChecksTest {
             .with("fabric_width", 60.0)
             .with("cheaper_share", 1.0));
     failing.put("grain_is_cheap", inch().with("quantity", 12.0).with("cheaper_share", 0.01));
+    failing.put("choices_agree", inch().with("choice_two_words", "Fuller"));
+    // A date, 27 November 2026, that was typed for a wage.
+    failing.put("price_is_plausible", inch().with("hourly_rate", 46_353.0));
     return failing;
   }
 
@@ -93,6 +96,7 @@ final class FailingChecksTest {
     Set<String> checks =
         Trials.TEMPLATE.checks().stream()
             .map(CheckTemplate::name)
+            .filter(name -> !name.equals(OvertypedPriceTest.CHECK))
             .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(checks, new TreeSet<>(failing().keySet()));
   }

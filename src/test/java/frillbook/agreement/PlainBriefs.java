@@ -54,7 +54,7 @@ final class PlainBriefs {
   }
 
   private static TrialBrief without(TrialBrief brief, String choice) {
-    return brief.with(choice + "_fullness", null).with(choice + "_spacing", null);
+    return brief.with(choice + "_more", null);
   }
 
   /** So little run that one strip is enough. */

@@ -16,7 +16,7 @@ import java.util.Map;
  *
  * @param title what is special about it, for messages
  * @param words of the codes among the inputs
- * @param presets what the template says for every input
+ * @param presets what the template says for every input; null for a cell that is blank
  * @param changes what differs from it: a Double, a String, or null for an emptied cell
  */
 record TrialBrief(
@@ -30,7 +30,8 @@ record TrialBrief(
   static TrialBrief preset(WorkbookTemplate template, LengthUnit unit) {
     Map<String, Object> presets = new LinkedHashMap<>();
     for (InputTemplate input : template.inputs()) {
-      presets.put(input.name(), input.preset(unit));
+      Object preset = input.preset(unit);
+      presets.put(input.name(), input.isWords() || preset instanceof Double ? preset : null);
     }
     return new TrialBrief(
         "presets", unit, Form.of(template).vocabulary().words(), presets, Map.of());

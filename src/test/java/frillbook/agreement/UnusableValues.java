@@ -12,6 +12,10 @@ final class UnusableValues {
 
   /** Nothing, words for a number and the reverse, and numbers just out of range. */
   static Stream<Object> of(InputTemplate input, LengthUnit unit) {
+    return all(input, unit).filter(value -> value != null || !input.use().optional());
+  }
+
+  private static Stream<Object> all(InputTemplate input, LengthUnit unit) {
     Range range = input.range(unit);
     if (input.kind() == InputKind.TEXT) {
       return Stream.of("x".repeat(InputTemplate.LONGEST_TEXT + 1));

@@ -81,8 +81,7 @@ final class UnusedCellsTest {
       uses.add(new Use("price_" + extra, preset, needed));
     }
     for (String choice : List.of("choice_two", "choice_three")) {
-      TrialBrief out = preset.with(choice + "_fullness", null).with(choice + "_spacing", null);
-      uses.add(new Use(choice + "_fullness", out, preset));
+      TrialBrief out = preset.with(choice + "_more", null);
       uses.add(new Use(choice + "_spacing", out, preset));
       uses.add(new Use(choice + "_words", out, preset));
     }
@@ -96,11 +95,8 @@ final class UnusedCellsTest {
         .orElseThrow();
   }
 
-  /** A number in a choice's cell offers the choice. */
   private static Stream<Object> values(Use use) {
-    boolean offers = use.input().startsWith("choice_");
-    return UnusableValues.of(template(use), use.without().unit())
-        .filter(value -> !(offers && value instanceof Double));
+    return UnusableValues.of(template(use), use.without().unit());
   }
 
   /** Briefs in each of which one unused cell cannot be used. */
@@ -169,13 +165,14 @@ final class UnusedCellsTest {
     assertEquals(List.of(), Trials.errors(Trials.INCH), refused.toString());
   }
 
-  /** A choice with both cells empty is not offered: its line is blank, the others stay. */
+  /** A choice without its difference is not offered: its line is blank, the others stay. */
   @Test
-  void aChoiceWithoutCellsIsLeftOut() {
-    TrialBrief two = preset().with("choice_two_fullness", null).with("choice_two_spacing", null);
+  void aChoiceWithoutItsCellIsLeftOut() {
+    TrialBrief two = preset().with("choice_two_more", null);
     SheetValues sheet = Trials.given(two);
     assertEquals(List.of("fits", "left out", "fits"), sheet.column("choice_fits"));
-    assertEquals(List.of("1 – as drawn up", "", "3 – fuller"), sheet.column("client_choice"));
+    assertEquals(List.of("1", "", "3"), sheet.column("client_choice"));
+    assertEquals(List.of("as drawn up", "", "fuller"), sheet.column("client_look"));
     assertEquals("", sheet.column("client_price_each").get(1));
   }
 }

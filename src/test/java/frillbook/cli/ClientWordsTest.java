@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.calculation.WorkbookValues;
@@ -15,6 +16,8 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The maker's own words and money on the client's page. */
 class ClientWordsTest {
@@ -75,6 +78,56 @@ class ClientWordsTest {
     Typed plan = made().with(Map.of("terms_words", 24.0));
     try (XSSFWorkbook page = plan.pageWritten()) {
       assertEquals(CellType.STRING, PageCells.saying(page, "24").getCellType());
+    }
+  }
+
+  /** The price of {@link Ran#SMALL} is 55.50; a fifth of it is 11.10. */
+  @Test
+  void aTradeClientReadsPricesBeforeTaxAndTheTax() throws IOException {
+    Typed plan = made("--input=trade_client=yes", "--input=tax_rate=20%", "--input=tax_words=VAT");
+    try (XSSFWorkbook page = plan.pageWritten()) {
+      assertEquals(55.5, PageCells.firstUnder(page, "Price each").getNumericCellValue());
+      String said = PageCells.mentioning(page, "VAT").getStringCellValue();
+      String words = "Prices are before VAT of 20%; for choice 1 55.50 and 11.10 make 66.60 USD.";
+      assertTrue(said.startsWith(words), said);
+    }
+  }
+
+  @Test
+  void anyOtherClientReadsThemWithTheTax() throws IOException {
+    Typed plan =
+        made("--input=tax_rate=20%", "--input=tax_words=GST", "--input=tax_rounding=order");
+    try (XSSFWorkbook page = plan.pageWritten()) {
+      assertEquals(66.6, PageCells.firstUnder(page, "Price each").getNumericCellValue());
+      String said = PageCells.mentioning(page, "GST").getStringCellValue();
+      assertTrue(said.startsWith("Prices include GST of 20%, rounded once on the order."), said);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "one_disc, The back is sewn shut by hand",
+    "zipped_halves, Take the filling out first.",
+    "overlapping, Take the filling out first."
+  })
+  void theCareFollowsTheBack(String back, String words) throws IOException {
+    try (XSSFWorkbook page = made("--input=back_style=" + back).pageWritten()) {
+      assertTrue(PageCells.mentioning(page, words).getStringCellValue().startsWith(words), back);
+    }
+  }
+
+  @Test
+  void contactPieceAndDeliveryAreSaidInTheMakersWords() throws IOException {
+    Typed plan =
+        made(
+            "--input=maker_contact_words=by the lamp",
+            "--input=piece_words=a button in the middle",
+            "--input=delivery_words=by hand in May");
+    try (XSSFWorkbook page = plan.pageWritten()) {
+      String heading = PageCells.mentioning(page, "by the lamp").getStringCellValue();
+      assertEquals("Cushions with a spiral frill – by the lamp", heading);
+      assertNotNull(PageCells.saying(page, "a button in the middle"));
+      assertNotNull(PageCells.saying(page, "Delivery: by hand in May"));
     }
   }
 

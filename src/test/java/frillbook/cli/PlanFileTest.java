@@ -120,12 +120,38 @@ class PlanFileTest {
     assertEquals(1, plan.client().exitCode());
   }
 
+  /** A page with the price that is worked out would not be what the maker saw. */
+  @Test
+  void aPriceThatIsTypedOverIsRefused() throws IOException {
+    Typed plan =
+        small()
+            .changed(
+                workbook -> {
+                  CellReference place =
+                      new CellReference(workbook.getName("price_each").getRefersToFormula());
+                  XSSFCell cell =
+                      workbook
+                          .getSheet(place.getSheetName())
+                          .getRow(place.getRow())
+                          .getCell(place.getCol());
+                  cell.removeFormula();
+                  cell.setCellValue(99);
+                });
+    assertEquals(
+        Ran.refusal(
+            1,
+            plan.plan() + " has inputs that cannot be used.",
+            "Price!B12: found \"99\" over its formula. Put the formula back and type your price"
+                + " into own_price."),
+        plan.client());
+  }
+
   @Test
   void aChoiceThatWasLeftOutIsNotOffered() throws IOException {
-    Typed plan = small().without("choice_two_fullness").without("choice_two_spacing");
+    Typed plan = small().without("choice_two_more");
     plan.pageWritten().close();
     String said = String.join("\n", PackageText.said(plan.page()));
-    assertTrue(said.contains("1 – as drawn up") && said.contains("3 – fuller"), said);
+    assertTrue(said.contains("as drawn up") && said.contains("fuller"), said);
     assertTrue(!said.contains("flatter"), said);
   }
 

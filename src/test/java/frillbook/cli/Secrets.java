@@ -60,7 +60,8 @@ record Secrets(Map<String, Double> numbers) {
 
   private static boolean isSecret(String name, String cell) {
     boolean makers = SHEETS.contains(cell.split("!")[0]) || name.startsWith("choice_");
-    return makers && !SHOWN.contains(name);
+    // A cell of a table is named by its column and its row.
+    return makers && !SHOWN.contains(name.split("\\.")[0]);
   }
 
   private static void add(Map<String, Double> numbers, String name, List<Object> cells) {

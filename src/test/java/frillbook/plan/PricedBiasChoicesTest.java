@@ -104,7 +104,7 @@ class PricedBiasChoicesTest {
   @ParameterizedTest
   @CsvSource({"2.988, 31", "2.989, 32"})
   void aRunHasOneJoinLessThanStrips(double fullness, int joins) {
-    Briefs scarce = ORDER.with("choice_two_fullness", fullness);
+    Briefs scarce = ORDER.with("choice_two_more", fullness - 2);
     ChoiceRow fuller = WorkedOrders.work(scarce).costing().choices().get(1);
     assertEquals(joins, fuller.figures().orElseThrow().choiceJoins());
   }
@@ -193,12 +193,13 @@ class PricedBiasChoicesTest {
     Briefs unsaid = ORDER.with("choice_three_words", "").with("choice_two_words", "fuller");
     Bill bill = WorkedOrders.work(unsaid).costing().bill();
     List<ClientChoice> shown = bill.asking().orElseThrow().clientChoices();
-    assertEquals("2 – fuller", shown.get(1).clientChoice());
-    assertEquals("3", shown.get(2).clientChoice());
-    ClientChoice.Terms terms = shown.get(2).terms().orElseThrow();
-    assertEquals(2, terms.clientFullness());
-    assertEquals(8, terms.clientRings());
-    assertEquals(150.60, terms.clientPriceEach(), 1e-9);
-    assertEquals(451.80, terms.clientPriceTotal(), 1e-9);
+    assertEquals("2 – fuller", shown.get(1).offer().orElseThrow().clientChoice());
+    ClientChoice.Offer third = shown.get(2).offer().orElseThrow();
+    assertEquals("3", third.clientChoice());
+    assertEquals(ClientChoice.Beside.WIDER, third.clientLook());
+    assertEquals(2, third.clientFullness());
+    assertEquals(8, third.clientRings());
+    assertEquals(150.60, third.clientPriceEach(), 1e-9);
+    assertEquals(451.80, third.clientPriceTotal(), 1e-9);
   }
 }

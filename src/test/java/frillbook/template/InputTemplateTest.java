@@ -110,6 +110,30 @@ final class InputTemplateTest {
   }
 
   @Test
+  void aNumberThatMayBeLeftOutIsBlankOrInItsRange() {
+    InputTemplate input = input("kind: number, optional: true, unit: times, from: 1, to: 6");
+    assertEquals("", input.preset(LengthUnit.CM));
+    assertTrue(input.accepts("", LengthUnit.CM));
+    assertTrue(input.accepts(6.0, LengthUnit.CM));
+    assertFalse(input.accepts("2", LengthUnit.CM));
+    assertFalse(input.accepts(7.0, LengthUnit.CM));
+  }
+
+  @Test
+  void aNumberThatMayBeLeftOutMayHaveADefaultAllTheSame() {
+    InputTemplate input =
+        input("kind: number, optional: true, unit: times, default: -0.5, from: -1, to: 6");
+    assertEquals(-.5, input.preset(LengthUnit.CM));
+    assertTrue(input.accepts("", LengthUnit.CM));
+  }
+
+  @Test
+  void anyOtherNumberMustNotBeBlank() {
+    InputTemplate input = input("kind: number, unit: times, default: 2, from: 1, to: 6");
+    assertFalse(input.accepts("", LengthUnit.CM));
+  }
+
+  @Test
   void aCountAcceptsNoFraction() {
     InputTemplate input = input("kind: count, unit: discs, default: 1, from: 1, to: 50");
     assertTrue(input.accepts(2.0, LengthUnit.CM));

@@ -1,0 +1,114 @@
+package frillbook.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import frillbook.Briefs;
+import frillbook.WorkedOrders;
+import frillbook.brief.Grain;
+import frillbook.money.Price;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * {@link WorkedOrders#pricedBias}, three cushions that cost 273.15, at 125 each before tax and not
+ * at the 118.50 that are worked out for them in {@link PricedBiasOrderTest}.
+ */
+class OwnPriceTest {
+  private static final Briefs ORDER = WorkedOrders.pricedBias().with("own_price", 125);
+
+  private static Costing costing(Briefs briefs) {
+    return WorkedOrders.work(briefs).costing();
+  }
+
+  private static Price price(Briefs briefs) {
+    return costing(briefs).bill().orElseThrow().asking().orElseThrow().price();
+  }
+
+  /** A fifth of 125 is 25; three times 150 is 450, a quarter of it 112.50. */
+  @Test
+  void allThatIsAskedFollowsFromIt() {
+    Price price = price(ORDER);
+    assertEquals(125, price.netEach());
+    assertEquals(150, price.priceEach());
+    assertEquals(450, price.priceTotal());
+    assertEquals(112.50, price.deposit());
+    assertEquals(101.85, price.profitTotal(), 1e-9);
+  }
+
+  /** Cost and profit still ask for 355.095. */
+  @Test
+  void whatProfitWouldAskIsStillSaid() {
+    assertEquals(355.095, price(ORDER).wantedNet(), 1e-9);
+  }
+
+  @Test
+  void itIsNotRoundedUpToATidyStep() {
+    assertEquals(151.30, price(ORDER.with("own_price", 151.3)).netEach());
+  }
+
+  @Test
+  void theFirstChoiceHasIt() {
+    ChoiceRow own = costing(ORDER).choices().get(0);
+    assertEquals(
+        450, own.figures().flatMap(ChoiceRow.Figures::asked).orElseThrow().choicePriceTotal());
+  }
+
+  /**
+   * The fuller one costs 326.50 as {@link PricedBiasChoicesTest} works it out: × 375 ÷ 273.15 ÷ 3 =
+   * 149.4142, tidied 149.50, with a fifth 179.40.
+   */
+  @Test
+  void theOtherChoicesFollowInProportion() {
+    ChoiceRow fuller = costing(ORDER).choices().get(1);
+    ChoiceRow.Asked asked = fuller.figures().flatMap(ChoiceRow.Figures::asked).orElseThrow();
+    assertEquals(149.50, asked.choiceNetEach(), 1e-9);
+    assertEquals(179.40, asked.choicePriceEach(), 1e-9);
+  }
+
+  @Test
+  void theChosenGrainHasIt() {
+    GrainsCompared grains = Plan.of(ORDER.brief()).cutting().orElseThrow();
+    assertEquals(450, grains.grains().get(Grain.BIAS.ordinal()).price().orElseThrow());
+  }
+
+  /** Three at 125 are 375 before tax. */
+  @Test
+  void aTradeClientIsShownItBeforeTax() {
+    Briefs trade = ORDER.with("trade_client", "yes");
+    Asking asking = costing(trade).bill().orElseThrow().asking().orElseThrow();
+    ClientChoice.Offer first = asking.clientChoices().get(0).offer().orElseThrow();
+    assertEquals(125, first.clientPriceEach());
+    assertEquals(375, first.clientPriceTotal());
+  }
+
+  private static boolean isPlausible(Briefs briefs) {
+    return Plan.of(briefs.brief()).priceIsPlausible();
+  }
+
+  /** Each costs 91.05. Twenty times that is 1821. */
+  @ParameterizedTest
+  @CsvSource({"91.04, false", "91.05, true", "1821, true", "1821.01, false"})
+  void aPriceUnderCostOrFarAboveItIsDoubted(double own, boolean plausible) {
+    assertEquals(plausible, isPlausible(ORDER.with("own_price", own)));
+  }
+
+  /** Wages of 167.73 are 2.4034 times the materials of 69.79. */
+  @ParameterizedTest
+  @CsvSource({"2.4, false", "2.41, true"})
+  void wagesFarFromMaterialsAreDoubted(double farOff, boolean plausible) {
+    assertEquals(plausible, isPlausible(WorkedOrders.pricedBias().with("far_off", farOff)));
+  }
+
+  /** 46,353 is how spreadsheets keep 27 November 2026. */
+  @ParameterizedTest
+  @CsvSource({"hourly_rate", "price_frill_fabric", "price_fill", "tidy_step"})
+  void aDateThatIsTypedForMoneyIsDoubted(String input) {
+    assertEquals(false, isPlausible(WorkedOrders.pricedBias().with(input, 46_353)));
+  }
+
+  @Test
+  void workForNothingIsNotDoubted() {
+    assertEquals(true, isPlausible(WorkedOrders.pricedBias().with("hourly_rate", 0)));
+  }
+}
