@@ -34,6 +34,12 @@ public final class NumberFormats {
     return "[=0]\"–\";[=1]\"" + stop + "\";\"" + phrases.say(Phrase.LOOK_AGAIN) + "\"";
   }
 
+  /** A word for the code of a failed check, level × 1000 and its place; nothing for 0. */
+  public static String failing(Phrases phrases) {
+    String stop = phrases.say(Phrase.STOP);
+    return "[=0]\"\";[<2000]\"" + stop + "\";\"" + phrases.say(Phrase.LOOK_AGAIN) + "\"";
+  }
+
   public static String of(ValueFormat format, LengthUnit unit, Phrases phrases) {
     boolean inch = unit == LengthUnit.INCH;
     return switch (format) {

@@ -3,6 +3,7 @@ package frillbook.press;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.wording.Sentence;
+import java.util.List;
 import java.util.Optional;
 
 /** What the value of a calculated cell is. */
@@ -43,8 +44,12 @@ public sealed interface CellSource {
     }
   }
 
-  /** What the check says. */
-  record FaultSentence(Form.Check check) implements CellSource {}
+  /**
+   * What the check says.
+   *
+   * @param place the cell to change, said behind it where it fails
+   */
+  record FaultSentence(Form.Check check, String place) implements CellSource {}
 
   /** 0 where an input can be used. */
   record InputFault(InputTemplate input) implements CellSource {}
@@ -53,12 +58,36 @@ public sealed interface CellSource {
    * What may be typed into an input that cannot be used.
    *
    * @param good stands there while it can be
+   * @param place of the input, said behind it; nothing beside the input itself
    */
-  record Remark(InputTemplate input, String good) implements CellSource {}
+  record Remark(InputTemplate input, String good, String place) implements CellSource {}
 
   /** A sentence that follows the plan. */
   record Said(Sentence sentence) implements CellSource {}
 
-  /** What all checks say together. */
-  record Verdict() implements CellSource {}
+  /**
+   * What the failing checks say, those that stop first.
+   *
+   * @param rank from 1; one more than there are sentences says how many more fail
+   * @param checks all but those of inputs
+   */
+  record Verdict(int rank, List<FaultSentence> checks) implements CellSource {
+    public Verdict {
+      checks = List.copyOf(checks);
+    }
+  }
+
+  /**
+   * Level and place of the failing check of that rank, as 1000 × the one and the other; 0 for none.
+   *
+   * @param before checks of inputs that stand before the others
+   */
+  record Failing(int rank, List<FaultSentence> checks, int before) implements CellSource {
+    /** More than a workbook has checks. */
+    public static final int LEVEL = 1000;
+
+    public Failing {
+      checks = List.copyOf(checks);
+    }
+  }
 }

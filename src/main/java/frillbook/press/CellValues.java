@@ -2,11 +2,12 @@ package frillbook.press;
 
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
-import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
+import frillbook.template.RowTemplate;
 import frillbook.wording.PlanWords;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,17 +41,20 @@ public final class CellValues {
     } else if (source instanceof CellSource.Fault fault) {
       return Optional.of((double) fault(fault.check()));
     } else if (source instanceof CellSource.FaultSentence sentence) {
-      return Optional.of(sentence(sentence.check()));
+      return Optional.of(sentence(sentence));
     } else if (source instanceof CellSource.InputFault fault) {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
     } else if (source instanceof CellSource.Remark remark) {
       InputTemplate input = remark.input();
-      String said = isUsable(input) ? remark.good() : input.refusal(form.phrases(), unit);
+      String said =
+          isUsable(input) ? remark.good() : input.refusal(form.phrases(), unit) + remark.place();
       return Optional.of(unit.say(said));
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
+    } else if (source instanceof CellSource.Failing failing) {
+      return Optional.of((double) failing(failing));
     }
-    return Optional.of(verdict());
+    return Optional.of(verdict((CellSource.Verdict) source));
   }
 
   private Object inOtherUnit(Object value) {
@@ -71,23 +75,40 @@ public final class CellValues {
     return fine || !words.holds(check.guard()) ? 0 : check.level().code();
   }
 
-  private String sentence(Form.Check check) {
+  private String sentence(CellSource.FaultSentence said) {
+    Form.Check check = said.check();
     if (fault(check) != 0) {
-      return words.say(check.sentence());
+      return words.say(check.sentence()) + said.place();
     }
     return form.phrases().say(words.holds(check.guard()) ? Phrase.FINE : Phrase.NOT_CHECKED);
   }
 
-  private String verdict() {
-    return firstOf(CheckLevel.STOP)
-        .or(() -> firstOf(CheckLevel.LOOK_AGAIN))
-        .orElseGet(() -> form.phrases().say(Phrase.ALL_WELL));
+  private String verdict(CellSource.Verdict verdict) {
+    List<CellSource.FaultSentence> failing = failing(verdict.checks());
+    int more = failing.size() - RowTemplate.Verdict.SENTENCES;
+    if (verdict.rank() > RowTemplate.Verdict.SENTENCES) {
+      return more > 0 ? form.phrases().say(Phrase.MORE, String.valueOf(more)) : "";
+    } else if (failing.isEmpty() && verdict.rank() == 1) {
+      return form.phrases().say(Phrase.ALL_WELL);
+    }
+    return verdict.rank() > failing.size() ? "" : sentence(failing.get(verdict.rank() - 1));
   }
 
-  private Optional<String> firstOf(CheckLevel level) {
-    return form.checks().stream()
-        .filter(check -> fault(check) == level.code())
-        .map(this::sentence)
-        .findFirst();
+  private int failing(CellSource.Failing failing) {
+    List<CellSource.FaultSentence> failed = failing(failing.checks());
+    if (failing.rank() > failed.size()) {
+      return 0;
+    }
+    CellSource.FaultSentence said = failed.get(failing.rank() - 1);
+    int place = failing.before() + failing.checks().indexOf(said) + 1;
+    return CellSource.Failing.LEVEL * fault(said.check()) + place;
+  }
+
+  /** Those that fail, those that stop first. */
+  private List<CellSource.FaultSentence> failing(List<CellSource.FaultSentence> checks) {
+    return checks.stream()
+        .filter(said -> fault(said.check()) != 0)
+        .sorted(Comparator.comparingInt(said -> fault(said.check())))
+        .toList();
   }
 }

@@ -200,13 +200,26 @@ final class PressReader {
       case PressTag.OTHER_UNIT -> new CellSource.OtherUnit(text());
       case PressTag.ENTRY -> new CellSource.Entry(name(), in.getInt());
       case PressTag.FAULT -> new CellSource.Fault(form.checks().get(in.getInt()));
-      case PressTag.FAULT_SENTENCE -> new CellSource.FaultSentence(form.checks().get(in.getInt()));
+      case PressTag.FAULT_SENTENCE -> faultSentence(form);
       case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));
-      case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text());
+      case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text(), text());
       case PressTag.SAID -> new CellSource.Said(sentence());
-      case PressTag.VERDICT -> new CellSource.Verdict();
+      case PressTag.VERDICT -> new CellSource.Verdict(in.getInt(), checks(form));
+      case PressTag.FAILING -> new CellSource.Failing(in.getInt(), checks(form), in.getInt());
       default -> throw unknown(tag);
     };
+  }
+
+  private List<CellSource.FaultSentence> checks(Form form) {
+    List<CellSource.FaultSentence> checks = new ArrayList<>();
+    for (int left = in.getInt(); left > 0; left--) {
+      checks.add(faultSentence(form));
+    }
+    return checks;
+  }
+
+  private CellSource.FaultSentence faultSentence(Form form) {
+    return new CellSource.FaultSentence(form.checks().get(in.getInt()), text());
   }
 
   private Part part() {

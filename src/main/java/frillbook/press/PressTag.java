@@ -16,6 +16,7 @@ final class PressTag {
   static final int REMARK = 17;
   static final int SAID = 18;
   static final int VERDICT = 19;
+  static final int FAILING = 20;
 
   private PressTag() {}
 }

@@ -210,7 +210,7 @@ final class PressWriter {
       out.writeInt(form.checks().indexOf(fault.check()));
     } else if (cell instanceof CellSource.FaultSentence sentence) {
       out.writeByte(PressTag.FAULT_SENTENCE);
-      out.writeInt(form.checks().indexOf(sentence.check()));
+      faultSentence(sentence, form);
     } else if (cell instanceof CellSource.InputFault fault) {
       out.writeByte(PressTag.INPUT_FAULT);
       out.writeInt(form.inputs().indexOf(fault.input()));
@@ -218,12 +218,32 @@ final class PressWriter {
       out.writeByte(PressTag.REMARK);
       out.writeInt(form.inputs().indexOf(remark.input()));
       text(remark.good());
+      text(remark.place());
     } else if (cell instanceof CellSource.Said said) {
       out.writeByte(PressTag.SAID);
       sentence(said.sentence());
-    } else if (cell instanceof CellSource.Verdict) {
+    } else if (cell instanceof CellSource.Verdict verdict) {
       out.writeByte(PressTag.VERDICT);
+      out.writeInt(verdict.rank());
+      checks(verdict.checks(), form);
+    } else if (cell instanceof CellSource.Failing failing) {
+      out.writeByte(PressTag.FAILING);
+      out.writeInt(failing.rank());
+      checks(failing.checks(), form);
+      out.writeInt(failing.before());
     }
+  }
+
+  private void checks(List<CellSource.FaultSentence> checks, Form form) throws IOException {
+    count(checks);
+    for (CellSource.FaultSentence check : checks) {
+      faultSentence(check, form);
+    }
+  }
+
+  private void faultSentence(CellSource.FaultSentence said, Form form) throws IOException {
+    out.writeInt(form.checks().indexOf(said.check()));
+    text(said.place());
   }
 
   private void part(Part part) throws IOException {

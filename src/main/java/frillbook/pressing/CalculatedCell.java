@@ -119,26 +119,27 @@ public record CalculatedCell(
     } else if (entry instanceof InputTemplate input) {
       place.addUnit(row, input.name(), input.unit());
       if (places.fault(input).isPresent()) {
-        place.add(row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt()), Set.of());
+        place.add(
+            row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt(), ""), Set.of());
       }
     } else if (entry instanceof TableTemplate table) {
       addTable(cells, sheet, SheetPlaces.dataRow(table, row), table);
     } else if (entry instanceof CheckTemplate check) {
       Form.Check judged = Form.Check.of(check);
       place.add(row, SheetPlaces.FAULT, new CellSource.Fault(judged), needs(check));
-      CellSource sentence = new CellSource.FaultSentence(judged);
+      CellSource sentence = places.sentence(check);
       Set<String> said = new HashSet<>(check.message().names().keySet());
       said.add(check.name());
       place.add(row, SheetPlaces.SENTENCE, sentence, said);
     } else if (entry instanceof RowTemplate.InputChecks) {
-      addInputChecks(cells, sheet, row, template);
+      addInputChecks(cells, sheet, row, template, places);
     } else if (entry instanceof SentenceTemplate sentence) {
       place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
     } else if (entry instanceof ChartTemplate chart) {
       SentenceTemplate title = chart.sentence();
       place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
     } else if (entry instanceof RowTemplate.Verdict) {
-      place.add(row, 0, new CellSource.Verdict(), Set.of());
+      addVerdict(place, row, template, places);
     } else if (entry instanceof RowTemplate.Glossary) {
       int next = row + 1;
       for (Glossary.Entry explained : Glossary.of(template)) {
@@ -164,14 +165,33 @@ public record CalculatedCell(
     }
   }
 
+  private static void addVerdict(
+      Place place, int row, WorkbookTemplate template, SheetPlaces places) {
+    List<CellSource.FaultSentence> checks =
+        template.checks().stream().map(places::sentence).toList();
+    int last = RowTemplate.Verdict.SENTENCES + 1;
+    for (int rank = 1; rank <= last; rank++) {
+      if (rank < last) {
+        CellSource failing = new CellSource.Failing(rank, checks, places.inputsBefore());
+        place.add(row + rank - 1, SheetPlaces.LABEL, failing, Set.of());
+      }
+      CellSource said = new CellSource.Verdict(rank, checks);
+      place.add(row + rank - 1, SheetPlaces.VALUE, said, Set.of());
+    }
+  }
+
   private static void addInputChecks(
-      List<CalculatedCell> cells, String sheet, int firstRow, WorkbookTemplate template) {
+      List<CalculatedCell> cells,
+      String sheet,
+      int firstRow,
+      WorkbookTemplate template,
+      SheetPlaces places) {
     int row = firstRow;
     String fine = template.phrases().say(Phrase.FINE);
     for (InputTemplate input : template.checkedInputs()) {
       Place place = new Place(cells, sheet, input.position());
       place.add(row, SheetPlaces.FAULT, new CellSource.InputFault(input), Set.of());
-      CellSource remark = new CellSource.Remark(input, fine);
+      CellSource remark = new CellSource.Remark(input, fine, places.said(input.name()));
       place.add(row, SheetPlaces.SENTENCE, remark, Set.of());
       row++;
     }

@@ -64,6 +64,16 @@ public final class TemplateChecks {
     formulas.check(check.formula(), Wanted.truth("check " + check.name()), Optional.empty());
     wordings.check(check.message());
     guard(check.guard(), check.position());
+    check
+        .change()
+        .filter(name -> !declarations.is(name, Declarations.Kind.INPUT))
+        .ifPresent(
+            name ->
+                mistakes.add(
+                    check.position(),
+                    "the cell to change " + name + ", which is not an input",
+                    "the name of an input",
+                    "correct it or leave change out" + Nearest.hint(name, declarations.names())));
   }
 
   private void sentence(SentenceTemplate sentence) {

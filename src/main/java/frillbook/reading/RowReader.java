@@ -182,6 +182,7 @@ public final class RowReader {
             block.word("level", CheckLevel.STOP),
             formula(block, "formula"),
             wording(block, "message"),
+            block.rawText("change").map(SourceText::value),
             guard(block, "inputs_ok"),
             block.position());
     block.done();

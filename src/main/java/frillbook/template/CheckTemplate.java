@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param name in the workbook: the cell that is 0 when all is well, else the level's code
  * @param formula TRUE when all is well
  * @param message what to say when it is not, in words that may follow the plan
+ * @param change name of the input to change first; empty where the template names none
  * @param guard name of the line that must be 1 for the check to be made; empty for always
  */
 public record CheckTemplate(
@@ -18,6 +19,7 @@ public record CheckTemplate(
     CheckLevel level,
     FormulaText formula,
     WordingText message,
+    Optional<String> change,
     Optional<String> guard,
     Position position)
     implements RowTemplate {}

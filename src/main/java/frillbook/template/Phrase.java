@@ -22,6 +22,8 @@ public enum Phrase {
   NOT_CHECKED,
   /** Said where nothing is wrong anywhere. */
   ALL_WELL,
+  /** Said where more is wrong than there is room for. */
+  MORE("count"),
   /** A failed check, by its level. */
   STOP,
   LOOK_AGAIN,

@@ -46,8 +46,11 @@ public sealed interface RowTemplate
     }
   }
 
-  /** What the checks say: the first sentence of one that stops, else of one to look at again. */
-  record Verdict(Position position) implements RowTemplate {}
+  /** What the checks say: the first sentences of those that stop, then of those to look at. */
+  record Verdict(Position position) implements RowTemplate {
+    /** Rows with a sentence; how many more there are stands in one below. */
+    public static final int SENTENCES = 4;
+  }
 
   /** A new printed page begins with the next row; no row of the sheet. */
   record NewPage(Position position) implements RowTemplate {}

@@ -6,6 +6,7 @@ import frillbook.look.Span;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
+import org.apache.poi.ss.util.CellReference;
 
 /** Writes checks: label, fault, sentence. */
 final class CheckWriter {
@@ -26,6 +27,7 @@ final class CheckWriter {
   void check(int row, CheckTemplate check) {
     String sentence = page.setting().say(LongestText.of(check.message().wording()));
     row(row, check.label(), formulas.fault(check), formulas.sentence(check), sentence);
+    places.change(check).ifPresent(cell -> page.link(row, SheetPlaces.LABEL, cell));
     alarm(row, row);
   }
 
@@ -34,12 +36,23 @@ final class CheckWriter {
     int next = row;
     for (InputTemplate input : inputs) {
       String fault = judging.fault(input, input.name());
-      Span place = places.fault(input).orElseThrow();
-      String fine = page.phrases().say(Phrase.FINE);
-      String sentence = judging.remark(place, fine, places.note(input).reference());
-      row(next++, input.label(), fault, sentence, page.refusal(input));
+      row(next, input.label(), fault, sentence(next, input), page.refusal(input));
+      page.link(next, SheetPlaces.LABEL, places.names().get(input.name()));
+      next++;
     }
     alarm(row, next - 1);
+  }
+
+  /** The refusal beside the input and its place; filled down where inputs follow each other. */
+  private String sentence(int row, InputTemplate input) {
+    Span cell = places.note(input);
+    String fault = new CellReference(row, SheetPlaces.FAULT).formatAsString();
+    String note =
+        new CellReference(cell.sheet(), cell.firstRow(), cell.firstColumn(), false, false)
+            .formatAsString();
+    String fine = FormulaTranslation.text(page.phrases().say(Phrase.FINE));
+    String place = FormulaTranslation.text(" (" + cell.sheet() + " B");
+    return "IF(" + fault + "=0," + fine + "," + note + "&" + place + "&ROW(" + note + ")&\")\")";
   }
 
   private void row(int row, String label, String fault, String sentence, String longest) {

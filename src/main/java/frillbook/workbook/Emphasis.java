@@ -148,6 +148,15 @@ final class Emphasis {
         sentences);
   }
 
+  /** Sets off what fails in rows {@code first} to {@code last}, where what is wrong is listed. */
+  void addFailing(XSSFSheet sheet, int first, int last, int lastColumn) {
+    String code = new CellReference(first, SheetPlaces.LABEL, false, true).formatAsString();
+    Map<String, Long> styles = new LinkedHashMap<>();
+    styles.put("AND(" + code + ">0," + code + "<2000)", alarm);
+    styles.put(code + ">0", remark);
+    add(sheet, List.of(new CellRangeAddress(first, last, 0, lastColumn)), styles);
+  }
+
   /** The style of a row that is filled: a hairline under it. */
   long rowRule() {
     return rowRule;

@@ -39,9 +39,11 @@ public final class FormulaTranslation {
   private final WorkbookSetting setting;
   private final CodeWords words;
   private final Phrases phrases;
+  private final SheetPlaces places;
 
-  FormulaTranslation(WorkbookSetting setting, Form form) {
+  FormulaTranslation(WorkbookSetting setting, Form form, SheetPlaces places) {
     this.setting = setting;
+    this.places = places;
     this.words = form.vocabulary().words();
     this.phrases = form.phrases();
   }
@@ -78,14 +80,6 @@ public final class FormulaTranslation {
             .collect(Collectors.joining(",", "CHOOSE(" + formula + ",", ")"));
   }
 
-  /** The first sentence of a check that stops, else of one to look at again. */
-  String verdict() {
-    return "IF(COUNTIF(check_fault,1)>0,INDEX(check_sentence,MATCH(1,check_fault,0)),"
-        + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"
-        + text(phrases.say(Phrase.ALL_WELL))
-        + "))";
-  }
-
   /** A line's value in the other length unit. */
   String inOtherUnit(LineTemplate line) {
     String step = setting.unit() == LengthUnit.INCH ? "*" : "/";
@@ -99,12 +93,19 @@ public final class FormulaTranslation {
     return guarded(check.guard(), judged, "0");
   }
 
+  /** The cell of the input {@code name} as it is said; it follows where rows are put in above. */
+  private String place(String name) {
+    String sheet = places.names().get(name).sheet();
+    return text(" (" + sheet + " B") + "&ROW(" + name + ")&\")\"";
+  }
+
   String sentence(CheckTemplate check) {
     String message = worded(check.message());
     String fine =
         guarded(
             check.guard(), text(phrases.say(Phrase.FINE)), text(phrases.say(Phrase.NOT_CHECKED)));
-    return "IF(" + check.name() + "=0," + fine + "," + message + ")";
+    String said = check.change().map(name -> message + "&" + place(name)).orElse(message);
+    return "IF(" + check.name() + "=0," + fine + "," + said + ")";
   }
 
   /**

@@ -1,6 +1,7 @@
 package frillbook.workbook;
 
 import frillbook.look.Look;
+import frillbook.look.Span;
 import frillbook.look.TextMeasure;
 import frillbook.look.WorkbookSetting;
 import frillbook.template.InputTemplate;
@@ -9,9 +10,12 @@ import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
 import frillbook.wording.CodeWords;
 import frillbook.wording.Wording;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
@@ -141,6 +145,16 @@ final class Page {
   /** Whether the sheet is one of those on paper. */
   boolean printed() {
     return template.printed();
+  }
+
+  /** Leads from a cell to another one of the workbook. */
+  void link(int row, int column, Span target) {
+    XSSFHyperlink link =
+        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    CellReference cell =
+        new CellReference(target.sheet(), target.firstRow(), target.firstColumn(), false, false);
+    link.setAddress(cell.formatAsString());
+    sheet.getRow(row).getCell(column).setHyperlink(link);
   }
 
   /**

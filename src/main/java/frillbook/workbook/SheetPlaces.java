@@ -2,10 +2,12 @@ package frillbook.workbook;
 
 import frillbook.formula.FormulaToken;
 import frillbook.look.Span;
+import frillbook.press.CellSource;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.NamedRow;
@@ -24,7 +26,7 @@ import java.util.stream.Collectors;
 
 /** Where everything of a template goes, settled before the first cell is written. */
 public final class SheetPlaces {
-  static final int LABEL = 0;
+  public static final int LABEL = 0;
   public static final int VALUE = 1;
   public static final int UNIT = 2;
   public static final int OTHER_UNIT = 3;
@@ -84,6 +86,41 @@ public final class SheetPlaces {
     return Span.cell(cell.sheet(), cell.firstRow(), NOTE);
   }
 
+  /** The cell of the input to change where {@code check} fails. */
+  Optional<Span> change(CheckTemplate check) {
+    return check.change().map(names::get);
+  }
+
+  /** What {@code check} says, and of which cell. */
+  public CellSource.FaultSentence sentence(CheckTemplate check) {
+    return new CellSource.FaultSentence(
+        Form.Check.of(check), check.change().map(this::said).orElse(""));
+  }
+
+  /** The cell of the input {@code name} as it is said behind a sentence. */
+  public String said(String name) {
+    Span cell = names.get(name);
+    return " (" + cell.sheet() + " B" + (cell.firstRow() + 1) + ")";
+  }
+
+  /** Checks of inputs that stand before the others. */
+  public int inputsBefore() {
+    return template.checks().stream()
+        .findFirst()
+        .map(check -> names.get(check.name()).firstRow() - checks.get(0).firstRow())
+        .orElse(0);
+  }
+
+  /** The cell that says whether any check is made, for whoever wants to see them all. */
+  Optional<Span> firstCheck() {
+    return checks.stream().findFirst();
+  }
+
+  /** How many checks there are, those of inputs among them. */
+  int checkCount() {
+    return checks.size();
+  }
+
   /**
    * The same by its place among the faults of all inputs: short and without the name of a sheet, as
    * the condition of a look must be.
@@ -115,6 +152,8 @@ public final class SheetPlaces {
       return 3;
     } else if (entry instanceof RowTemplate.NewPage) {
       return 0;
+    } else if (entry instanceof RowTemplate.Verdict) {
+      return RowTemplate.Verdict.SENTENCES + 1;
     } else if (entry instanceof RowTemplate.InputChecks) {
       return template.inputs().size();
     } else if (entry instanceof RowTemplate.Glossary) {

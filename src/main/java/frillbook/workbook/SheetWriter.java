@@ -23,7 +23,7 @@ final class SheetWriter {
   private final ChartWriter charts;
 
   SheetWriter(WorkbookTemplate template, SheetPlaces places, Page page) {
-    this.formulas = new FormulaTranslation(page.setting(), Form.of(template));
+    this.formulas = new FormulaTranslation(page.setting(), Form.of(template), places);
     this.template = template;
     this.places = places;
     this.page = page;
@@ -56,7 +56,7 @@ final class SheetWriter {
     } else if (entry instanceof SentenceTemplate sentence) {
       texts.sentence(row, formulas.sentence(sentence), LongestText.of(sentence.text().wording()));
     } else if (entry instanceof RowTemplate.Verdict) {
-      texts.sentence(row, formulas.verdict(), LongestText.SOME_SENTENCE);
+      new VerdictWriter(page, places).write(row);
     } else if (entry instanceof InputTemplate input) {
       lines.input(row, input);
     } else if (entry instanceof LineTemplate line) {

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -110,7 +111,9 @@ final class FailingChecksTest {
     boolean cuts = !stops || BESIDE_THE_CUTTING.contains(brief.title());
     assertEquals((double) check.level().code(), sheet.value(check.name()), brief.toString());
     assertEquals(stops ? "STOP" : "LOOK AGAIN", sheet.value("check_flag"), brief.toString());
-    String message = said(brief, check);
+    XSSFCell change = sheet.cells(check.change().orElseThrow()).get(0);
+    String place = change.getSheet().getSheetName() + " " + change.getReference();
+    String message = said(brief, check) + " (" + place + ")";
     assertTrue(sheet.column("check_sentence").contains(message), message);
     assertEquals(cuts, !sheet.value("buy_length").equals(""), brief.toString());
     assertEquals(stops, sheet.value("price_each").equals(""), brief.toString());

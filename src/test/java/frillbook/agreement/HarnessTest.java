@@ -104,7 +104,7 @@ final class HarnessTest {
 
   @Test
   void aSentenceThatReadsOtherwiseIsFound() {
-    XSSFCell sentence = workbook.getSheet("Method").getRow(3).getCell(0);
+    XSSFCell sentence = workbook.getSheet("Method").getRow(4).getCell(0);
     Difference found = onlyDifference(sentence, "\"☐  Cut.\"", brief);
     assertEquals("Said", found.name());
     assertEquals("☐  Cut.", found.sheet());

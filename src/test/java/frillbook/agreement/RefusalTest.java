@@ -119,10 +119,10 @@ final class RefusalTest {
     String sentence = brief.unit().say(input.refusal(Trials.TEMPLATE.phrases(), brief.unit()));
     List<XSSFCell> sentences = sheet.cells("check_sentence").subList(0, inputs.size());
     for (int i = 0; i < inputs.size(); i++) {
-      expect(sheet, sentences.get(i), i == row ? sentence : "fine");
+      expect(sheet, sentences.get(i), i == row ? sentence + place(sheet, name) : "fine");
     }
     expect(sheet, beside(sheet, name, NOTE_COLUMN), sentence);
-    expect(sheet, below(sheet, "check_flag"), sentence);
+    expect(sheet, below(sheet, "check_flag"), sentence + place(sheet, name));
     expect(sheet, sheet.cells("check_flag").get(0), "STOP");
     only(input.use().part(), sheet, before);
     wrong.addAll(Trials.errors(brief.unit()));
@@ -171,14 +171,20 @@ final class RefusalTest {
     assertEquals(flower, emptying(spiral.with("row_style", "rings")));
   }
 
+  /** The cell of an input as a person would look it up. */
+  private static String place(SheetValues sheet, String name) {
+    XSSFCell cell = sheet.cells(name).get(0);
+    return " (" + cell.getSheet().getSheetName() + " " + cell.getReference() + ")";
+  }
+
   private static XSSFCell beside(SheetValues sheet, String name, int column) {
     return sheet.cells(name).get(0).getRow().getCell(column);
   }
 
-  /** The first cell of the row under a name's cell. */
+  /** Under a name's cell. */
   private static XSSFCell below(SheetValues sheet, String name) {
     XSSFCell cell = sheet.cells(name).get(0);
-    return cell.getSheet().getRow(cell.getRowIndex() + 1).getCell(0);
+    return cell.getSheet().getRow(cell.getRowIndex() + 1).getCell(1);
   }
 
   private void expect(SheetValues sheet, XSSFCell cell, Object expected) {

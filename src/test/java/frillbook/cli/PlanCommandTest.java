@@ -154,27 +154,18 @@ class PlanCommandTest {
     assertEquals(
         Ran.refusal(
             1,
-            "The frill fabric is narrower than a matching disc. Choose a wider fabric, cut them"
-                + " from the base fabric (Shop habits), or have none.",
-            "The base fabric is narrower than a base or a back. Choose a wider fabric for them."),
-        Ran.run(
-            "plan",
-            "--diameter=30",
-            "--fabric-width=26",
-            "--input=grain=lengthwise",
-            "--input=matching_discs=0",
-            "--input=back_matching_discs=1",
-            "--input=base_fabric_width=20"));
+            "No ring fits between the centre gap and the edge clearance. Make one of them, or the"
+                + " ring spacing, smaller.",
+            "The rings are no further apart than the stitch inset, so every raw edge would lie on the"
+                + " row before. Space them wider."),
+        Ran.runSmall("plan", "--input=centre_gap=1", "--input=stitch_inset=1"));
   }
 
   @Test
   void whatWantsASecondLookIsToldBesideThePlan() {
-    // 1 in high over rings 1 in apart: under one and a half times.
-    Ran ran = Ran.runSmall("plan", "--input=frill_height=1");
+    Ran ran = Ran.runSmall("plan", "--input=edge_finish=raw");
     assertEquals(
-        "The frill is less than one and a half times as high as the rings are apart, so the base will"
-            + " show between them.\n",
-        ran.err());
+        "A raw edge on straight grain frays. Choose another edge finish, or bias.\n", ran.err());
     assertEquals(0, ran.exitCode());
     assertTrue(ran.out().contains("All checks              LOOK AGAIN\n"), ran.out());
   }

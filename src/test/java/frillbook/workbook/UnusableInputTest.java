@@ -29,7 +29,8 @@ final class UnusableInputTest {
 
   private void refused(InputTemplate input) {
     String sentence = input.refusal(Bunting.TEMPLATE.phrases(), LengthUnit.INCH);
-    assertTrue(values.column("check_sentence").contains(sentence), sentence);
+    String placed = sentence + " (" + values.where(input.name()).replace("!", " ") + ")";
+    assertTrue(values.column("check_sentence").contains(placed), placed);
     assertEquals(sentence, note(input), values.where(input.name()));
     assertEquals(0.0, values.value("plan_ok"), values.where("plan_ok"));
     assertEquals("", values.value("flag_count"), values.where("flag_count"));
