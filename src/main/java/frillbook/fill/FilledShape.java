@@ -1,5 +1,10 @@
 package frillbook.fill;
 
+import frillbook.brief.Brief;
+import frillbook.brief.FillSpec;
+import frillbook.brief.FillSpec.Sort;
+import frillbook.measure.Rounding;
+
 /**
  * How wide and thick a cushion is when it is filled to a share of what it holds at most. Fabric
  * does not stretch: from centre to edge over the top the cover stays as long as its flat radius.
@@ -14,6 +19,8 @@ package frillbook.fill;
  *
  * <p>The ball holds 99.3 % of the Mylar balloon at most, the caps 95.6 %. So past 90 % the shape
  * goes over to the balloon's, by the root of what is left, as shapes do near the most they hold.
+ *
+ * <p>A disc of foam is as thick as it is bought, half the cushion's diameter at most.
  *
  * @param shapeShare the share, 0.3 to 0.9, of the balloon's volume that both shapes hold
  * @param fillSlack 1 up to there, 0 for the balloon
@@ -41,10 +48,21 @@ public record FilledShape(
   /** What a flattened ball holds at most. */
   private static final double SPHEROID_HOLDS = .993191;
 
+  /** The shape that the brief's filling gives the cushion. */
+  static FilledShape of(Brief brief) {
+    double diameter = brief.cushion().diameter();
+    FillSpec spec = brief.fill();
+    if (spec.filling() != Sort.FOAM_DISC) {
+      return of(diameter, spec.fillFraction());
+    }
+    FilledShape unused = of(diameter, LAST_SHARE);
+    return unused.around(diameter, Math.min(spec.foamThickness(), diameter / 2));
+  }
+
   /** A cushion {@code diameter} across when flat, filled to {@code share}, 0.3 to 1. */
   static FilledShape of(double diameter, double share) {
     double shown = Math.min(share, LAST_SHARE);
-    double slack = Math.sqrt(Math.min(1, (1 - share) / (1 - LAST_SHARE)));
+    double slack = Math.sqrt(Math.min(1, Rounding.settleSquare((1 - share) * 10)));
     double angle = cubic(CAPS_HOLD - shown, 1.224448, -1.273095, .262472, -.241936);
     double ratio = cubic(SPHEROID_HOLDS - shown, .627213, -.856801, .38633, -.157276);
     double spheroid = 1 / ellipticE(ratio * ratio);
@@ -59,6 +77,19 @@ public record FilledShape(
         diameter * between(MylarBalloon.RADIUS, radius, slack),
         flat * between(MylarBalloon.THICKNESS, 2 * ratio * spheroid, slack),
         flat * between(MylarBalloon.THICKNESS, 2 * (1 - Math.cos(angle)) / angle, slack));
+  }
+
+  /** The cover goes up the edge of the foam, half its thickness from either side. */
+  private FilledShape around(double diameter, double foam) {
+    return new FilledShape(
+        shapeShare,
+        fillSlack,
+        capAngle,
+        spheroidRatio,
+        spheroidRadius,
+        diameter - foam,
+        foam,
+        foam);
   }
 
   /** Half-way between thinnest and thickest. */
@@ -82,8 +113,8 @@ public record FilledShape(
   private static double ellipticE(double rest) {
     double square = rest * rest;
     return 1
-        + .463015151 * rest
-        + .107781152 * square
-        - (.245272741 * rest + .041249635 * square) * Math.log(rest);
+        + .463015 * rest
+        + .107781 * square
+        - (.245273 * rest + .04125 * square) * Math.log(rest);
   }
 }

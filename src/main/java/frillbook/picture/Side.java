@@ -1,6 +1,7 @@
 package frillbook.picture;
 
 import frillbook.brief.Brief;
+import frillbook.brief.FillSpec.Sort;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.stream.IntStream;
  * @param sideThick half of the filled thickness, between thinnest and thickest
  * @param sideFlat half of the diameter laid flat
  * @param sideFrill frill height
+ * @param sideBend power of cosine and sine: 1 makes an ellipse, 1/2 the blunter edge of a disc
  * @param sideStep radians from point to point of the outline
  * @param sides the filled outline, once round from the right
  * @param sideFlats the cushion laid flat
@@ -25,6 +27,7 @@ public record Side(
     double sideThick,
     double sideFlat,
     double sideFrill,
+    double sideBend,
     double sideStep,
     List<SidePoint> sides,
     List<SideFlatPoint> sideFlats,
@@ -48,19 +51,24 @@ public record Side(
     double thick = filling.shape().meanThickness() / scale;
     double flat = brief.cushion().diameter() / scale;
     double frill = 2 * brief.frill().frillHeight() / scale;
-    List<SidePoint> outline = outline(wide, thick);
+    double bend = brief.fill().filling() == Sort.FOAM_DISC ? .5 : 1;
+    List<SidePoint> outline = outline(wide, thick, bend);
     return new Side(
-        scale, wide, thick, flat, frill, STEP, outline, flat(flat), frill(outline, frill));
+        scale, wide, thick, flat, frill, bend, STEP, outline, flat(flat), frill(outline, frill));
   }
 
-  private static List<SidePoint> outline(double wide, double thick) {
+  private static List<SidePoint> outline(double wide, double thick, double bend) {
     return IntStream.rangeClosed(0, 4 * STEPS)
         .mapToObj(
             i ->
                 new SidePoint(
-                    Rounding.drawn(wide * Math.cos(STEP * i)),
-                    Rounding.drawn(thick * Math.sin(STEP * i))))
+                    Rounding.drawn(wide * bent(Math.cos(STEP * i), bend)),
+                    Rounding.drawn(thick * bent(Math.sin(STEP * i), bend))))
         .toList();
+  }
+
+  private static double bent(double share, double bend) {
+    return Math.copySign(Math.pow(Math.abs(share), bend), share);
   }
 
   private static List<SideFlatPoint> flat(double wide) {

@@ -47,7 +47,7 @@ public record Costing(
     Hours hours = Hours.of(brief.times(), order.amounts());
     Optional<Materials> materials =
         base.filter(b -> checks.interfacingFits())
-            .map(b -> order.needs(b, filling.fillWeight(), thread.threadLength()))
+            .map(b -> order.needs(b, filling.bought(brief), thread.threadLength()))
             .map(needs -> Materials.of(brief, needs));
     Candidate two = Candidate.of(brief, brief.choices().two());
     Candidate three = Candidate.of(brief, brief.choices().three());

@@ -24,6 +24,18 @@ class SideTest {
     }
   }
 
+  /** The fourth powers of the shares add up to 1: upright at the edge, flat on top. */
+  @Test
+  void aFoamDiscHasABlunterEdge() {
+    Side side = side(Briefs.inch().with("filling", "foam_disc").with("foam_thickness", 3));
+    assertEquals(15 / 22.0, side.sideWide(), 1e-12);
+    assertEquals(3 / 22.0, side.sideThick(), 1e-12);
+    for (var point : side.sides()) {
+      double across = Math.pow(point.sideX() / side.sideWide(), 4);
+      assertEquals(1, across + Math.pow(point.sideZ() / side.sideThick(), 4), 1.6e-2);
+    }
+  }
+
   /**
    * Places are drawn to three decimals, in a picture 11 in to either side: .0056 in. By hand, to
    * the limit: 18 in flat is .7627598 × 18 = 13.7297 in across and .9138932 × 9 = 8.2250 in thick

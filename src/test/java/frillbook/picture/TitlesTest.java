@@ -65,6 +65,15 @@ class TitlesTest {
         titles.line("side_title"));
   }
 
+  /** 18 in less 2 in of foam. */
+  @Test
+  void aFoamDiscSettlesTheSide() {
+    Briefs foam = Briefs.inch().with("filling", "foam_disc").with("foam_thickness", 2);
+    assertEquals(
+        "With a foam disc: about 16 in across and 2 in thick, under a frill 2 in high",
+        titles(foam).line("side_title"));
+  }
+
   @Test
   void theFabricTellsItsPiecesAndItsSize() {
     assertEquals(
