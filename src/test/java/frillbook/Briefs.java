@@ -166,6 +166,7 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
     inputs.put("price_interfacing", 4);
     inputs.put("price_zip", 3);
     inputs.put("price_fill", 5);
+    inputs.put("price_pad", 9);
     inputs.put("price_thread", 2.5);
     for (String extra : List.of("extra_one", "extra_two", "extra_three")) {
       inputs.put(extra + "_needed", 0);
@@ -182,7 +183,9 @@ public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
 
   private static void fill(Map<String, Object> inputs) {
     inputs.put("fill_fraction", .6);
-    inputs.put("fill_density", 18);
+    inputs.put("filling", "loose_fibre");
+    inputs.put("fill_firmness", "medium");
+    inputs.put("fill_medium", 10.8);
     inputs.put("fill_bag_weight", 500);
     inputs.put("pad_extra", 2);
     inputs.put("pad_step", 2);

@@ -52,7 +52,7 @@ final class PricedBriefs {
         .with("interfacing_width", pick(36, 44, 60, 90))
         .with("edge_finish", pick("raw", "narrow_hem", "overlocked", "folded"))
         .with("fill_fraction", pick(.6, .8, 1))
-        .with("fill_density", pick(12, 18, 40))
+        .with("fill_medium", pick(12, 18, 40))
         .with("gathering_rows", pick(1, 2, 3))
         .with("thread_waste", pick(0, .15, .2))
         .with("reel_length", pick(100, 500));

@@ -129,7 +129,7 @@ public final class WorkedOrders {
         .with("interfaced", "base_and_back")
         .with("interfacing_width", 90)
         .with("fill_fraction", .5)
-        .with("fill_density", 20)
+        .with("fill_medium", 10)
         .with("fill_bag_weight", 200)
         .with("reel_length", 200);
   }

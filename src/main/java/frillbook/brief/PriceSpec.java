@@ -5,7 +5,8 @@ package frillbook.brief;
  *
  * @param frillFabric for a yard or metre; likewise base fabric and interfacing
  * @param zip for one
- * @param fill for a bag
+ * @param fill for a bag of loose fibre
+ * @param pad for a ready pad or a foam disc
  * @param thread for a reel
  * @param extraOne for one of whatever the first free line counts; likewise the others
  */
@@ -15,6 +16,7 @@ public record PriceSpec(
     double interfacing,
     double zip,
     double fill,
+    double pad,
     double thread,
     double extraOne,
     double extraTwo,

@@ -2,64 +2,64 @@ package frillbook.fill;
 
 import frillbook.brief.Brief;
 import frillbook.brief.FillSpec;
+import frillbook.brief.FillSpec.Sort;
+import frillbook.measure.Outline;
 import frillbook.measure.Rounding;
 
 /**
  * What goes into the cushions and what it does to their size. Per cushion unless said otherwise;
  * lengths in the unit of the brief.
  *
- * @param flatRadius half the diameter of the flat cushion
- * @param limitDiameter across, filled to the limit: flat 45 cm, 34.3 cm
- * @param limitThickness through the middle, filled to the limit: flat 45 cm, 20.6 cm
  * @param limitVolume in litres, filled to the limit: flat 45 cm, 13.9 L
- * @param readsSmaller by how much a cushion filled to the limit is narrower than flat
- * @param filledDiameter at the chosen fill, on a straight line from flat to the limit: an estimate,
- *     no source
- * @param filledThickness the same for the thickness
- * @param fillVolume in litres
  * @param fillEach in grams
  * @param fillWeight in grams, for all cushions
- * @param fillBags to buy for all cushions
- * @param padSize of a ready pad that fills the cover: the flat size and the extra, rounded up to a
- *     size that is sold
+ * @param padSize across, of a ready pad or foam disc that is sold: of a pad the flat size and the
+ *     extra, of a disc what is left of the flat size when the cover goes up its edge; 0 for fibre
  */
 public record Filling(
-    double flatRadius,
-    double limitDiameter,
-    double limitThickness,
+    FilledShape shape,
+    Parcel parcel,
     double limitVolume,
-    double readsSmaller,
-    double filledDiameter,
-    double filledThickness,
-    double fillVolume,
     double fillEach,
     double fillWeight,
-    int fillBags,
     double padSize) {
 
   public static Filling of(Brief brief) {
-    double diameter = brief.cushion().diameter();
-    double radius = diameter / 2;
     FillSpec spec = brief.fill();
-    double limit = MylarBalloon.diameter(radius);
-    double smaller = diameter - limit;
-    double thickness = MylarBalloon.thickness(radius);
-    double litres = brief.unit().litres(MylarBalloon.volume(radius));
-    double volume = litres * spec.fillFraction();
-    double each = volume * spec.fillDensity();
+    FilledShape shape = FilledShape.of(brief);
+    double litres = litres(brief, brief.cushion().diameter());
+    double pad = padSize(brief, shape);
+    double each = spec.density() * filled(brief, pad);
     double weight = each * brief.cushion().quantity();
-    return new Filling(
-        radius,
-        limit,
-        thickness,
-        litres,
-        smaller,
-        diameter - spec.fillFraction() * smaller,
-        spec.fillFraction() * thickness,
-        volume,
-        each,
-        weight,
-        Rounding.up(weight / spec.fillBagWeight()),
-        Rounding.upTo(spec.padStep(), diameter + spec.padExtra()));
+    return new Filling(shape, Parcel.of(brief, shape), litres, each, weight, pad);
+  }
+
+  /** Bags for the whole order, in fractions of one too; or pads or discs. */
+  public double bought(Brief brief) {
+    boolean loose = brief.fill().filling() == Sort.LOOSE_FIBRE;
+    return loose ? fillWeight / brief.fill().fillBagWeight() : brief.cushion().quantity();
+  }
+
+  /** What two discs {@code diameter} across hold at most. */
+  private static double litres(Brief brief, double diameter) {
+    return brief.unit().litres(MylarBalloon.volume(diameter / 2));
+  }
+
+  private static double padSize(Brief brief, FilledShape shape) {
+    FillSpec spec = brief.fill();
+    return switch (spec.filling()) {
+      case LOOSE_FIBRE -> 0;
+      case READY_PAD -> Rounding.upTo(spec.padStep(), brief.cushion().diameter() + spec.padExtra());
+      case FOAM_DISC -> Rounding.upTo(spec.padStep(), shape.filledDiameter());
+    };
+  }
+
+  /** Litres to be filled: the cover's, the pad's, or those of the foam. */
+  private static double filled(Brief brief, double pad) {
+    return switch (brief.fill().filling()) {
+      case LOOSE_FIBRE -> litres(brief, brief.cushion().diameter());
+      case READY_PAD -> litres(brief, pad);
+      case FOAM_DISC -> brief.unit().litres(Outline.area(pad) * brief.fill().foamThickness());
+    };
   }
 }

@@ -10,7 +10,7 @@ package frillbook.fill;
  * balloon?, Amer. Math. Monthly 101 (1994) 953–958.
  *
  * <p>Real fabric creases at the edge instead of shrinking there, so a cushion comes near the shape
- * and does not reach it.
+ * and does not reach it. Between flat and this limit, {@link FilledShape} says how wide it is.
  */
 final class MylarBalloon {
   /** 1/K. */
@@ -23,16 +23,6 @@ final class MylarBalloon {
   static final double VOLUME = 1.218524216119;
 
   private MylarBalloon() {}
-
-  /** Across, edge to edge, from {@code flatRadius} (0 or more); 22.5 gives 34.324. */
-  static double diameter(double flatRadius) {
-    return 2 * RADIUS * flatRadius;
-  }
-
-  /** Through the middle; 22.5 gives 20.563. */
-  static double thickness(double flatRadius) {
-    return THICKNESS * flatRadius;
-  }
 
   /** In the cube of the unit; 22.5 gives 13 880. */
   static double volume(double flatRadius) {

@@ -3,6 +3,7 @@ package frillbook.materials;
 import frillbook.brief.Brief;
 import frillbook.brief.ChargeAs;
 import frillbook.brief.ExtraSpec;
+import frillbook.brief.FillSpec.Sort;
 import frillbook.brief.MaterialSpec;
 import frillbook.brief.PriceSpec;
 import frillbook.measure.Rounding;
@@ -11,7 +12,7 @@ import java.util.List;
 
 /**
  * One line of the shopping list, for the whole order. Fabric is counted in yards or metres, filling
- * in bags, thread in reels.
+ * in bags, pads or discs, thread in reels.
  *
  * @param materialNeeded what goes into the cushions; 0 where none does
  * @param materialStep it is sold in whole numbers of these
@@ -53,11 +54,17 @@ public record Material(
         counter.sold(
             MaterialName.INTERFACING, needs.interfacing() / yard, step, price.interfacing()),
         counter.sold(MaterialName.ZIPS, needs.zips(), 1, price.zip()),
-        counter.sold(MaterialName.FILLING, needs.fillBags(), 1, price.fill()),
+        counter.sold(MaterialName.FILLING, needs.fillings(), 1, filling(brief)),
         counter.sold(MaterialName.THREAD, needs.reels(), 1, price.thread()),
         counter.extra(MaterialName.EXTRA_ONE, spec.extraOne(), price.extraOne()),
         counter.extra(MaterialName.EXTRA_TWO, spec.extraTwo(), price.extraTwo()),
         counter.extra(MaterialName.EXTRA_THREE, spec.extraThree(), price.extraThree()));
+  }
+
+  /** Price of one bag, pad or disc. */
+  private static double filling(Brief brief) {
+    PriceSpec price = brief.materials().prices();
+    return brief.fill().filling() == Sort.LOOSE_FIBRE ? price.fill() : price.pad();
   }
 
   /** Makes lines that are charged one way in one currency. */

@@ -11,7 +11,7 @@ package frillbook.materials;
  * @param baseBought base fabric bought
  * @param interfacing length
  * @param zips how many
- * @param fillBags filling in bags, in fractions of one too
+ * @param fillings bags, in fractions of one too, pads or foam discs
  * @param reels thread in reels, in fractions of one too
  */
 public record MaterialNeeds(
@@ -21,5 +21,5 @@ public record MaterialNeeds(
     double baseBought,
     double interfacing,
     int zips,
-    double fillBags,
+    double fillings,
     double reels) {}

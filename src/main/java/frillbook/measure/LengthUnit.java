@@ -3,19 +3,26 @@ package frillbook.measure;
 /** The unit every length of one brief, one plan and one workbook is measured in. */
 public enum LengthUnit {
   /** International inch, 25.4 mm exactly (NIST SP 811). */
-  INCH("in", 2.54, "yd", 36),
-  CM("cm", 1.0, "m", 100);
+  INCH("in", 2.54, "yd", 36, 453.59237),
+  CM("cm", 1.0, "m", 100, 1000);
 
   private final String symbol;
   private final double centimetres;
   private final String longSymbol;
   private final double unitsPerLong;
+  private final double parcelGrams;
 
-  LengthUnit(String symbol, double centimetres, String longSymbol, double unitsPerLong) {
+  LengthUnit(
+      String symbol,
+      double centimetres,
+      String longSymbol,
+      double unitsPerLong,
+      double parcelGrams) {
     this.symbol = symbol;
     this.centimetres = centimetres;
     this.longSymbol = longSymbol;
     this.unitsPerLong = unitsPerLong;
+    this.parcelGrams = parcelGrams;
   }
 
   /** Written after a number: {@code in} or {@code cm}. */
@@ -36,6 +43,11 @@ public enum LengthUnit {
   /** Units in one of those: 36 inches in a yard, 100 centimetres in a metre. */
   public double unitsPerLong() {
     return unitsPerLong;
+  }
+
+  /** Grams in what carriers weigh by: a pound, exactly (NIST SP 811), or a kilogram. */
+  public double parcelGrams() {
+    return parcelGrams;
   }
 
   /** The unit shown beside the main results: cm for an inch brief and the other way round. */

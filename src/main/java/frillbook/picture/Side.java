@@ -1,6 +1,7 @@
 package frillbook.picture;
 
 import frillbook.brief.Brief;
+import frillbook.brief.FillSpec.Sort;
 import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import java.util.List;
@@ -11,12 +12,11 @@ import java.util.stream.IntStream;
  *
  * @param sideScale diameter and twice the frill height
  * @param sideWide half of the filled diameter, in the picture
- * @param sideThick half of the filled thickness
+ * @param sideThick half of the filled thickness, between thinnest and thickest
  * @param sideFlat half of the diameter laid flat
  * @param sideFrill frill height
- * @param balloonStep radians from point to point of the outline
- * @param balloonDepth height of a balloon of radius 1, by the mid-point rule
- * @param balloons quarter of its outline, from the middle to the edge
+ * @param sideBend power of cosine and sine: 1 makes an ellipse, 1/2 the blunter edge of a disc
+ * @param sideStep radians from point to point of the outline
  * @param sides the filled outline, once round from the right
  * @param sideFlats the cushion laid flat
  * @param sideFrills the free edge of the frill, from the right
@@ -27,9 +27,8 @@ public record Side(
     double sideThick,
     double sideFlat,
     double sideFrill,
-    double balloonStep,
-    double balloonDepth,
-    List<BalloonPoint> balloons,
+    double sideBend,
+    double sideStep,
     List<SidePoint> sides,
     List<SideFlatPoint> sideFlats,
     List<SideFrillPoint> sideFrills) {
@@ -40,17 +39,6 @@ public record Side(
   /** Half as thick as the line that stands for a cushion laid flat. */
   private static final double FLAT = .01;
 
-  /**
-   * A step along the outline x = sin θ of a balloon of radius 1, whose height falls by sin²θ/√(1 +
-   * sin²θ) dθ.
-   *
-   * @param balloonSine sin θ half a step before
-   * @param balloonDrop height lost since the middle
-   * @param balloonRise height that is left, in the picture
-   */
-  public record BalloonPoint(
-      double balloonAngle, double balloonSine, double balloonDrop, double balloonRise) {}
-
   public record SidePoint(double sideX, double sideZ) {}
 
   public record SideFlatPoint(double sideFlatX, double sideFlatZ) {}
@@ -59,59 +47,28 @@ public record Side(
 
   public static Side of(Brief brief, Filling filling) {
     double scale = brief.cushion().diameter() + 2 * brief.frill().frillHeight();
-    double wide = filling.filledDiameter() / scale;
-    double thick = filling.filledThickness() / scale;
+    double wide = filling.shape().filledDiameter() / scale;
+    double thick = filling.shape().meanThickness() / scale;
     double flat = brief.cushion().diameter() / scale;
     double frill = 2 * brief.frill().frillHeight() / scale;
-    double[] drops = drops();
-    List<BalloonPoint> balloon = balloon(drops, thick);
-    List<SidePoint> outline = outline(balloon, wide);
+    double bend = brief.fill().filling() == Sort.FOAM_DISC ? .5 : 1;
+    List<SidePoint> outline = outline(wide, thick, bend);
     return new Side(
-        scale,
-        wide,
-        thick,
-        flat,
-        frill,
-        STEP,
-        drops[STEPS],
-        balloon,
-        outline,
-        flat(flat),
-        frill(outline, frill));
+        scale, wide, thick, flat, frill, bend, STEP, outline, flat(flat), frill(outline, frill));
   }
 
-  private static double[] drops() {
-    double[] drops = new double[STEPS + 1];
-    for (int i = 1; i <= STEPS; i++) {
-      double sine = sine(i);
-      drops[i] = drops[i - 1] + STEP * sine * sine / Math.sqrt(1 + sine * sine);
-    }
-    return drops;
-  }
-
-  private static double sine(int step) {
-    return Math.sin(STEP * (step - .5));
-  }
-
-  private static List<BalloonPoint> balloon(double[] drops, double thick) {
-    return IntStream.rangeClosed(0, STEPS)
-        .mapToObj(
-            i ->
-                new BalloonPoint(
-                    STEP * i, sine(i), drops[i], thick * (1 - drops[i] / drops[STEPS])))
-        .toList();
-  }
-
-  private static List<SidePoint> outline(List<BalloonPoint> balloon, double wide) {
+  private static List<SidePoint> outline(double wide, double thick, double bend) {
     return IntStream.rangeClosed(0, 4 * STEPS)
         .mapToObj(
-            i -> {
-              double rise = balloon.get(Math.abs(STEPS - i % (2 * STEPS))).balloonRise();
-              return new SidePoint(
-                  Rounding.drawn(wide * Math.cos(STEP * i)),
-                  Rounding.drawn(i <= 2 * STEPS ? rise : -rise));
-            })
+            i ->
+                new SidePoint(
+                    Rounding.drawn(wide * bent(Math.cos(STEP * i), bend)),
+                    Rounding.drawn(thick * bent(Math.sin(STEP * i), bend))))
         .toList();
+  }
+
+  private static double bent(double share, double bend) {
+    return Math.copySign(Math.pow(Math.abs(share), bend), share);
   }
 
   private static List<SideFlatPoint> flat(double wide) {

@@ -48,7 +48,7 @@ public record Costing(
     Filling filling = Filling.of(brief);
     ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
     Hours hours = Hours.of(brief, order.amounts());
-    MaterialNeeds needs = order.needs(base, filling.fillWeight(), thread.threadLength());
+    MaterialNeeds needs = order.needs(base, filling.bought(brief), thread.threadLength());
     Materials materials = Materials.of(brief, needs);
     Candidate two = Candidate.of(brief, brief.choices().two(brief.look()));
     Candidate three = Candidate.of(brief, brief.choices().three(brief.look()));

@@ -45,7 +45,7 @@ record PlannedOrder(
     return brief().base().backStyle().hasZip() ? quantity() : 0;
   }
 
-  MaterialNeeds needs(BaseFabric base, double fillWeight, double threadLength) {
+  MaterialNeeds needs(BaseFabric base, double fillings, double threadLength) {
     double share = sizes.usableShare();
     return new MaterialNeeds(
         frillUsedLength / share,
@@ -54,7 +54,7 @@ record PlannedOrder(
         base.baseBuyLength(),
         interfacing.interfacingLength(),
         zipCount(),
-        fillWeight / brief().fill().fillBagWeight(),
+        fillings,
         threadLength / brief().thread().reelLength());
   }
 

@@ -47,10 +47,7 @@ public final class InputReader {
     String unit = unit(kind);
     return switch (kind) {
       case LENGTH -> numeric(kind, unit, range("inch"), range("cm"));
-      case NUMBER, PERCENT, COUNT -> {
-        Range range = range(block, kind);
-        yield numeric(kind, unit, range, range);
-      }
+      case NUMBER, PERCENT, COUNT -> oneOrTwoRanges(kind, unit);
       case CHOICE -> choice(unit);
       case CURRENCY -> words(kind, unit, List.of(), currencies());
       case TEXT -> {
@@ -58,6 +55,15 @@ public final class InputReader {
         yield words(kind, unit, List.of(), PresetWords.both(preset));
       }
     };
+  }
+
+  /** A number that means another thing in inches may have two, as a length has. */
+  private InputTemplate oneOrTwoRanges(InputKind kind, String unit) {
+    if (kind == InputKind.NUMBER && block.has("inch")) {
+      return numeric(kind, unit, range("inch"), range("cm"));
+    }
+    Range range = range(block, kind);
+    return numeric(kind, unit, range, range);
   }
 
   private InputTemplate numeric(InputKind kind, String unit, Range inch, Range cm) {

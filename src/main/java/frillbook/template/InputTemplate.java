@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  *     {@code {currency_code}} in it for money
  * @param prompt what the input is, in one or two sentences
  * @param inch its range in an inch workbook; 0 to 0 for a choice
- * @param cm its range in a cm workbook; the same as {@code inch} unless the kind is length
+ * @param cm its range in a cm workbook; the same as {@code inch} unless the template tells two
  * @param choices the codes allowed, with their words; empty unless the kind is choice
  * @param preset the code or the words it has until a person changes it; empty for a number
  * @param position where it is written

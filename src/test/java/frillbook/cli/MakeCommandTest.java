@@ -37,8 +37,8 @@ class MakeCommandTest {
             Frill fabric to buy     %1$s4 1/2  in     (11.4 cm)
             Frill fabric            %1$s0.125  yd
             Base fabric             %1$s 0.25  yd
-            Filling, all cushions   %1$s    2  g
-            Finished cushion        %1$s   10  g
+            Filling, all cushions   %1$s    4  g
+            Finished cushion        %1$s   12  g
             Hours                   %1$s 1.69  h
             Cost of the order       %1$s42.37  USD
             Price of one cushion    %1$s55.50  USD

@@ -24,13 +24,13 @@ class MylarBalloonTest {
 
   @Test
   void theDiameterShrinksAsTheOutlineIsAsLongAsTheFlatRadius() {
-    assertEquals(2, MylarBalloon.diameter(FLAT_RADIUS), 2e-12);
+    assertEquals(1, MylarBalloon.RADIUS * FLAT_RADIUS, 1e-12);
   }
 
   @Test
   void theThicknessIsTwiceTheHeightOfTheOutline() {
     double height = integral(t -> Math.pow(Math.sin(t), 2) / bend(t));
-    assertEquals(2 * height, MylarBalloon.thickness(FLAT_RADIUS), 2e-12);
+    assertEquals(2 * height, MylarBalloon.THICKNESS * FLAT_RADIUS, 2e-12);
   }
 
   /** Shells of radius x and height 2z hold 4π∫xz dx, by parts 2π∫x⁴/√(1 − x⁴) dx. */
@@ -47,8 +47,8 @@ class MylarBalloonTest {
    */
   @Test
   void theFiguresAreThosePublished() {
-    assertEquals(.7627598, MylarBalloon.diameter(1) / 2, 5e-8);
-    assertEquals(.9138932, MylarBalloon.thickness(1), 5e-8);
+    assertEquals(.7627598, MylarBalloon.RADIUS, 5e-8);
+    assertEquals(.9138932, MylarBalloon.THICKNESS, 5e-8);
     assertEquals(1.2185242, MylarBalloon.volume(1), 5e-8);
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** 50 in of frill fabric used and 54 bought, 18 and 22 1/2 of base fabric, by eighths of a yard. */
 class MaterialsTest {
@@ -42,6 +44,15 @@ class MaterialsTest {
   void bagsAndReelsAreBoughtWhole() {
     assertEquals(1, line(MaterialName.FILLING, Briefs.inch()).materialBought());
     assertEquals(2, line(MaterialName.THREAD, Briefs.inch()).materialBought());
+  }
+
+  /** By hand: three at 9 each are 27; the 5 for a bag of fibre are not looked at. */
+  @ParameterizedTest
+  @ValueSource(strings = {"ready_pad", "foam_disc"})
+  void padsAndFoamHaveAPriceOfTheirOwn(String filling) {
+    MaterialNeeds three = new MaterialNeeds(50, 54, 18, 22.5, 20, 1, 3, 1.4);
+    Materials materials = Materials.of(Briefs.inch().with("filling", filling).brief(), three);
+    assertEquals(27, materials.charged(MaterialName.FILLING));
   }
 
   /** By hand: 2.3 in packets of 1/2 are 2.5, at 1.10 each 2.75. */

@@ -22,6 +22,13 @@ class LengthUnitTest {
     assertEquals("cm", LengthUnit.CM.symbol());
   }
 
+  /** A pound is 0.45359237 kg exactly. */
+  @Test
+  void parcelsAreWeighedInPoundsOrKilograms() {
+    assertEquals(453.59237, LengthUnit.INCH.parcelGrams());
+    assertEquals(1000, LengthUnit.CM.parcelGrams());
+  }
+
   @Test
   void eitherUnitIsShownBesideTheOther() {
     assertEquals(LengthUnit.CM, LengthUnit.INCH.other());

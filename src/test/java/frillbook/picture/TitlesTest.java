@@ -64,14 +64,24 @@ class TitlesTest {
   }
 
   /**
-   * Flat 40 cm, to the limit .7627598 × 40 = 30.510 across and .9138932 × 20 = 18.278 thick (Mylar
-   * balloon); half of the way 40 − 4.745 = 35.255 and 9.139.
+   * Flat 40 cm, a = 20, half of 1.2185242 a³ (Mylar balloon) is .60926. A spheroid of k = .16156
+   * holds 4π/3 × .16156 × .96559³ = .60926, 1/E(1 − k²) being .96559: 38.62 across, 6.24 thick. Two
+   * caps of .41027 hold as much: 38.89 across, 8.09 thick. Mean width 38.76.
    */
   @Test
   void theSideTellsHowThickTheCushionIs() {
     assertEquals(
-        "Filled to 50%: about 35.3 cm across and 9.1 cm thick, under a frill 3.4 cm high",
+        "Filled to 50%: about 38.8 cm across and 6.2 to 8.1 cm thick, under a frill 3.4 cm high",
         titles.line("side_title"));
+  }
+
+  /** 18 in less 2 in of foam. */
+  @Test
+  void aFoamDiscSettlesTheSide() {
+    Briefs foam = Briefs.inch().with("filling", "foam_disc").with("foam_thickness", 2);
+    assertEquals(
+        "With a foam disc: about 16 in across and 2 in thick, under a frill 2 in high",
+        titles(foam).line("side_title"));
   }
 
   @Test

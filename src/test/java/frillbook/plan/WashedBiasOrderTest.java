@@ -191,7 +191,6 @@ class WashedBiasOrderTest {
     assertEquals(188.388667, costing.frillUsedLength(), 5e-7);
     assertEquals(430.545847, costing.thread().threadLength(), 5e-7);
     assertEquals(3, costing.thread().threadReels());
-    assertEquals(2, Plan.of(WorkedOrders.washedBias().brief()).filling().fillBags());
   }
 
   /**

@@ -59,6 +59,17 @@ final class InputTemplateTest {
   }
 
   @Test
+  void aNumberMayHaveTwoRanges() {
+    InputTemplate input =
+        input(
+            "kind: number, unit: \"-\", inch: {default: 139, from: 50, to: 400},"
+                + " cm: {default: 5000, from: 2000, to: 10000}");
+    assertEquals(139.0, input.preset(LengthUnit.INCH));
+    assertEquals(5000.0, input.preset(LengthUnit.CM));
+    assertFalse(input.accepts(139.0, LengthUnit.CM));
+  }
+
+  @Test
   void aChoiceIsRefusedWithItsWords() {
     assertEquals(
         "“Finished diameter” must be one of: at 45°, crosswise.",
