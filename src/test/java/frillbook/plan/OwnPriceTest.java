@@ -22,7 +22,7 @@ class OwnPriceTest {
   }
 
   private static Price price(Briefs briefs) {
-    return costing(briefs).bill().orElseThrow().asking().orElseThrow().price();
+    return costing(briefs).bill().asking().orElseThrow().price();
   }
 
   /** A fifth of 125 is 25; three times 150 is 450, a quarter of it 112.50. */
@@ -76,7 +76,7 @@ class OwnPriceTest {
   @Test
   void aTradeClientIsShownItBeforeTax() {
     Briefs trade = ORDER.with("trade_client", "yes");
-    Asking asking = costing(trade).bill().orElseThrow().asking().orElseThrow();
+    Asking asking = costing(trade).bill().asking().orElseThrow();
     ClientChoice.Offer first = asking.clientChoices().get(0).offer().orElseThrow();
     assertEquals(125, first.clientPriceEach());
     assertEquals(375, first.clientPriceTotal());
