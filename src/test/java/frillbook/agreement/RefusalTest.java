@@ -149,7 +149,7 @@ final class RefusalTest {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** Each of these settles where the rows lie or how much strip goes on to them. */
+  /** Each of these settles where the rows lie, how much strip goes on to them, or their marks. */
   @Test
   void onlyCellsOfTheFlowerLeaveTheStitchedLengthBlank() {
     TrialBrief spiral = TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
@@ -162,7 +162,8 @@ final class RefusalTest {
                 "row_style",
                 "centre_gap",
                 "edge_clearance",
-                "end_allowance"));
+                "end_allowance",
+                "gather_section"));
     assertEquals(flower, emptying(spiral));
     flower.add("ring_lap");
     assertEquals(flower, emptying(spiral.with("row_style", "rings")));
