@@ -9,7 +9,8 @@ import frillbook.measure.Rounding;
  * line, so that two are 1/4 in apart (Utah State University Extension, Straight Ruffle), any more
  * as far from each other towards the raw edge, a single one before the line.
  *
- * @param gatherFirstRow the row nearest to the raw edge; of two with an inset of 1/4 in: 1/8 in
+ * @param gatherFirstRow the row nearest to the raw edge, 0 where there is no room for it; of two
+ *     with an inset of 1/4 in: 1/8 in
  * @param gatherLastRow the row farthest from it: 3/8 in
  */
 public record GatheringRows(double gatherFirstRow, double gatherLastRow) {
@@ -18,8 +19,8 @@ public record GatheringRows(double gatherFirstRow, double gatherLastRow) {
     double inset = brief.frill().stitchInset();
     double apart = apart(brief);
     int rows = brief.thread().gatheringRows();
-    return new GatheringRows(
-        inset - Math.max(1, rows - 1) * apart, rows > 1 ? inset + apart : inset - apart);
+    double first = Math.max(0, inset - Math.max(1, rows - 1) * apart);
+    return new GatheringRows(first, rows > 1 ? inset + apart : first);
   }
 
   /** Whether half a space at least is left beside the raw edge; nearer, a row would pull out. */

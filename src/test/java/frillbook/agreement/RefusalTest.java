@@ -150,7 +150,7 @@ final class RefusalTest {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** Each of these settles where the rows lie or how much strip goes on to them. */
+  /** Each of these settles where the rows lie, how much strip goes on to them, or their marks. */
   @Test
   void onlyCellsOfTheFlowerLeaveTheStitchedLengthBlank() {
     TrialBrief spiral = TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
@@ -164,7 +164,8 @@ final class RefusalTest {
                 "closing_ring",
                 "centre_gap",
                 "edge_clearance",
-                "end_allowance"));
+                "end_allowance",
+                "gather_section"));
     assertEquals(flower, emptying(spiral));
     flower.remove("closing_ring");
     flower.add("ring_lap");

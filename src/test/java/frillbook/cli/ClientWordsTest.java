@@ -133,15 +133,15 @@ class ClientWordsTest {
 
   /**
    * The currency is typed into one and the same plan. The places are those of ISO 4217. In dollars
-   * and dinars the price is 55.50 as at {@link Ran#SMALL}. In yen, every line whole: 2 + 2 + 1 + 5
-   * + 3, wage 25 and 15 % of 38, 6, come to 44; with 30 % 57.2, tidied to 57.5 and to whole yen.
+   * and dinars the price is 77.50 as at {@link Ran#SMALL}. In yen, every line whole: 2 + 2 + 1 + 5
+   * + 3, wage 40 and 15 % of 53, 8, come to 61; with 30 % 79.3, tidied to 79.5 and to whole yen.
    */
   @Test
   void moneyHasThePlacesOfItsCurrency() throws IOException {
     Typed plan = made();
-    money(plan, "USD", "#,##0.00", 55.5, "27.75 USD");
-    money(plan, "JPY", "#,##0", 58, "29 JPY");
-    money(plan, "KWD", "#,##0.000", 55.5, "27.750 KWD");
+    money(plan, "USD", "#,##0.00", 77.5, "38.75 USD");
+    money(plan, "JPY", "#,##0", 80, "40 JPY");
+    money(plan, "KWD", "#,##0.000", 77.5, "38.750 KWD");
   }
 
   private static void money(Typed plan, String code, String format, double price, String deposit)

@@ -39,11 +39,11 @@ class MakeCommandTest {
             Base fabric             %1$s 0.25  yd
             Filling, all cushions   %1$s    4  g
             Finished cushion        %1$s   12  g
-            Hours                   %1$s 1.69  h
-            Cost of the order       %1$s42.37  USD
-            Price of one cushion    %1$s55.50  USD
-            Price of the order      %1$s55.50  USD
-            Lowest price of one     %1$s42.37  USD
+            Hours                   %1$s 2.68  h
+            Cost of the order       %1$s59.48  USD
+            Price of one cushion    %1$s77.50  USD
+            Price of the order      %1$s77.50  USD
+            Lowest price of one     %1$s59.48  USD
             """
                 .formatted(column, file),
             ""),

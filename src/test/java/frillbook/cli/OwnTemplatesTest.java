@@ -136,7 +136,7 @@ class OwnTemplatesTest {
     assertEquals(1, ran.exitCode(), ran.err());
     String first = ran.err().lines().findFirst().orElseThrow();
     assertEquals(
-        "workings.yaml:146:5: outer_radius gives #DIV/0! at Workings!B31. Correct the formula.",
+        "workings.yaml:151:5: outer_radius gives #DIV/0! at Workings!B32. Correct the formula.",
         first);
     assertTrue(ran.err().endsWith(" cells hold an error.\n"), ran.err());
     assertFalse(Files.exists(file));

@@ -23,9 +23,11 @@ record Ran(int exitCode, String out, String err) {
    * 0.0266 m² × 150, interfacing 0.0140 m² × 60 and the filling, 11.9 g.
    *
    * <p>Bought: 1/8 yd at 12, 1/4 yd at 6, 1/4 yd of interfacing at 4, a bag at 5, a reel at 2.50:
-   * 11.50. Minutes: strip 11.5, three discs 14, gather 0.66 m 12.3, mark 6, sew 0.32 m 11.3, back
-   * 10, edge 0.32 m 6.3, fill 20, finish 10: 101.4, or 1.69 h, at 15 an hour 25.34. 15 % on the
-   * 36.84 is 5.53, so the cost is 42.37; with 30 % on it 55.08, tidied to 55.50.
+   * 11.50. Minutes: talk 20, sample 20, strip 11.5, three discs 14, fuse 3, press 0.664 m 0.20, two
+   * gathering rows of that 10.66, pull it up 1.00, mark 6, tack 0.319 m 0.96, sew it 11.28, four
+   * ends 8, back 10, edge 0.319 m 6.28, fill 20, finish 10, pack 8: 160.88, or 2.68 h, at 15 an
+   * hour 40.22. 15 % on the 51.72 is 7.76, so the cost is 59.48; with 30 % on it 77.32, tidied to
+   * 77.50.
    */
   static final String[] SMALL = {
     "--diameter=4",
