@@ -2,12 +2,14 @@ package frillbook.cli;
 
 import frillbook.brief.Brief;
 import frillbook.measure.LengthUnit;
+import frillbook.measure.Tape;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.UnitText;
+import frillbook.template.ValueFormat;
 import frillbook.wording.PlanWords;
 import frillbook.wording.Wording;
 import java.nio.file.Path;
@@ -78,7 +80,7 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
         line.label(),
         Shown.value(value, line.format(), unit, moneyPlaces()),
         UnitText.beside(line.name(), line.unit()).say(name -> value(line.name(), name), unit),
-        also ? "(" + other((Double) value) + ")" : "");
+        also ? "(" + beside(line.format(), (Double) value) + ")" : "");
   }
 
   private Object value(String line, String name) {
@@ -90,8 +92,11 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
     return form.vocabulary().words().shown(name, value);
   }
 
-  private String other(double length) {
-    return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
+  private String beside(ValueFormat format, double length) {
+    LengthUnit other = unit.other();
+    return format == ValueFormat.LONG
+        ? Tape.sayLong(unit, length)
+        : Tape.say(other, unit.to(other, length)) + " " + other.symbol();
   }
 
   /** Decimals of the currency; the usual two where only these templates leave it open. */

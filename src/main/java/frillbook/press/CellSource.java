@@ -3,6 +3,7 @@ package frillbook.press;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.wording.Sentence;
+import frillbook.wording.Wording;
 import java.util.Optional;
 
 /** What the value of a calculated cell is. */
@@ -58,6 +59,9 @@ public sealed interface CellSource {
 
   /** A sentence that follows the plan. */
   record Said(Sentence sentence) implements CellSource {}
+
+  /** A length or a weight in the smallest parts that are said of it. */
+  record Parts(Wording.Measure measure) implements CellSource {}
 
   /** What all checks say together. */
   record Verdict() implements CellSource {}

@@ -7,6 +7,7 @@ import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
 import frillbook.wording.PlanWords;
+import frillbook.wording.Wording;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,7 +51,15 @@ public final class CellValues {
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
     }
-    return Optional.of(verdict());
+    return source instanceof CellSource.Parts parts
+        ? words.value(parts.measure().name()).map(value -> parts(parts.measure(), value))
+        : Optional.of(verdict());
+  }
+
+  private Object parts(Wording.Measure measure, Object value) {
+    return value instanceof Double number
+        ? (Object) measure.style().parts(unit, number)
+        : NamedValues.NOTHING;
   }
 
   private Object inOtherUnit(Object value) {

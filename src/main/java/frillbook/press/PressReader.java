@@ -15,6 +15,7 @@ import frillbook.template.ValueFormat;
 import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
+import frillbook.wording.MeasureStyle;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
@@ -179,9 +180,14 @@ final class PressReader {
       case PressTag.TEXT -> new Wording.Text(text());
       case PressTag.NUMBER ->
           new Wording.Number(text(), new NumberStyle(in.get(), in.get(), truth(), truth()));
+      case PressTag.MEASURE -> measure();
       case PressTag.CHOICE -> new Wording.Choice(text(), cases(), wording());
       default -> throw unknown(tag);
     };
+  }
+
+  private Wording.Measure measure() {
+    return new Wording.Measure(text(), MeasureStyle.of(text()).orElseThrow());
   }
 
   private List<Wording.Case> cases() {
@@ -204,6 +210,7 @@ final class PressReader {
       case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));
       case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text());
       case PressTag.SAID -> new CellSource.Said(sentence());
+      case PressTag.PARTS -> new CellSource.Parts(measure());
       case PressTag.VERDICT -> new CellSource.Verdict();
       default -> throw unknown(tag);
     };

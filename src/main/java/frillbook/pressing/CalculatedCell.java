@@ -19,6 +19,7 @@ import frillbook.template.TableTemplate;
 import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import frillbook.wording.Sentence;
+import frillbook.wording.Wording;
 import frillbook.workbook.Glossary;
 import frillbook.workbook.SheetPlaces;
 import java.util.ArrayList;
@@ -113,7 +114,10 @@ public record CalculatedCell(
       place.addUnit(row, line.name(), line.unit());
       place.add(row, SheetPlaces.VALUE, new CellSource.Line(line.name()), needs(line));
       if (line.also()) {
-        CellSource other = new CellSource.OtherUnit(line.name());
+        CellSource other =
+            line.longSaid()
+                .<CellSource>map(measure -> new CellSource.Said(measure.sentence()))
+                .orElseGet(() -> new CellSource.OtherUnit(line.name()));
         place.add(row, SheetPlaces.OTHER_UNIT, other, Set.of(line.name()));
       }
     } else if (entry instanceof InputTemplate input) {
@@ -139,6 +143,11 @@ public record CalculatedCell(
       place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
     } else if (entry instanceof RowTemplate.Verdict) {
       place.add(row, 0, new CellSource.Verdict(), Set.of());
+    } else if (entry instanceof RowTemplate.Said) {
+      int next = row;
+      for (Wording.Measure measure : template.measures()) {
+        place.addSaid(next++, measure);
+      }
     } else if (entry instanceof RowTemplate.Glossary) {
       int next = row + 1;
       for (Glossary.Entry explained : Glossary.of(template)) {
@@ -193,6 +202,15 @@ public record CalculatedCell(
       if (UnitText.isMoney(unit)) {
         Sentence said = new Sentence(UnitText.of(unit), Optional.empty());
         add(row, column, new CellSource.Said(said), Set.of(UnitText.CURRENCY));
+      }
+    }
+
+    void addSaid(int row, Wording.Measure measure) {
+      Set<String> needs = Set.of(measure.name());
+      add(row, SheetPlaces.VALUE, new CellSource.Parts(measure), needs);
+      add(row, SheetPlaces.SAID, new CellSource.Said(measure.brief().sentence()), needs);
+      if (measure.isLong()) {
+        add(row, SheetPlaces.LONG_SAID, new CellSource.Said(measure.sentence()), needs);
       }
     }
 

@@ -86,8 +86,11 @@ public final class FormulaTranslation {
         + "))";
   }
 
-  /** A line's value in the other length unit. */
+  /** A line's value in the other length unit, a long one in its long unit. */
   String inOtherUnit(LineTemplate line) {
+    if (line.longSaid().isPresent()) {
+      return line.longSaid().get().cell() + "&\"\"";
+    }
     String step = setting.unit() == LengthUnit.INCH ? "*" : "/";
     String name = line.name();
     return "IF(" + name + "=\"\",\"\"," + name + step + CM_PER_INCH + ")";

@@ -83,7 +83,7 @@ final class LineWriter {
 
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
-    String format = NumberFormats.of(line.format(), page.setting().unit(), page.phrases());
+    String format = page.format(line.format());
     return line.format().isWords()
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);

@@ -13,6 +13,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -34,6 +35,11 @@ public final class SheetPlaces {
   public static final int FAULT = 1;
 
   public static final int SENTENCE = 2;
+
+  /** Columns of a length in words, as sentences say it, and with its long unit. */
+  public static final int SAID = 2;
+
+  public static final int LONG_SAID = 3;
 
   /** Column of the units in the list of all names. */
   public static final int GLOSSARY_UNIT = 2;
@@ -117,6 +123,8 @@ public final class SheetPlaces {
       return 0;
     } else if (entry instanceof RowTemplate.InputChecks) {
       return template.inputs().size();
+    } else if (entry instanceof RowTemplate.Said) {
+      return template.measures().size() + 1;
     } else if (entry instanceof RowTemplate.Glossary) {
       return 1 + Glossary.of(template).size() + 1;
     }
@@ -145,6 +153,19 @@ public final class SheetPlaces {
       nameTable(sheet, table, dataRow(table, row));
     } else if (entry instanceof RowTemplate.InputChecks inputChecks) {
       nameInputChecks(sheet, inputChecks, row);
+    } else if (entry instanceof RowTemplate.Said) {
+      nameSaid(sheet, row);
+    }
+  }
+
+  private void nameSaid(String sheet, int row) {
+    int next = row;
+    for (Wording.Measure measure : template.measures()) {
+      names.put(measure.brief().cell(), Span.cell(sheet, next, SAID));
+      if (measure.isLong()) {
+        names.put(measure.cell(), Span.cell(sheet, next, LONG_SAID));
+      }
+      next++;
     }
   }
 
