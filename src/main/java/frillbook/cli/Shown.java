@@ -22,7 +22,7 @@ final class Shown {
     }
     return switch (format) {
       case COUNT, ANGLE -> fixed(number, 0);
-      case LENGTH, CUT, LONG -> Tape.say(unit, number);
+      case LENGTH, CUT, LONG -> (number < 0 ? "-" : "") + Tape.say(unit, Math.abs(number));
       case RATIO -> fixed(number, 2);
       case MONEY -> fixed(number, moneyPlaces);
       case PERCENT -> plain(Rounding.toPlaces(3, number * 100));

@@ -75,6 +75,14 @@ public final class NumberFormats {
     };
   }
 
+  /** Of ounces and yards. */
+  public static final String TENTHS = "0.0";
+
+  /** Numbers with their unit behind them. */
+  public static String with(String format, String unit) {
+    return format + "\" " + unit + "\"";
+  }
+
   /** A length in the unit the workbook is not made in, the unit behind it. */
   public static String inOther(LengthUnit unit) {
     return unit == LengthUnit.INCH ? "0.0\" cm\"" : EIGHTHS + INCHES;

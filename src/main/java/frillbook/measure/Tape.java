@@ -17,9 +17,12 @@ public final class Tape {
 
   private Tape() {}
 
-  /** {@code length} in sixteenths of an inch or in millimetres, settled; 19.9 in are 318.4. */
+  /**
+   * {@code length} in sixteenths of an inch or in millimetres, settled; 19.9 in are 318.4. What is
+   * under 0, as a radius where no ring fits, is nothing.
+   */
   public static double parts(LengthUnit unit, double length) {
-    return Rounding.settleParts(length * fine(unit));
+    return Rounding.settleParts(Math.max(0, length) * fine(unit));
   }
 
   private static int fine(LengthUnit unit) {

@@ -1,5 +1,6 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.wording.Sentence;
@@ -23,6 +24,9 @@ public sealed interface CellSource {
 
   /** That of a line, a length, in the other unit. */
   record OtherUnit(String line) implements CellSource {}
+
+  /** That of a line or an input, in the unit shown beside inches. */
+  record Converted(String of, Customary unit) implements CellSource {}
 
   /**
    * A cell of a table.

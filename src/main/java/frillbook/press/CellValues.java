@@ -1,5 +1,6 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.template.CheckLevel;
@@ -38,6 +39,8 @@ public final class CellValues {
       return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {
       return words.value(other.line()).map(this::inOtherUnit);
+    } else if (source instanceof CellSource.Converted converted) {
+      return words.value(converted.of()).map(value -> in(converted.unit(), value));
     } else if (source instanceof CellSource.Fault fault) {
       return Optional.of((double) fault(fault.check()));
     } else if (source instanceof CellSource.FaultSentence sentence) {
@@ -64,6 +67,10 @@ public final class CellValues {
 
   private Object inOtherUnit(Object value) {
     return value instanceof Double length ? (Object) unit.to(unit.other(), length) : value;
+  }
+
+  private static Object in(Customary unit, Object value) {
+    return value instanceof Double amount ? (Object) unit.of(amount) : NamedValues.NOTHING;
   }
 
   private static Object at(List<Object> column, int row) {

@@ -1,5 +1,6 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.source.Position;
 import frillbook.template.CheckLevel;
@@ -210,6 +211,7 @@ final class PressReader {
       case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));
       case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text());
       case PressTag.SAID -> new CellSource.Said(sentence());
+      case PressTag.CONVERTED -> new CellSource.Converted(text(), Customary.valueOf(text()));
       case PressTag.PARTS -> new CellSource.Parts(measure());
       case PressTag.VERDICT -> new CellSource.Verdict();
       default -> throw unknown(tag);

@@ -18,6 +18,7 @@ final class PressTag {
   static final int SAID = 18;
   static final int VERDICT = 19;
   static final int PARTS = 20;
+  static final int CONVERTED = 21;
 
   private PressTag() {}
 }

@@ -228,6 +228,10 @@ final class PressWriter {
     } else if (cell instanceof CellSource.Said said) {
       out.writeByte(PressTag.SAID);
       sentence(said.sentence());
+    } else if (cell instanceof CellSource.Converted converted) {
+      out.writeByte(PressTag.CONVERTED);
+      text(converted.of());
+      text(converted.unit().name());
     } else if (cell instanceof CellSource.Parts parts) {
       out.writeByte(PressTag.PARTS);
       measure(parts.measure());

@@ -171,7 +171,8 @@ public final class RowReader {
   }
 
   private static void tellAlso(LineTemplate line, Scope scope) {
-    if (line.also() && !(line.format().isLength() && line.unit().equals("{unit}"))) {
+    boolean isLength = line.format().isLength() && line.unit().equals("{unit}");
+    if (line.also() && !isLength && line.customary().isEmpty()) {
       scope.tell(
           line.position(),
           "also: true on line " + line.name(),

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
 import frillbook.look.WorkbookSetting;
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
@@ -84,6 +85,11 @@ public final class FormulaTranslation {
         + "IF(COUNTIF(check_fault,2)>0,INDEX(check_sentence,MATCH(2,check_fault,0)),"
         + text(phrases.say(Phrase.ALL_WELL))
         + "))";
+  }
+
+  /** The value of a line or an input in the unit shown beside inches; blank for none. */
+  static String converted(String name, Customary unit) {
+    return "IF(ISNUMBER(" + name + ")," + name + "*" + number(unit.times()) + ",\"\")";
   }
 
   /** A line's value in the other length unit, a long one in its long unit. */

@@ -6,6 +6,7 @@ import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
+import frillbook.template.ValueFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,11 +85,16 @@ final class LengthPlaces {
   }
 
   private static boolean isReduced(RowTemplate entry, Page page) {
-    return entry instanceof LineTemplate line && page.isReduced(line.format());
+    return entry instanceof LineTemplate line
+        && line.isOnTape(page.setting().unit())
+        && page.isReduced(ValueFormat.LENGTH);
   }
 
   private static boolean hasOther(RowTemplate entry) {
-    return entry instanceof LineTemplate line && line.also() && line.longSaid().isEmpty();
+    return entry instanceof LineTemplate line
+        && line.also()
+        && line.format().isLength()
+        && line.longSaid().isEmpty();
   }
 
   private static void set(

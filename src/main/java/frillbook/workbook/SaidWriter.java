@@ -73,7 +73,7 @@ final class SaidWriter {
     String ounces = "/" + FormulaTranslation.number(Scales.GRAMS_PER_OUNCE) + "*10";
     String in = weighed ? (inch ? ounces : "") : inch ? "*16" : "*10";
     String name = measure.name();
-    return "IF(ISNUMBER(" + name + "),ROUND(" + name + in + ",4),\"\")";
+    return "IF(ISNUMBER(" + name + "),ROUND(MAX(0," + name + ")" + in + ",4),\"\")";
   }
 
   private String brief(Wording.Measure measure, String parts) {

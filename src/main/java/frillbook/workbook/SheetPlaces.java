@@ -2,6 +2,8 @@ package frillbook.workbook;
 
 import frillbook.formula.FormulaToken;
 import frillbook.look.Span;
+import frillbook.measure.Customary;
+import frillbook.measure.LengthUnit;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
@@ -51,14 +53,16 @@ public final class SheetPlaces {
   public record Placed(RowTemplate entry, int row) {}
 
   private final WorkbookTemplate template;
+  private final LengthUnit unit;
   private final Map<String, List<Placed>> entries = new LinkedHashMap<>();
   private final Set<String> spokenOf;
   private final Map<String, Span> names = new LinkedHashMap<>();
   private final Map<String, Span> faults = new LinkedHashMap<>();
   private final List<Span> checks = new ArrayList<>();
 
-  public SheetPlaces(WorkbookTemplate template) {
+  public SheetPlaces(WorkbookTemplate template, LengthUnit unit) {
     this.template = template;
+    this.unit = unit;
     this.spokenOf =
         template
             .formulas()
@@ -145,7 +149,7 @@ public final class SheetPlaces {
     if (entry instanceof InputTemplate input) {
       names.put(input.name(), Span.cell(sheet, row, VALUE));
     } else if (entry instanceof LineTemplate line) {
-      names.put(line.name(), Span.cell(sheet, row, VALUE));
+      names.put(line.name(), Span.cell(sheet, row, column(line)));
     } else if (entry instanceof CheckTemplate check) {
       names.put(check.name(), Span.cell(sheet, row, FAULT));
       checks.add(Span.cell(sheet, row, FAULT));
@@ -156,6 +160,16 @@ public final class SheetPlaces {
     } else if (entry instanceof RowTemplate.Said) {
       nameSaid(sheet, row);
     }
+  }
+
+  /** The unit that {@code input} is shown in beside its own; empty for none. */
+  public Optional<Customary> customary(InputTemplate input) {
+    return input.customary(unit);
+  }
+
+  /** Where the value of {@code line} stands: behind another that is shown in its place. */
+  public int column(LineTemplate line) {
+    return unit == LengthUnit.INCH && line.customary().isPresent() ? OTHER_UNIT : VALUE;
   }
 
   private void nameSaid(String sheet, int row) {

@@ -20,7 +20,8 @@ record Ran(int exitCode, String out, String err) {
    *
    * <p>Two discs of 10.16 cm filled to the limit hold 2/3·π·5.08·3.875² cm³ = 0.16 L (Mylar
    * balloon); 0.6 of it at 18 g/L is 1.7 g. The finished cushion: frill 0.0379 m² × 80, base and
-   * back 0.0266 m² × 150, interfacing 0.0140 m² × 60 and the filling, 9.6 g.
+   * back 0.0266 m² × 150, interfacing 0.0140 m² × 60 and the filling, 9.6 g, which ÷ 28.35 is 0.34
+   * oz.
    *
    * <p>Bought: 1/8 yd at 12, 1/4 yd at 6, 1/4 yd of interfacing at 4, a bag at 5, a reel at 2.50:
    * 11.50. Minutes: strip 11.5, three discs 14, gather 0.66 m 12.3, mark 6, sew 0.32 m 11.3, back

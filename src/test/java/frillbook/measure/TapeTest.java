@@ -17,6 +17,7 @@ class TapeTest {
     "54, 54",
     "0.75, 3/4",
     "0, 0",
+    "-1.5, 0",
     // 755.4 in are 6043.2 eighths, and 6043 of them 755 3/8
     "755.4, 755 3/8",
     // 755.97 in are 6047.8 eighths, and 6048 of them 756
