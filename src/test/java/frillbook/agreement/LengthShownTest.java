@@ -62,7 +62,7 @@ final class LengthShownTest {
           "Short +3 3/16 +in .*",
           "Nothing +0 +in .*",
           "Heavy +16.0 +oz +454 g .*",
-          "Thread +4.4 +yd +4 m .*",
+          "Thread +4.4 +yd +4 ?m .*",
           "Said 19 7/8 or 20 yd 35 3/8 in of 1 lb\\.",
           " *10 1/4 *",
           " *20 1/2 *");
