@@ -1,13 +1,16 @@
 package frillbook.cli;
 
 import frillbook.brief.Brief;
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
+import frillbook.measure.Tape;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;
 import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.UnitText;
+import frillbook.template.ValueFormat;
 import frillbook.wording.PlanWords;
 import frillbook.wording.Wording;
 import java.nio.file.Path;
@@ -73,12 +76,24 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
   void add(TextTable table, Form.Headline line) {
     Object value =
         shown(line.name(), values.lines().getOrDefault(line.name(), NamedValues.NOTHING));
-    boolean also = line.also() && value instanceof Double;
-    table.row(
-        line.label(),
-        Shown.value(value, line.format(), unit, moneyPlaces()),
-        UnitText.beside(line.name(), line.unit()).say(name -> value(line.name(), name), unit),
-        also ? "(" + other((Double) value) + ")" : "");
+    String shown = Shown.value(value, format(line), unit, moneyPlaces());
+    String of =
+        UnitText.beside(line.name(), line.unit()).say(name -> value(line.name(), name), unit);
+    if (!line.also() || !(value instanceof Double number)) {
+      table.row(line.label(), shown, of, "");
+    } else if (unit == LengthUnit.INCH && Customary.of(line.unit()).isPresent()) {
+      Customary in = Customary.of(line.unit()).get();
+      table.row(
+          line.label(), Shown.fixed(in.of(number), 1), in.symbol(), "(" + shown + " " + of + ")");
+    } else {
+      table.row(line.label(), shown, of, "(" + beside(line, number) + ")");
+    }
+  }
+
+  /** A shop cuts eighths of a yard. */
+  private ValueFormat format(Form.Headline line) {
+    boolean isYards = unit == LengthUnit.INCH && line.unit().equals("{long_unit}");
+    return isYards ? ValueFormat.CUT : line.format();
   }
 
   private Object value(String line, String name) {
@@ -90,8 +105,16 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
     return form.vocabulary().words().shown(name, value);
   }
 
-  private String other(double length) {
-    return Shown.fixed(unit.to(unit.other(), length), 1) + " " + unit.other().symbol();
+  private String beside(Form.Headline line, double value) {
+    LengthUnit other = unit.other();
+    boolean isLong = line.format() == ValueFormat.LONG && value >= unit.unitsPerLong();
+    return Customary.of(line.unit())
+        .map(in -> Shown.fixed(in.of(value), 1) + " " + in.symbol())
+        .orElseGet(
+            () ->
+                isLong
+                    ? Tape.sayLong(unit, value)
+                    : Tape.say(other, unit.to(other, value)) + " " + other.symbol());
   }
 
   /** Decimals of the currency; the usual two where only these templates leave it open. */

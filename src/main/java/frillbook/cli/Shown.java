@@ -2,6 +2,7 @@ package frillbook.cli;
 
 import frillbook.measure.LengthUnit;
 import frillbook.measure.Rounding;
+import frillbook.measure.Tape;
 import frillbook.naming.NamedValues;
 import frillbook.template.ValueFormat;
 import java.math.BigDecimal;
@@ -9,8 +10,6 @@ import java.math.RoundingMode;
 
 /** Values as text, the same in every locale. */
 final class Shown {
-  private static final int FINEST = 64;
-
   /** Stands where the plan has no value. */
   private static final String NONE = "–";
 
@@ -21,11 +20,9 @@ final class Shown {
     if (!(value instanceof Double number)) {
       return value.equals(NamedValues.NOTHING) ? NONE : value.toString();
     }
-    boolean inch = unit == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> fixed(number, 0);
-      case LENGTH -> fixed(number, inch ? 2 : 1);
-      case CUT -> inch ? fraction(number) : fixed(number, 1);
+      case LENGTH, CUT, LONG -> (number < 0 ? "-" : "") + Tape.say(unit, Math.abs(number));
       case RATIO -> fixed(number, 2);
       case MONEY -> fixed(number, moneyPlaces);
       case PERCENT -> plain(Rounding.toPlaces(3, number * 100));
@@ -45,21 +42,5 @@ final class Shown {
   static String plain(double number) {
     BigDecimal settled = BigDecimal.valueOf(number).setScale(6, RoundingMode.HALF_UP);
     return settled.signum() == 0 ? "0" : settled.stripTrailingZeros().toPlainString();
-  }
-
-  /** Inches with a fraction in lowest terms, to a sixty-fourth: 13 5/8. */
-  static String fraction(double inches) {
-    long parts = Math.round(inches * FINEST);
-    long whole = parts / FINEST;
-    long above = parts % FINEST;
-    long below = FINEST;
-    while (above != 0 && above % 2 == 0) {
-      above /= 2;
-      below /= 2;
-    }
-    if (above == 0) {
-      return Long.toString(whole);
-    }
-    return (whole == 0 ? "" : whole + " ") + above + "/" + below;
   }
 }

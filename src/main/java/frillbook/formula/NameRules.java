@@ -26,6 +26,9 @@ public final class NameRules {
   static final Set<String> RESERVED =
       Set.of("check_fault", "check_sentence", "input_fault", "none", "true", "false");
 
+  /** How the names of lengths in words begin. */
+  private static final String SAID = "said_";
+
   private NameRules() {}
 
   /** Why {@code name} cannot be a defined name, or empty where it can. */
@@ -36,7 +39,7 @@ public final class NameRules {
       return Optional.of("is longer than " + LONGEST + " characters");
     } else if (isCell(name) || ROW_COLUMN.matcher(name).matches()) {
       return Optional.of("is a cell reference in a spreadsheet");
-    } else if (RESERVED.contains(name)) {
+    } else if (RESERVED.contains(name) || name.startsWith(SAID)) {
       return Optional.of("is reserved");
     } else if (PortableFunctions.names().contains(name.toUpperCase(Locale.ROOT))) {
       return Optional.of("is the name of a function");

@@ -13,8 +13,14 @@ public final class NumberFormats {
   /** Text that stays text, whatever it begins with. */
   public static final String AS_TYPED = "@";
 
-  /** A tape's eighths; a length that is marked exactly has a fraction in lowest terms. */
-  private static final String EIGHTHS = "# ?/8";
+  /** A tape's eighths; conditional formats take them to their lowest terms. */
+  public static final String EIGHTHS = "# ?/8";
+
+  /** Of inches that nobody marks: the nearest fraction of at most ninths. */
+  private static final String NINTHS = "# ?/?";
+
+  /** Behind a length in inches that stands beside one in centimetres. */
+  public static final String INCHES = "\" in\"";
 
   private static final String FRACTION = "# ??/??";
 
@@ -40,12 +46,16 @@ public final class NumberFormats {
     return "[=0]\"\";[<2000]\"" + stop + "\";\"" + phrases.say(Phrase.LOOK_AGAIN) + "\"";
   }
 
+  /** For a sheet that only those read who check the workbook. */
+  public static String working(ValueFormat format, LengthUnit unit, Phrases phrases) {
+    return format.isLength() && unit == LengthUnit.INCH ? NINTHS : of(format, unit, phrases);
+  }
+
   public static String of(ValueFormat format, LengthUnit unit, Phrases phrases) {
     boolean inch = unit == LengthUnit.INCH;
     return switch (format) {
       case COUNT, ANGLE -> "0";
-      case LENGTH -> inch ? EIGHTHS : "0.0";
-      case CUT -> inch ? FRACTION : "0.0";
+      case LENGTH, LONG, CUT -> inch ? EIGHTHS : "0.0";
       case MONEY -> MONEY;
       case RATIO -> "0.00";
       case PERCENT -> PERCENT;
@@ -71,8 +81,16 @@ public final class NumberFormats {
     };
   }
 
+  /** Of ounces and yards. */
+  public static final String TENTHS = "0.0";
+
+  /** Numbers with their unit behind them. */
+  public static String with(String format, String unit) {
+    return format + "\" " + unit + "\"";
+  }
+
   /** A length in the unit the workbook is not made in, the unit behind it. */
   public static String inOther(LengthUnit unit) {
-    return unit == LengthUnit.INCH ? "0.0\" cm\"" : "0.00\" in\"";
+    return unit == LengthUnit.INCH ? "0.0\" cm\"" : EIGHTHS + INCHES;
   }
 }

@@ -1,8 +1,10 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.wording.Sentence;
+import frillbook.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +25,9 @@ public sealed interface CellSource {
 
   /** That of a line, a length, in the other unit. */
   record OtherUnit(String line) implements CellSource {}
+
+  /** That of a line or an input, in the unit shown beside inches. */
+  record Converted(String of, Customary unit) implements CellSource {}
 
   /**
    * A cell of a table.
@@ -90,4 +95,7 @@ public sealed interface CellSource {
       checks = List.copyOf(checks);
     }
   }
+
+  /** A length or a weight in the smallest parts that are said of it. */
+  record Parts(Wording.Measure measure) implements CellSource {}
 }

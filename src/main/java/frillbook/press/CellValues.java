@@ -1,5 +1,6 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.template.Form;
@@ -7,6 +8,7 @@ import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
 import frillbook.wording.PlanWords;
+import frillbook.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,8 @@ public final class CellValues {
       return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {
       return words.value(other.line()).map(this::inOtherUnit);
+    } else if (source instanceof CellSource.Converted converted) {
+      return words.value(converted.of()).map(value -> in(converted.unit(), value));
     } else if (source instanceof CellSource.Fault fault) {
       return Optional.of((double) fault(fault.check()));
     } else if (source instanceof CellSource.FaultSentence sentence) {
@@ -54,11 +58,23 @@ public final class CellValues {
     } else if (source instanceof CellSource.Failing failing) {
       return Optional.of((double) failing(failing));
     }
-    return Optional.of(verdict((CellSource.Verdict) source));
+    return source instanceof CellSource.Parts parts
+        ? words.value(parts.measure().name()).map(value -> parts(parts.measure(), value))
+        : Optional.of(verdict((CellSource.Verdict) source));
+  }
+
+  private Object parts(Wording.Measure measure, Object value) {
+    return value instanceof Double number
+        ? (Object) measure.style().parts(unit, number)
+        : NamedValues.NOTHING;
   }
 
   private Object inOtherUnit(Object value) {
     return value instanceof Double length ? (Object) unit.to(unit.other(), length) : value;
+  }
+
+  private static Object in(Customary unit, Object value) {
+    return value instanceof Double amount ? (Object) unit.of(amount) : NamedValues.NOTHING;
   }
 
   private static Object at(List<Object> column, int row) {

@@ -1,5 +1,6 @@
 package frillbook.press;
 
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.source.Position;
 import frillbook.template.CheckLevel;
@@ -15,6 +16,7 @@ import frillbook.template.ValueFormat;
 import frillbook.wording.CodeFlag;
 import frillbook.wording.CodeWord;
 import frillbook.wording.CodeWords;
+import frillbook.wording.MeasureStyle;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.RowWording;
 import frillbook.wording.Sentence;
@@ -179,9 +181,14 @@ final class PressReader {
       case PressTag.TEXT -> new Wording.Text(text());
       case PressTag.NUMBER ->
           new Wording.Number(text(), new NumberStyle(in.get(), in.get(), truth(), truth()));
+      case PressTag.MEASURE -> measure();
       case PressTag.CHOICE -> new Wording.Choice(text(), cases(), wording());
       default -> throw unknown(tag);
     };
+  }
+
+  private Wording.Measure measure() {
+    return new Wording.Measure(text(), MeasureStyle.of(text()).orElseThrow());
   }
 
   private List<Wording.Case> cases() {
@@ -206,6 +213,8 @@ final class PressReader {
       case PressTag.SAID -> new CellSource.Said(sentence());
       case PressTag.VERDICT -> new CellSource.Verdict(in.getInt(), checks(form));
       case PressTag.FAILING -> new CellSource.Failing(in.getInt(), checks(form), in.getInt());
+      case PressTag.CONVERTED -> new CellSource.Converted(text(), Customary.valueOf(text()));
+      case PressTag.PARTS -> new CellSource.Parts(measure());
       default -> throw unknown(tag);
     };
   }

@@ -6,6 +6,7 @@ final class PressTag {
   static final int TEXT = 2;
   static final int NUMBER = 3;
   static final int CHOICE = 4;
+  static final int MEASURE = 5;
 
   static final int LINE = 11;
   static final int OTHER_UNIT = 12;
@@ -17,6 +18,8 @@ final class PressTag {
   static final int SAID = 18;
   static final int VERDICT = 19;
   static final int FAILING = 20;
+  static final int PARTS = 21;
+  static final int CONVERTED = 22;
 
   private PressTag() {}
 }

@@ -166,6 +166,9 @@ final class PressWriter {
       out.writeByte(PressTag.NUMBER);
       text(number.name());
       style(number.style());
+    } else if (part instanceof Wording.Measure measure) {
+      out.writeByte(PressTag.MEASURE);
+      measure(measure);
     } else if (part instanceof Wording.Choice choice) {
       out.writeByte(PressTag.CHOICE);
       text(choice.name());
@@ -176,6 +179,11 @@ final class PressWriter {
       }
       wording(choice.other());
     }
+  }
+
+  private void measure(Wording.Measure measure) throws IOException {
+    text(measure.name());
+    text(measure.style().word());
   }
 
   private void style(NumberStyle style) throws IOException {
@@ -222,6 +230,13 @@ final class PressWriter {
     } else if (cell instanceof CellSource.Said said) {
       out.writeByte(PressTag.SAID);
       sentence(said.sentence());
+    } else if (cell instanceof CellSource.Converted converted) {
+      out.writeByte(PressTag.CONVERTED);
+      text(converted.of());
+      text(converted.unit().name());
+    } else if (cell instanceof CellSource.Parts parts) {
+      out.writeByte(PressTag.PARTS);
+      measure(parts.measure());
     } else if (cell instanceof CellSource.Verdict verdict) {
       out.writeByte(PressTag.VERDICT);
       out.writeInt(verdict.rank());

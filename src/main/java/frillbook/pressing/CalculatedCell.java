@@ -2,6 +2,7 @@ package frillbook.pressing;
 
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
+import frillbook.measure.LengthUnit;
 import frillbook.press.CellSource;
 import frillbook.source.Position;
 import frillbook.template.ChartTemplate;
@@ -19,6 +20,7 @@ import frillbook.template.TableTemplate;
 import frillbook.template.UnitText;
 import frillbook.template.WorkbookTemplate;
 import frillbook.wording.Sentence;
+import frillbook.wording.Wording;
 import frillbook.workbook.Glossary;
 import frillbook.workbook.SheetPlaces;
 import java.util.ArrayList;
@@ -89,10 +91,10 @@ public record CalculatedCell(
     return names;
   }
 
-  /** Every cell that the workbook of {@code template} calculates, sheet by sheet. */
-  public static List<CalculatedCell> all(WorkbookTemplate template) {
+  /** Every cell that the workbook of {@code template} in {@code unit} calculates, by sheet. */
+  public static List<CalculatedCell> all(WorkbookTemplate template, LengthUnit unit) {
     List<CalculatedCell> cells = new ArrayList<>();
-    SheetPlaces places = new SheetPlaces(template);
+    SheetPlaces places = new SheetPlaces(template, unit);
     for (SheetTemplate sheet : template.sheets()) {
       for (SheetPlaces.Placed placed : places.entries(sheet)) {
         add(cells, sheet.name(), placed.row(), placed.entry(), template, places);
@@ -111,13 +113,18 @@ public record CalculatedCell(
     Place place = new Place(cells, sheet, entry.position());
     if (entry instanceof LineTemplate line) {
       place.addUnit(row, line.name(), line.unit());
-      place.add(row, SheetPlaces.VALUE, new CellSource.Line(line.name()), needs(line));
+      int column = places.column(line);
+      place.add(row, column, new CellSource.Line(line.name()), needs(line));
       if (line.also()) {
-        CellSource other = new CellSource.OtherUnit(line.name());
-        place.add(row, SheetPlaces.OTHER_UNIT, other, Set.of(line.name()));
+        int beside = SheetPlaces.VALUE + SheetPlaces.OTHER_UNIT - column;
+        place.add(row, beside, beside(line), Set.of(line.name()));
       }
     } else if (entry instanceof InputTemplate input) {
       place.addUnit(row, input.name(), input.unit());
+      places
+          .customary(input)
+          .map(unit -> new CellSource.Converted(input.name(), unit))
+          .ifPresent(shown -> place.add(row, SheetPlaces.OTHER_UNIT, shown, Set.of(input.name())));
       if (places.fault(input).isPresent()) {
         place.add(
             row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt(), ""), Set.of());
@@ -140,12 +147,25 @@ public record CalculatedCell(
       place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
     } else if (entry instanceof RowTemplate.Verdict) {
       addVerdict(place, row, template, places);
+    } else if (entry instanceof RowTemplate.Said) {
+      int next = row;
+      for (Wording.Measure measure : template.measures()) {
+        place.addSaid(next++, measure);
+      }
     } else if (entry instanceof RowTemplate.Glossary) {
       int next = row + 1;
       for (Glossary.Entry explained : Glossary.of(template)) {
         place.addUnit(next++, SheetPlaces.GLOSSARY_UNIT, explained.unit());
       }
     }
+  }
+
+  /** What stands beside a line's value. */
+  private static CellSource beside(LineTemplate line) {
+    return line.longSaid()
+        .<CellSource>map(measure -> new CellSource.Said(measure.sentence()))
+        .or(() -> line.customary().map(unit -> new CellSource.Converted(line.name(), unit)))
+        .orElseGet(() -> new CellSource.OtherUnit(line.name()));
   }
 
   private static void addTable(
@@ -213,6 +233,15 @@ public record CalculatedCell(
       if (UnitText.isMoney(unit)) {
         Sentence said = new Sentence(UnitText.of(unit), Optional.empty());
         add(row, column, new CellSource.Said(said), Set.of(UnitText.CURRENCY));
+      }
+    }
+
+    void addSaid(int row, Wording.Measure measure) {
+      Set<String> needs = Set.of(measure.name());
+      add(row, SheetPlaces.VALUE, new CellSource.Parts(measure), needs);
+      add(row, SheetPlaces.SAID, new CellSource.Said(measure.brief().sentence()), needs);
+      if (measure.isLong()) {
+        add(row, SheetPlaces.LONG_SAID, new CellSource.Said(measure.sentence()), needs);
       }
     }
 

@@ -42,7 +42,7 @@ public final class CalculatedWorkbook {
     new WorkbookCompiler().compileInto(workbook, template, setting);
     this.values = new WorkbookValues(workbook);
     this.values.recalculate();
-    this.cells = CalculatedCell.all(template);
+    this.cells = CalculatedCell.all(template, setting.unit());
   }
 
   /** Compiles {@code template} and calculates every formula. */

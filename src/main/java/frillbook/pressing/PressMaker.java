@@ -32,11 +32,11 @@ public final class PressMaker {
   private final SheetPlaces places;
   private final List<CalculatedCell> cells;
 
-  private PressMaker(WorkbookTemplate template, XSSFWorkbook workbook) {
+  private PressMaker(WorkbookTemplate template, LengthUnit unit, XSSFWorkbook workbook) {
     this.template = template;
     this.workbook = workbook;
-    this.places = new SheetPlaces(template);
-    this.cells = CalculatedCell.all(template);
+    this.places = new SheetPlaces(template, unit);
+    this.cells = CalculatedCell.all(template, unit);
   }
 
   /** The press of {@code template} for workbooks in {@code unit}. */
@@ -53,7 +53,7 @@ public final class PressMaker {
    * @param workbook what {@code template} alone was compiled into; its inputs are emptied
    */
   static Press of(WorkbookTemplate template, LengthUnit unit, XSSFWorkbook workbook) {
-    return new PressMaker(template, workbook).press(unit);
+    return new PressMaker(template, unit, workbook).press(unit);
   }
 
   private Press press(LengthUnit unit) {

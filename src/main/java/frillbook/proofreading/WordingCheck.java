@@ -6,6 +6,7 @@ import frillbook.source.Position;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
+import frillbook.template.RowTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
 import frillbook.template.WorkbookTemplate;
@@ -22,11 +23,13 @@ public final class WordingCheck {
   private final Map<String, InputTemplate> inputs = new HashMap<>();
   private final Map<String, LineTemplate> lines = new HashMap<>();
   private final Map<String, ColumnTemplate> columns = new HashMap<>();
+  private final boolean saysLengths;
   private final Mistakes mistakes;
 
   WordingCheck(WorkbookTemplate template, Declarations declarations, Mistakes mistakes) {
     this.declarations = declarations;
     this.mistakes = mistakes;
+    this.saysLengths = !template.rows(RowTemplate.Said.class).isEmpty();
     template.inputs().forEach(input -> inputs.put(input.name(), input));
     template.lines().forEach(line -> lines.put(line.name(), line));
   }
@@ -67,12 +70,40 @@ public final class WordingCheck {
               "a number",
               "write {" + number.name() + "}");
         }
+      } else if (part instanceof Wording.Measure measure) {
+        measured(measure, text);
       } else if (part instanceof Wording.Choice choice) {
         name(choice.name(), text);
         choice.cases().forEach(each -> suits(choice.name(), each, text));
         choice.cases().forEach(each -> check(each.wording(), text));
         check(choice.other(), text);
       }
+    }
+  }
+
+  /** All sentences quote one list, which has room for single values alone. */
+  private void measured(Wording.Measure measure, WordingText text) {
+    String name = measure.name();
+    name(name, text);
+    Optional<String> unit =
+        Optional.ofNullable(inputs.get(name))
+            .map(InputTemplate::unit)
+            .or(() -> Optional.ofNullable(lines.get(name)).map(LineTemplate::unit));
+    String wanted = measure.style().unit();
+    if (columns.containsKey(name) || unit.isPresent() && !unit.get().equals(wanted)) {
+      tell(
+          text,
+          name,
+          name + " said as " + measure.style().word(),
+          "an input or a line in " + wanted,
+          "say it otherwise");
+    } else if (!saysLengths) {
+      tell(
+          text,
+          name,
+          name + " said as " + measure.style().word() + " in a workbook without said: true",
+          "one row said: true, on any sheet",
+          "add it to a sheet in the background");
     }
   }
 

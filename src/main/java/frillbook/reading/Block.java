@@ -1,5 +1,6 @@
 package frillbook.reading;
 
+import frillbook.measure.Customary;
 import frillbook.source.Nearest;
 import frillbook.source.Position;
 import frillbook.source.SourceText;
@@ -149,12 +150,19 @@ public final class Block {
 
   /** A unit that may be absent. */
   Optional<String> unit() {
-    return rawText("unit").map(text -> shown(text, UNIT_PLACEHOLDERS));
+    return rawText("unit").map(this::shownUnit);
   }
 
   /** A unit that must be there. */
   String requiredUnit() {
-    return shown(requiredRawText("unit"), UNIT_PLACEHOLDERS);
+    return shownUnit(requiredRawText("unit"));
+  }
+
+  /** The symbols of units that are converted are the same in every language. */
+  private String shownUnit(SourceText text) {
+    return Customary.of(text.value())
+        .map(Customary::metric)
+        .orElseGet(() -> shown(text, UNIT_PLACEHOLDERS));
   }
 
   private String shown(SourceText text, Set<String> placeholders) {

@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class RowReader {
   private static final String KINDS =
       "section, note, caution, sentence, input, line, flag, check, table, picture, each, input_checks,"
-          + " verdict, new_page or glossary";
+          + " verdict, new_page, said or glossary";
 
   private RowReader() {}
 
@@ -42,6 +42,7 @@ public final class RowReader {
       case "input_checks" -> rows.add(inputChecks(block));
       case "glossary" -> rows.add(glossary(block));
       case "verdict" -> rows.add(verdict(block));
+      case "said" -> rows.add(said(block));
       case "new_page" -> rows.add(newPage(block));
       case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));
       case "" -> {
@@ -101,6 +102,12 @@ public final class RowReader {
     block.flag("verdict");
     block.done();
     return new RowTemplate.Verdict(block.position());
+  }
+
+  private static RowTemplate said(Block block) {
+    block.flag("said");
+    block.done();
+    return new RowTemplate.Said(block.position());
   }
 
   private static RowTemplate newPage(Block block) {
@@ -164,7 +171,8 @@ public final class RowReader {
   }
 
   private static void tellAlso(LineTemplate line, Scope scope) {
-    if (line.also() && !(line.format().isLength() && line.unit().equals("{unit}"))) {
+    boolean isLength = line.format().isLength() && line.unit().equals("{unit}");
+    if (line.also() && !isLength && line.customary().isEmpty()) {
       scope.tell(
           line.position(),
           "also: true on line " + line.name(),

@@ -4,6 +4,7 @@ import frillbook.source.Mistakes;
 import frillbook.source.Position;
 import frillbook.source.SourceText;
 import frillbook.template.WordingText;
+import frillbook.wording.MeasureStyle;
 import frillbook.wording.NumberStyle;
 import frillbook.wording.Wording;
 import java.util.ArrayList;
@@ -18,8 +19,8 @@ import java.util.regex.Pattern;
 
 /**
  * Reads a sentence in the notation of ICU's MessageFormat (Unicode), a part of it: {@code {name}},
- * {@code {name, number, 0.##}}, {@code {name, plural, =0 {…} one {…} other {# …}}} and {@code
- * {name, select, word {…} other {…}}}.
+ * {@code {name, number, 0.##}}, {@code {name, tape}}, {@code {name, plural, =0 {…} one {…} other {#
+ * …}}} and {@code {name, select, word {…} other {…}}}.
  *
  * <p>In a select a choice goes by its code, {@code yes} and {@code no} stand for a flag that is 1
  * or 0, and {@code blank} for a text that was left empty.
@@ -153,15 +154,22 @@ public final class WordingReader {
       case "number" -> Optional.of(number(name));
       case "plural" -> Optional.of(choice(name, true, Optional.of(name)));
       case "select" -> Optional.of(choice(name, false, counted));
-      default -> {
-        tell(
-            "{" + name + ", " + kind + "}",
-            "number, plural or select behind the name",
-            "write {" + name + "} or one of the three");
-        skip();
-        yield Optional.empty();
-      }
+      default -> measure(name, kind);
     };
+  }
+
+  private Optional<Wording.Part> measure(String name, String kind) {
+    Optional<MeasureStyle> style = MeasureStyle.of(kind);
+    if (style.isEmpty()) {
+      tell(
+          "{" + name + ", " + kind + "}",
+          "number, tape, long_tape, weight, plural or select behind the name",
+          "write {" + name + "} or one of these");
+      skip();
+    } else {
+      close();
+    }
+    return style.map(how -> new Wording.Measure(name, how));
   }
 
   private Wording.Part number(String name) {

@@ -1,6 +1,7 @@
 package frillbook.template;
 
 import frillbook.measure.Currencies;
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.source.Position;
 import frillbook.wording.CodeWord;
@@ -54,6 +55,11 @@ public record InputTemplate(
   /** The numbers allowed in a workbook of that unit; 0 to 0 for a choice. */
   public Range range(LengthUnit unit) {
     return unit == LengthUnit.INCH ? inch : cm;
+  }
+
+  /** The unit shown beside the cell in a workbook of that unit; empty for none. */
+  public Optional<Customary> customary(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? Customary.of(this.unit) : Optional.empty();
   }
 
   /** The value until a person changes it: a Double, or a String for words and for nothing. */

@@ -12,6 +12,7 @@ public sealed interface RowTemplate
         RowTemplate.Glossary,
         RowTemplate.Verdict,
         RowTemplate.NewPage,
+        RowTemplate.Said,
         InputTemplate,
         LineTemplate,
         SentenceTemplate,
@@ -54,6 +55,9 @@ public sealed interface RowTemplate
 
   /** A new printed page begins with the next row; no row of the sheet. */
   record NewPage(Position position) implements RowTemplate {}
+
+  /** Every length and weight that sentences say, once, in words. */
+  record Said(Position position) implements RowTemplate {}
 
   /** Every name of the workbook with label, unit, meaning and sheet. */
   record Glossary(Position position) implements RowTemplate {}

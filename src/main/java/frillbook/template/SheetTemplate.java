@@ -36,6 +36,11 @@ public record SheetTemplate(
     rows = List.copyOf(rows);
   }
 
+  /** Whether a maker reads it; others are for those who check the workbook. */
+  public boolean isRead() {
+    return plan || printed;
+  }
+
   /** The entries of one kind, from top to bottom. */
   public <T extends RowTemplate> List<T> rows(Class<T> kind) {
     return rows.stream().filter(kind::isInstance).map(kind::cast).toList();

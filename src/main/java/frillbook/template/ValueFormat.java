@@ -8,6 +8,8 @@ public enum ValueFormat {
   LENGTH,
   /** A length that is marked and cut: inches as a fraction, cm to 0.1. */
   CUT,
+  /** A length of many yards or metres, beside which these may be told. */
+  LONG,
   /** A quotient of two lengths, to 0.01. */
   RATIO,
   /** A fraction shown in per cent. */
@@ -31,6 +33,6 @@ public enum ValueFormat {
   }
 
   public boolean isLength() {
-    return this == LENGTH || this == CUT;
+    return this == LENGTH || this == CUT || this == LONG;
   }
 }

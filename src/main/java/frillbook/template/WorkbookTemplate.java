@@ -1,8 +1,11 @@
 package frillbook.template;
 
 import frillbook.formula.FormulaText;
+import frillbook.wording.Wording;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -52,6 +55,37 @@ public record WorkbookTemplate(String title, Phrases phrases, List<SheetTemplate
   /** The entries of one kind on all sheets, in reading order. */
   public <T extends RowTemplate> List<T> rows(Class<T> kind) {
     return sheets.stream().flatMap(sheet -> sheet.rows(kind).stream()).toList();
+  }
+
+  /**
+   * Every length and weight that sentences say, each once, those of a style together; one that is
+   * said with its long unit and without it stands among those with it.
+   */
+  public List<Wording.Measure> measures() {
+    Map<String, Wording.Measure> measures = new LinkedHashMap<>();
+    Stream.concat(
+            wordings().flatMap(text -> text.wording().measures()),
+            lines().stream().flatMap(line -> line.longSaid().stream()))
+        .forEach(each -> measures.merge(each.name(), each, (one, two) -> one.isLong() ? one : two));
+    return measures.values().stream().sorted(Comparator.comparing(Wording.Measure::style)).toList();
+  }
+
+  private Stream<WordingText> wordings() {
+    return Stream.of(
+            rows(SentenceTemplate.class).stream().map(SentenceTemplate::text),
+            rows(ChartTemplate.class).stream().map(ChartTemplate::title),
+            lines().stream().flatMap(line -> line.text().stream()),
+            checks().stream().map(CheckTemplate::message))
+        .flatMap(Function.identity());
+  }
+
+  /** What stands beside the input or line {@code name}; the name itself where there is none. */
+  public String label(String name) {
+    return Stream.concat(
+            inputs().stream().filter(i -> i.name().equals(name)).map(InputTemplate::label),
+            lines().stream().filter(line -> line.name().equals(name)).map(LineTemplate::label))
+        .findFirst()
+        .orElse(name);
   }
 
   /** Every formula, wherever it stands. */

@@ -2,8 +2,10 @@ package frillbook.wording;
 
 import frillbook.measure.LengthUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A sentence whose words follow the plan.
@@ -18,6 +20,9 @@ public record Wording(List<Part> parts) {
     parts = List.copyOf(parts);
   }
 
+  /** How the names of cells begin that have a value in words. */
+  public static final String SAID = "said_";
+
   /** A piece of a sentence. */
   public sealed interface Part {}
 
@@ -29,6 +34,29 @@ public record Wording(List<Part> parts) {
 
   /** The value of an input or line that is a number. */
   public record Number(String name, NumberStyle style) implements Part {}
+
+  /** The value of an input or line that is a length or a weight. */
+  public record Measure(String name, MeasureStyle style) implements Part {
+    /** The name of the cell that has it in words; all sentences quote that. */
+    public String cell() {
+      return SAID + (isLong() ? "long_" : "") + name;
+    }
+
+    /** Whether its long unit is said with it. */
+    public boolean isLong() {
+      return style == MeasureStyle.LONG_TAPE;
+    }
+
+    /** The same without its long unit. */
+    public Measure brief() {
+      return isLong() ? new Measure(name, MeasureStyle.TAPE) : this;
+    }
+
+    /** What it says alone. */
+    public Sentence sentence() {
+      return new Sentence(new Wording(List.of(this)), Optional.empty());
+    }
+  }
 
   /**
    * One of several wordings, by the value of an input or line.
@@ -77,6 +105,10 @@ public record Wording(List<Part> parts) {
           ? number.style().say(each, places(number.style(), value))
           : words(said);
     }
+    if (part instanceof Measure measure) {
+      Object said = value.apply(measure.name());
+      return said instanceof Double each ? measure.style().say(unit, each) : words(said);
+    }
     return chosen((Choice) part, value.apply(((Choice) part).name())).say(value, unit);
   }
 
@@ -86,6 +118,19 @@ public record Wording(List<Part> parts) {
 
   private static int places(NumberStyle style, Function<String, Object> value) {
     return style.money() ? ((Double) value.apply(MONEY_PLACES)).intValue() : 0;
+  }
+
+  /** Every length and weight it may say. */
+  public Stream<Measure> measures() {
+    return parts.stream().flatMap(Wording::measures);
+  }
+
+  private static Stream<Measure> measures(Part part) {
+    if (part instanceof Choice choice) {
+      Stream<Wording> cases = choice.cases().stream().map(Case::wording);
+      return Stream.concat(cases, Stream.of(choice.other())).flatMap(Wording::measures);
+    }
+    return part instanceof Measure measure ? Stream.of(measure) : Stream.empty();
   }
 
   private static boolean isFor(Case each, Object value) {

@@ -184,6 +184,18 @@ final class Emphasis {
     }
   }
 
+  /** Adds cells to the last area where they go on with it, else as one of their own. */
+  static void join(List<CellRangeAddress> areas, CellRangeAddress next) {
+    CellRangeAddress last = areas.isEmpty() ? next : areas.get(areas.size() - 1);
+    if (last.getLastRow() + 1 == next.getFirstRow()) {
+      last.setLastRow(next.getLastRow());
+    } else if (last.getLastColumn() + 1 == next.getFirstColumn()) {
+      last.setLastColumn(next.getLastColumn());
+    } else {
+      areas.add(next);
+    }
+  }
+
   private static int rules(CTWorksheet sheet) {
     return sheet.getConditionalFormattingList().stream()
         .mapToInt(CTConditionalFormatting::sizeOfCfRuleArray)

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.formula.FormulaText;
 import frillbook.formula.FormulaToken;
 import frillbook.look.WorkbookSetting;
+import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
@@ -80,8 +81,16 @@ public final class FormulaTranslation {
             .collect(Collectors.joining(",", "CHOOSE(" + formula + ",", ")"));
   }
 
-  /** A line's value in the other length unit. */
+  /** The value of a line or an input in the unit shown beside inches; blank for none. */
+  static String converted(String name, Customary unit) {
+    return "IF(ISNUMBER(" + name + ")," + name + "*" + number(unit.times()) + ",\"\")";
+  }
+
+  /** A line's value in the other length unit, a long one in its long unit. */
   String inOtherUnit(LineTemplate line) {
+    if (line.longSaid().isPresent()) {
+      return line.longSaid().get().cell() + "&\"\"";
+    }
     String step = setting.unit() == LengthUnit.INCH ? "*" : "/";
     String name = line.name();
     return "IF(" + name + "=\"\",\"\"," + name + step + CM_PER_INCH + ")";

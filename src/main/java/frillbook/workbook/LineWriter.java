@@ -4,6 +4,7 @@ import frillbook.calculation.CellFill;
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.look.Span;
+import frillbook.measure.Customary;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
@@ -36,7 +37,11 @@ final class LineWriter {
         page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
     CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), content(input));
     unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
-    otherUnit(row);
+    if (places.customary(input).isPresent()) {
+      converted(row, SheetPlaces.OTHER_UNIT, input.name(), places.customary(input).get());
+    } else {
+      otherUnit(row);
+    }
     remark(row, input);
     InputRules.add(page, row, input, fault(row, input) + "=1");
   }
@@ -68,8 +73,42 @@ final class LineWriter {
 
   void line(int row, LineTemplate line) {
     label(row, line.label(), line.headline() ? Look.HEADLINE_LABEL : Look.LABEL);
-    page.formula(row, SheetPlaces.VALUE, formulas.line(line), valueStyle(line));
-    unit(row, line.name(), line.format() == ValueFormat.PERCENT ? "-" : line.unit());
+    if (line.customary().isPresent()) {
+      customary(row, line, line.customary().get());
+    } else {
+      page.formula(row, SheetPlaces.VALUE, formulas.line(line), valueStyle(line));
+      unit(row, line.name(), line.format() == ValueFormat.PERCENT ? "-" : line.unit());
+      beside(row, line);
+    }
+    note(row, page.setting().say(line.note()));
+    page.styles().emphasis().addFlag(page.sheet(), row, line.words());
+    page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
+  }
+
+  /** A metric amount; in an inch workbook it stands behind what is shown. */
+  private void customary(int row, LineTemplate line, Customary unit) {
+    Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
+    if (places.column(line) == SheetPlaces.VALUE) {
+      page.formula(row, SheetPlaces.VALUE, formulas.line(line), valueStyle(line));
+      unit(row, line.name(), line.unit());
+      converted(row, SheetPlaces.OTHER_UNIT, line.name(), unit);
+    } else {
+      String shown = FormulaTranslation.converted(line.name(), unit);
+      page.formula(row, SheetPlaces.VALUE, shown, page.styles().of(look, NumberFormats.TENTHS));
+      unit(row, line.name(), unit.symbol());
+      String format = NumberFormats.with("0", unit.metric());
+      page.formula(
+          row, SheetPlaces.OTHER_UNIT, formulas.line(line), page.styles().of(Look.VALUE, format));
+    }
+  }
+
+  private void converted(int row, int column, String name, Customary unit) {
+    String format = NumberFormats.with(NumberFormats.TENTHS, unit.symbol());
+    String shown = FormulaTranslation.converted(name, unit);
+    page.formula(row, column, shown, page.styles().of(Look.VALUE, format));
+  }
+
+  private void beside(int row, LineTemplate line) {
     if (line.also()) {
       String format = NumberFormats.inOther(page.setting().unit());
       page.formula(
@@ -80,14 +119,14 @@ final class LineWriter {
     } else if (page.printed()) {
       otherUnit(row);
     }
-    note(row, page.setting().say(line.note()));
-    page.styles().emphasis().addFlag(page.sheet(), row, line.words());
-    page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
   }
 
   private XSSFCellStyle valueStyle(LineTemplate line) {
     Look look = line.headline() ? Look.HEADLINE : Look.VALUE;
-    String format = NumberFormats.of(line.format(), page.setting().unit(), page.phrases());
+    String format =
+        line.isOnTape(page.setting().unit())
+            ? page.format(ValueFormat.LENGTH)
+            : page.format(line.format());
     return line.format().isWords()
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);

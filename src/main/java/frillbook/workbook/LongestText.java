@@ -9,6 +9,8 @@ final class LongestText {
   /** Room for a number or a word whose length is not known. */
   private static final String SOME_VALUE = "00000000";
 
+  private static final String SOME_LONG_LENGTH = "00 yd 00 00/00 in";
+
   /** Room for two lines of a person's own words. */
   private static final String SOME_WORDS = "A word or so. ".repeat(8);
 
@@ -29,6 +31,9 @@ final class LongestText {
               choice.cases().stream().map(each -> of(each.wording())),
               Stream.of(of(choice.other())))
           .reduce("", LongestText::longer);
+    }
+    if (part instanceof Wording.Measure measure && measure.isLong()) {
+      return SOME_LONG_LENGTH;
     }
     boolean words = part instanceof Wording.Text text && text.name().endsWith("_words");
     return words ? SOME_WORDS : SOME_VALUE;

@@ -1,13 +1,16 @@
 package frillbook.workbook;
 
 import frillbook.look.Look;
+import frillbook.look.NumberFormats;
 import frillbook.look.Span;
 import frillbook.look.TextMeasure;
 import frillbook.look.WorkbookSetting;
+import frillbook.measure.LengthUnit;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrases;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
+import frillbook.template.ValueFormat;
 import frillbook.wording.CodeWords;
 import frillbook.wording.Wording;
 import org.apache.poi.common.usermodel.HyperlinkType;
@@ -68,6 +71,18 @@ final class Page {
   /** What the workbook says of itself. */
   Phrases phrases() {
     return phrases;
+  }
+
+  /** How numbers of that kind are written on this sheet. */
+  String format(ValueFormat format) {
+    return template.isRead()
+        ? NumberFormats.of(format, setting.unit(), phrases)
+        : NumberFormats.working(format, setting.unit(), phrases);
+  }
+
+  /** Whether cells of that kind are inches of which conditional formats reduce the fractions. */
+  boolean isReduced(ValueFormat format) {
+    return format.isLength() && setting.unit() == LengthUnit.INCH && template.isRead();
   }
 
   /** What is said where {@code input} cannot be used. */

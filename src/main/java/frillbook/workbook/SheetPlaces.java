@@ -2,6 +2,8 @@ package frillbook.workbook;
 
 import frillbook.formula.FormulaToken;
 import frillbook.look.Span;
+import frillbook.measure.Customary;
+import frillbook.measure.LengthUnit;
 import frillbook.press.CellSource;
 import frillbook.template.BlockTemplate;
 import frillbook.template.ChartTemplate;
@@ -15,6 +17,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
+import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -37,6 +40,11 @@ public final class SheetPlaces {
 
   public static final int SENTENCE = 2;
 
+  /** Columns of a length in words, as sentences say it, and with its long unit. */
+  public static final int SAID = 2;
+
+  public static final int LONG_SAID = 3;
+
   /** Column of the units in the list of all names. */
   public static final int GLOSSARY_UNIT = 2;
 
@@ -47,14 +55,16 @@ public final class SheetPlaces {
   public record Placed(RowTemplate entry, int row) {}
 
   private final WorkbookTemplate template;
+  private final LengthUnit unit;
   private final Map<String, List<Placed>> entries = new LinkedHashMap<>();
   private final Set<String> spokenOf;
   private final Map<String, Span> names = new LinkedHashMap<>();
   private final Map<String, Span> faults = new LinkedHashMap<>();
   private final List<Span> checks = new ArrayList<>();
 
-  public SheetPlaces(WorkbookTemplate template) {
+  public SheetPlaces(WorkbookTemplate template, LengthUnit unit) {
     this.template = template;
+    this.unit = unit;
     this.spokenOf =
         template
             .formulas()
@@ -156,6 +166,8 @@ public final class SheetPlaces {
       return RowTemplate.Verdict.SENTENCES + 1;
     } else if (entry instanceof RowTemplate.InputChecks) {
       return template.inputs().size();
+    } else if (entry instanceof RowTemplate.Said) {
+      return template.measures().size() + 1;
     } else if (entry instanceof RowTemplate.Glossary) {
       return 1 + Glossary.of(template).size() + 1;
     }
@@ -176,7 +188,7 @@ public final class SheetPlaces {
     if (entry instanceof InputTemplate input) {
       names.put(input.name(), Span.cell(sheet, row, VALUE));
     } else if (entry instanceof LineTemplate line) {
-      names.put(line.name(), Span.cell(sheet, row, VALUE));
+      names.put(line.name(), Span.cell(sheet, row, column(line)));
     } else if (entry instanceof CheckTemplate check) {
       names.put(check.name(), Span.cell(sheet, row, FAULT));
       checks.add(Span.cell(sheet, row, FAULT));
@@ -184,6 +196,29 @@ public final class SheetPlaces {
       nameTable(sheet, table, dataRow(table, row));
     } else if (entry instanceof RowTemplate.InputChecks inputChecks) {
       nameInputChecks(sheet, inputChecks, row);
+    } else if (entry instanceof RowTemplate.Said) {
+      nameSaid(sheet, row);
+    }
+  }
+
+  /** The unit that {@code input} is shown in beside its own; empty for none. */
+  public Optional<Customary> customary(InputTemplate input) {
+    return input.customary(unit);
+  }
+
+  /** Where the value of {@code line} stands: behind another that is shown in its place. */
+  public int column(LineTemplate line) {
+    return unit == LengthUnit.INCH && line.customary().isPresent() ? OTHER_UNIT : VALUE;
+  }
+
+  private void nameSaid(String sheet, int row) {
+    int next = row;
+    for (Wording.Measure measure : template.measures()) {
+      names.put(measure.brief().cell(), Span.cell(sheet, next, SAID));
+      if (measure.isLong()) {
+        names.put(measure.cell(), Span.cell(sheet, next, LONG_SAID));
+      }
+      next++;
     }
   }
 

@@ -41,6 +41,7 @@ final class SheetWriter {
       write(placed.row(), placed.entry());
     }
     page.styles().moneyPlaces().setLines(page.sheet(), places.entries(page.template()));
+    page.styles().lengthPlaces().set(page, places.entries(page.template()));
     page.styles().percentPlaces().set(page.sheet(), places.entries(page.template()));
     PrintSetup.set(page, places);
     PageBreaks.set(page, places);
@@ -69,6 +70,8 @@ final class SheetWriter {
       tables.table(row, table);
     } else if (entry instanceof ChartTemplate chart) {
       charts.chart(row, chart);
+    } else if (entry instanceof RowTemplate.Said) {
+      new SaidWriter(page).said(row, template);
     } else if (entry instanceof RowTemplate.Glossary) {
       new GlossaryWriter(page).glossary(row, Glossary.of(template));
     }

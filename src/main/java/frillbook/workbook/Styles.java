@@ -23,12 +23,14 @@ public final class Styles {
 
   private final Emphasis emphasis;
   private final MoneyPlaces moneyPlaces;
+  private final LengthPlaces lengthPlaces;
   private final PercentPlaces percentPlaces;
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     this.emphasis = new Emphasis(workbook);
-    this.moneyPlaces = new MoneyPlaces(workbook, emphasis.rowRule());
+    this.moneyPlaces = new MoneyPlaces(workbook);
+    this.lengthPlaces = new LengthPlaces(workbook);
     this.percentPlaces = new PercentPlaces(workbook);
   }
 
@@ -52,6 +54,16 @@ public final class Styles {
   /** The formats that depend on the currency. */
   MoneyPlaces moneyPlaces() {
     return moneyPlaces;
+  }
+
+  /** The formats that depend on the fraction of an inch. */
+  LengthPlaces lengthPlaces() {
+    return lengthPlaces;
+  }
+
+  /** What the filled rows of a table look like. */
+  RowPlaces rowPlaces() {
+    return new RowPlaces(moneyPlaces, lengthPlaces, emphasis.rowRule());
   }
 
   /** The formats that depend on whether a per cent is whole. */

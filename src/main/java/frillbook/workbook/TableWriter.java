@@ -34,7 +34,7 @@ final class TableWriter {
     for (int number = 1; number <= table.rows(); number++) {
       fill(new FormulaTranslation.Row(table, number, data + number - 1));
     }
-    page.styles().moneyPlaces().setTable(page.sheet(), table, data);
+    page.styles().rowPlaces().set(page, table, data);
   }
 
   private void head(int row, int column, ColumnTemplate template) {
@@ -66,8 +66,6 @@ final class TableWriter {
 
   /** A column of per cent shows as many places in every row. */
   private String format(ValueFormat format) {
-    return format == ValueFormat.PERCENT
-        ? NumberFormats.BROKEN_PERCENT
-        : NumberFormats.of(format, page.setting().unit(), page.phrases());
+    return format == ValueFormat.PERCENT ? NumberFormats.BROKEN_PERCENT : page.format(format);
   }
 }

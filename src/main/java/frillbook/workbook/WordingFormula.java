@@ -48,7 +48,7 @@ final class WordingFormula {
     } else if (part instanceof Wording.Number number) {
       return number(cells.apply(number.name()), number.style());
     }
-    return choice((Wording.Choice) part);
+    return part instanceof Wording.Measure measure ? measure.cell() : choice((Wording.Choice) part);
   }
 
   /**

@@ -26,7 +26,7 @@ public final class WorkbookCompiler {
    *     the target already has one of the sheets or names; nothing is written then
    */
   public void compileInto(XSSFWorkbook target, WorkbookTemplate template, WorkbookSetting setting) {
-    SheetPlaces places = new SheetPlaces(template);
+    SheetPlaces places = new SheetPlaces(template, setting.unit());
     refuseUnknownInputs(template, setting);
     refuseTaken(target, template, places);
     if (target.getNumberOfSheets() == 0) {

@@ -43,7 +43,8 @@ final class AnotherLanguageTest {
   private static final Pattern WORD = Pattern.compile("[A-Za-z]+");
 
   /** Symbols of units, the same in every language, and the product. */
-  private static final Set<String> EVERYWHERE = Set.of("in", "cm", "yd", "m", "frillbook");
+  private static final Set<String> EVERYWHERE =
+      Set.of("in", "cm", "yd", "m", "g", "oz", "lb", "min", "frillbook");
 
   private static final Map<LengthUnit, Press> PRESSES = new EnumMap<>(LengthUnit.class);
   private static final Map<LengthUnit, TrialWorkbook> WORKBOOKS = new EnumMap<>(LengthUnit.class);

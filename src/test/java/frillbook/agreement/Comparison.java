@@ -1,5 +1,6 @@
 package frillbook.agreement;
 
+import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.press.CellSource;
 import frillbook.press.CellValues;
@@ -26,9 +27,11 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
  * engine holds whether all is well. Rows of a table beyond the plan's must be blank.
  */
 final class Comparison {
-  /** The cells without a name, by template; they are the same for every brief. */
-  private static final Map<WorkbookTemplate, List<CalculatedCell>> UNNAMED =
-      Collections.synchronizedMap(new IdentityHashMap<>());
+  /** The cells without a name, by unit and template; they are the same for every brief. */
+  private static final Map<LengthUnit, Map<WorkbookTemplate, List<CalculatedCell>>> UNNAMED =
+      Map.of(
+          LengthUnit.INCH, Collections.synchronizedMap(new IdentityHashMap<>()),
+          LengthUnit.CM, Collections.synchronizedMap(new IdentityHashMap<>()));
 
   private static final Object NO_TWIN = "no record component of that name";
 
@@ -78,7 +81,10 @@ final class Comparison {
         column(column.name(), columns.remove(column.name()));
       }
     }
-    UNNAMED.computeIfAbsent(template, Comparison::unnamed).forEach(this::withoutName);
+    UNNAMED
+        .get(brief.unit())
+        .computeIfAbsent(template, each -> unnamed(each, brief.unit()))
+        .forEach(this::withoutName);
     lines.forEach(this::withoutTemplate);
     columns.forEach(this::withoutTemplate);
   }
@@ -90,8 +96,8 @@ final class Comparison {
     cell(calculated.source().getClass().getSimpleName(), engine, cell);
   }
 
-  private static List<CalculatedCell> unnamed(WorkbookTemplate template) {
-    return CalculatedCell.all(template).stream()
+  private static List<CalculatedCell> unnamed(WorkbookTemplate template, LengthUnit unit) {
+    return CalculatedCell.all(template, unit).stream()
         .filter(cell -> cell.source().name().isEmpty())
         .toList();
   }

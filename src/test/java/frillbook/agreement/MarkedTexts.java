@@ -126,7 +126,9 @@ final class MarkedTexts {
     int comma = text.indexOf(',', at);
     int close = text.indexOf('}', at);
     boolean choice =
-        comma > 0 && comma < close && !text.substring(comma + 1).strip().startsWith("number");
+        comma > 0
+            && comma < close
+            && text.substring(comma + 1, close).strip().matches("(?s)(plural|select).*");
     if (!choice) {
       copyTo(close + 1);
       return;

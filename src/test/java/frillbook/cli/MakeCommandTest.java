@@ -23,7 +23,7 @@ class MakeCommandTest {
   @Test
   void theHeadlineTellsWhatTheCushionComesTo() {
     Path file = folder.resolve("small.xlsx");
-    String column = " ".repeat(file.toString().length() - "26.13".length());
+    String column = " ".repeat(file.toString().length() - "26 1/8".length());
     // Worked out at Ran.SMALL.
     assertEquals(
         new Ran(
@@ -31,19 +31,19 @@ class MakeCommandTest {
             """
             workbook                %2$s
             All checks              READY
-            Strip before gathering  %1$s26.13  in     (66.4 cm)
-            Cut strips this wide    %1$s2 1/4  in     (5.7 cm)
-            Strips to cut           %1$s    1  strip
-            Frill fabric to buy     %1$s4 1/2  in     (11.4 cm)
-            Frill fabric            %1$s0.125  yd
-            Base fabric             %1$s 0.25  yd
-            Filling, all cushions   %1$s    4  g
-            Finished cushion        %1$s   12  g
-            Hours                   %1$s 2.68  h
-            Cost of the order       %1$s59.48  USD
-            Price of one cushion    %1$s77.50  USD
-            Price of the order      %1$s77.50  USD
-            Lowest price of one     %1$s59.48  USD
+            Strip before gathering  %1$s26 1/8  in     (66.4 cm)
+            Cut strips this wide    %1$s 2 1/4  in     (5.7 cm)
+            Strips to cut           %1$s     1  strip
+            Frill fabric to buy     %1$s 4 1/2  in     (11.4 cm)
+            Frill fabric            %1$s   1/8  yd
+            Base fabric             %1$s   1/4  yd
+            Filling, all cushions   %1$s   0.1  oz     (2 g)
+            Finished cushion        %1$s   0.3  oz     (10 g)
+            Hours                   %1$s  1.69  h
+            Cost of the order       %1$s 42.37  USD
+            Price of one cushion    %1$s 55.50  USD
+            Price of the order      %1$s 55.50  USD
+            Lowest price of one     %1$s 42.37  USD
             """
                 .formatted(column, file),
             ""),

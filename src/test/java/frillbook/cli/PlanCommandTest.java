@@ -27,21 +27,20 @@ class PlanCommandTest {
   @Test
   void thePlanBeginsWithTheResultsOfTheFirstSheet() {
     Ran ran = Ran.runSmall("plan");
-    // Worked out at Ran.SMALL; 4π is 12.57.
+    // Worked out at Ran.SMALL; 4π is 12.57, which is 100.5 eighths.
     assertEquals(
         """
         Spiral-frill cushion
         All checks              READY
-        Turns                    2.00  turns
-        Rings                       2  rings
-        Stitched length         12.57  in     (31.9 cm)
-        Strip before gathering  26.13  in     (66.4 cm)
-        Cut strips this wide    2 1/4  in     (5.7 cm)
-        Strips to cut               1  strip
-        Joins                       0  joins
-        Frill fabric to buy     4 1/2  in     (11.4 cm)
-        Base fabric to buy          9  in     (22.9 cm)
-        Cut bases this wide     5 1/4  in     (13.3 cm)
+        Rings                        2  rings
+        Stitched length         12 5/8  in     (31.9 cm)
+        Strip before gathering  26 1/8  in     (66.4 cm)
+        Cut strips this wide     2 1/4  in     (5.7 cm)
+        Strips to cut                1  strip
+        Joins                        0  joins
+        Frill fabric to buy      4 1/2  in     (11.4 cm)
+        Base fabric to buy           9  in     (22.9 cm)
+        Cut bases this wide      5 1/4  in     (13.3 cm)
         """,
         ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
     assertEquals("", ran.err());
@@ -49,8 +48,9 @@ class PlanCommandTest {
   }
 
   /**
-   * Circles of radius 1/2 and 1 1/2, marked ÷ 0.96; marks at 1/2 (half the end allowance) + 2 ×
-   * length. Further columns may stand behind these.
+   * Circles of radius 1/2 and 1 1/2; marks at 1/2 (half the end allowance) + 2 × length. To the
+   * eighth, what is under 4 in to the sixteenth: 2π·½ = 3.142, 2π·1½ = 9.425, together 12.566; ½ +
+   * 2π = 6.783, ½ + 8π = 25.633. Further columns may stand behind these.
    */
   @Test
   void theRingsStandInATable() {
@@ -61,8 +61,8 @@ class PlanCommandTest {
     assertEquals(
         List.of(
             head,
-            "   1        0.50                0.52           3.14                 3.14            6.78",
-            "   2        1.50                1.56           9.42                12.57           25.63"),
+            "   1         1/2          3 1/8                3 1/8           6 3/4               3.14",
+            "   2       1 1/2          9 3/8               12 5/8          25 5/8               9.42"),
         table.stream().map(line -> line.substring(0, head.length())).toList());
   }
 

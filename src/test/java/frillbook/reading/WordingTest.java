@@ -176,8 +176,8 @@ final class WordingTest {
   void anUnknownKindOfValueIsTold() {
     told(
         "{tape, date} then",
-        "a.yaml:13:27: {tape, date}; expected number, plural or select behind the name; write"
-            + " {tape} or one of the three");
+        "a.yaml:13:27: {tape, date}; expected number, tape, long_tape, weight, plural or select behind the name; write"
+            + " {tape} or one of these");
   }
 
   @Test

@@ -1,0 +1,55 @@
+package frillbook.workbook;
+
+import frillbook.template.TableTemplate;
+import frillbook.template.ValueFormat;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * Underlines the rows of a table that are filled, and sets the formats of its columns of money and
+ * of inches. Some programs take the first rule that holds for a cell, others the last stretch of
+ * rules that has it: so no two stretches share a cell, and a rule for a format underlines too.
+ *
+ * @param rowRule style of a row that is filled
+ */
+record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
+
+  /**
+   * @param first row of its data, from 0
+   */
+  void set(Page page, TableTemplate table, int first) {
+    XSSFSheet sheet = page.sheet();
+    String filled = "$A" + (first + 1) + "<>\"\"";
+    Predicate<ValueFormat> isLength = page::isReduced;
+    Predicate<ValueFormat> isMoney = ValueFormat.MONEY::equals;
+    add(sheet, filled, columns(table, first, isMoney), money.ofRows(filled));
+    List<CellRangeAddress> inches = columns(table, first, isLength);
+    if (!inches.isEmpty()) {
+      add(sheet, filled, inches, lengths.ofRows(filled, inches.get(0)));
+    }
+    add(sheet, filled, columns(table, first, isMoney.or(isLength).negate()), Map.of());
+  }
+
+  private void add(
+      XSSFSheet sheet, String filled, List<CellRangeAddress> cells, Map<String, Long> formats) {
+    Map<String, Long> rules = new LinkedHashMap<>(formats);
+    rules.put(filled, rowRule);
+    Emphasis.add(sheet, cells, rules);
+  }
+
+  private static List<CellRangeAddress> columns(
+      TableTemplate table, int first, Predicate<ValueFormat> which) {
+    int last = first + table.rows() - 1;
+    List<CellRangeAddress> cells = new ArrayList<>();
+    IntStream.range(0, table.columns().size())
+        .filter(column -> which.test(table.columns().get(column).format()))
+        .forEach(column -> Emphasis.join(cells, new CellRangeAddress(first, last, column, column)));
+    return cells;
+  }
+}
