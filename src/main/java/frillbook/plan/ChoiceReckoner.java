@@ -34,7 +34,8 @@ record ChoiceReckoner(
     Optional<Rebilling.Cost> cost =
         billing().map(billing -> billing.cost(made.fabric(), made.used(), metres, time));
     Optional<Price> price =
-        cost.filter(known -> asks).flatMap(known -> billing().map(of -> of.price(known)));
+        cost.filter(known -> asks)
+            .flatMap(known -> billing().map(of -> of.price(known, number == OWN)));
     return new ChoiceRow.Figures(
         made.rings(),
         made.stitched(),

@@ -27,7 +27,12 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
             .bill()
             .map(bill -> billing(bill).cost(plan.buyLength(), used, thread, hours));
     return new GrainRow.Work(
-        sizes.strip().cutWidth(grain), used, thread, hours, cost, cost.flatMap(this::asked));
+        sizes.strip().cutWidth(grain),
+        used,
+        thread,
+        hours,
+        cost,
+        cost.flatMap(known -> asked(known, grain == brief.fabric().grain())));
   }
 
   private double hours(GrainPlan plan) {
@@ -60,12 +65,12 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
   }
 
   /** Empty where the profit is no possible one. */
-  private Optional<GrainRow.Asked> asked(Rebilling.Cost cost) {
+  private Optional<GrainRow.Asked> asked(Rebilling.Cost cost, boolean own) {
     return chosen
         .costing()
         .bill()
         .filter(bill -> bill.asking().isPresent())
-        .map(bill -> billing(bill).price(cost))
+        .map(bill -> billing(bill).price(cost, own))
         .map(price -> new GrainRow.Asked(price.netEach(), price.priceTotal()));
   }
 
