@@ -44,9 +44,12 @@ public record Rebilling(Brief brief, double usableShare, Materials materials, do
     return new Cost(frill, thread, all, costs.labourTotal(), costs.costTotal());
   }
 
-  /** What is asked for it. */
-  public Price price(Cost cost) {
-    return Price.of(money(), brief.money(), cost.cost(), brief.cushion().quantity(), planned);
+  /** What is asked for it; {@code own} for the order itself. */
+  public Price price(Cost cost, boolean own) {
+    int quantity = brief.cushion().quantity();
+    return own
+        ? Price.of(money(), brief.money(), cost.cost(), quantity)
+        : Price.beside(money(), brief.money(), cost.cost(), quantity, planned);
   }
 
   private double frill(double bought, double used) {

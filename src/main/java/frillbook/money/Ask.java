@@ -2,7 +2,6 @@ package frillbook.money;
 
 import frillbook.brief.MoneySpec;
 import frillbook.brief.ProfitBasis;
-import frillbook.measure.Rounding;
 
 /**
  * What is asked before tax for an order that may be another than the plan's.
@@ -25,9 +24,8 @@ record Ask(Money money, MoneySpec spec, double planned, int quantity) {
         : cost / (1 - spec.profitRate());
   }
 
-  /** For one of them. What costs as much as the plan has the maker's own price to the coin. */
-  double each(double cost) {
-    boolean asPlanned = Rounding.settle(cost - planned) == 0;
+  /** For one of them, with the maker's own price to the coin where it is the order as planned. */
+  double each(double cost, boolean asPlanned) {
     return spec.own()
         .filter(own -> asPlanned)
         .map(own -> money.round(own.ownPrice()))

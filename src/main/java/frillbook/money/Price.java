@@ -40,14 +40,21 @@ public record Price(
 
   /** The price of {@code quantity} cushions that together cost {@code cost}, as planned. */
   public static Price of(Money money, MoneySpec spec, double cost, int quantity) {
-    return of(money, spec, cost, quantity, cost);
+    return of(new Ask(money, spec, cost, quantity), cost, true);
   }
 
   /** The same of another order than the plan's, which costs {@code planned}. */
-  public static Price of(Money money, MoneySpec spec, double cost, int quantity, double planned) {
-    Ask ask = new Ask(money, spec, planned, quantity);
+  public static Price beside(
+      Money money, MoneySpec spec, double cost, int quantity, double planned) {
+    return of(new Ask(money, spec, planned, quantity), cost, false);
+  }
+
+  private static Price of(Ask ask, double cost, boolean asPlanned) {
+    Money money = ask.money();
+    MoneySpec spec = ask.spec();
+    int quantity = ask.quantity();
     int together = spec.taxedTogether(quantity);
-    double net = ask.each(cost);
+    double net = ask.each(cost, asPlanned);
     double tax = money.round(net * spec.taxRate());
     double netTotal = money.sum(net * quantity);
     double taxes = money.round(net * together * spec.taxRate()) * quantity / together;

@@ -29,7 +29,8 @@ record ChoiceReckoner(
     double metres = thread(change);
     double time = hours(change);
     Rebilling.Cost cost = billing().cost(made.fabric(), made.used(), metres, time);
-    Optional<Price> price = asks ? Optional.of(billing().price(cost)) : Optional.empty();
+    Optional<Price> price =
+        asks ? Optional.of(billing().price(cost, number == OWN)) : Optional.empty();
     return new ChoiceRow.Figures(
         made.rings(),
         made.stitched(),

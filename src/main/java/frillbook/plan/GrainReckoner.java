@@ -22,7 +22,13 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
     double thread = thread(grain, plan);
     double hours = hours(plan);
     Rebilling.Cost cost = billing().cost(plan.buyLength(), used, thread, hours);
-    return new GrainRow.Work(sizes.strip().cutWidth(grain), used, thread, hours, cost, asked(cost));
+    return new GrainRow.Work(
+        sizes.strip().cutWidth(grain),
+        used,
+        thread,
+        hours,
+        cost,
+        asked(cost, grain == brief.fabric().grain()));
   }
 
   private double hours(GrainPlan plan) {
@@ -55,10 +61,10 @@ record GrainReckoner(Brief brief, Sizes sizes, FrillCutting cutting, ChosenGrain
   }
 
   /** Empty where the profit is no possible one. */
-  private Optional<GrainRow.Asked> asked(Rebilling.Cost cost) {
+  private Optional<GrainRow.Asked> asked(Rebilling.Cost cost, boolean own) {
     return bill()
         .asking()
-        .map(asks -> billing().price(cost))
+        .map(asks -> billing().price(cost, own))
         .map(price -> new GrainRow.Asked(price.netEach(), price.priceTotal()));
   }
 
