@@ -1,5 +1,6 @@
 package frillbook.pressing;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -17,11 +18,47 @@ final class SheetText {
   private static final Pattern OWN_HEIGHT =
       Pattern.compile("(<row r=\"[0-9]+\") customHeight=\"true\" (ht=\"[0-9.]+\")");
 
+  private static final Pattern COLUMN =
+      Pattern.compile(
+          "<col customWidth=\"true\" min=\"([0-9]+)\" max=\"([0-9]+)\" width=\"([0-9.]+)\"/>");
+
   private SheetText() {}
 
   static String brief(String sheet) {
     String ended = HOLDS_NOTHING.matcher(sheet).replaceAll("$1/>");
     String looked = PLACE_THEN_LOOK.matcher(ended).replaceAll("<c $2 $1$3><f");
-    return OWN_HEIGHT.matcher(looked).replaceAll("$1 $2 customHeight=\"1\"");
+    return columns(OWN_HEIGHT.matcher(looked).replaceAll("$1 $2 customHeight=\"1\""));
+  }
+
+  /** Neighbouring columns of one width are said together. */
+  private static String columns(String sheet) {
+    StringBuilder brief = new StringBuilder();
+    Matcher column = COLUMN.matcher(sheet);
+    int copied = 0;
+    while (column.find()) {
+      String first = column.group(1);
+      String width = column.group(3);
+      int begin = column.start();
+      String last;
+      int end;
+      do {
+        last = column.group(2);
+        end = column.end();
+      } while (column.find() && column.start() == end && column.group(3).equals(width));
+      brief.append(sheet, copied, begin).append(column(first, last, width));
+      copied = end;
+      column.region(end, sheet.length());
+    }
+    return brief.append(sheet, copied, sheet.length()).toString();
+  }
+
+  private static String column(String first, String last, String width) {
+    return "<col customWidth=\"true\" min=\""
+        + first
+        + "\" max=\""
+        + last
+        + "\" width=\""
+        + width
+        + "\"/>";
   }
 }

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.template.CheckLevel;
 import frillbook.wording.CodeWord;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,10 +101,25 @@ final class Emphasis {
 
   /**
    * Bold dark red letters while {@code condition} holds, written for the first of {@code cells};
-   * the words themselves say what is wrong.
+   * the words themselves say what is wrong. Cells below others with the same condition share its
+   * rule.
    */
   void addAlarm(XSSFSheet sheet, String condition, CellRangeAddress cells) {
-    add(sheet, List.of(cells), Map.of(condition, alarm));
+    List<CTConditionalFormatting> rules =
+        sheet.getCTWorksheet().getConditionalFormattingList().stream()
+            .filter(rule -> rule.getCfRuleArray(0).getFormulaArray(0).equals(condition))
+            .toList();
+    if (rules.isEmpty()) {
+      add(sheet, List.of(cells), Map.of(condition, alarm));
+    } else {
+      CTConditionalFormatting same = rules.get(0);
+      List<CellRangeAddress> areas = new ArrayList<>();
+      for (Object area : same.getSqref()) {
+        areas.add(CellRangeAddress.valueOf((String) area));
+      }
+      join(areas, cells);
+      same.setSqref(areas.stream().map(CellRangeAddress::formatAsString).toList());
+    }
   }
 
   /**

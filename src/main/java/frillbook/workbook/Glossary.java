@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Lists the names of a workbook that a person may meet in a formula. */
+/**
+ * Lists the names of a workbook that a person may meet in a formula, but for lines of the
+ * background, where the name stands beside what it means.
+ */
 public final class Glossary {
   /**
    * One name explained, or several that mean the same, as the columns of a search that is made for
@@ -47,7 +50,9 @@ public final class Glossary {
   }
 
   private static Stream<Entry> entries(SheetTemplate sheet) {
-    return sheet.rows().stream().flatMap(row -> entries(row, sheet.name()));
+    return sheet.rows().stream()
+        .filter(row -> sheet.printed() || !(row instanceof LineTemplate))
+        .flatMap(row -> entries(row, sheet.name()));
   }
 
   private static Stream<Entry> entries(RowTemplate row, String sheet) {

@@ -9,32 +9,22 @@ import frillbook.wording.CodeWord;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 
-/** What a spreadsheet program itself refuses, and the box it shows beside a selected input. */
+/** What a spreadsheet program itself refuses; the prompt stands beside the cell. */
 final class InputRules {
-  /** Excel's limits for the texts of a validation. */
-  private static final int LONGEST_TITLE = 32;
-
-  private static final int LONGEST_PROMPT = 255;
+  /** Excel's limit for the text of a validation. */
   private static final int LONGEST_REFUSAL = 225;
 
   private InputRules() {}
 
-  /**
-   * @param alarm holds while the input cannot be used
-   */
-  static void add(Page page, int row, InputTemplate input, String alarm) {
+  static void add(Page page, int row, InputTemplate input) {
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
     CellRangeAddressList cell =
         new CellRangeAddressList(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE);
     LengthUnit unit = page.setting().unit();
     DataValidation rule =
         helper.createValidation(constraint(helper, input, unit, LineWriter.address(row)), cell);
-    String prompt = page.setting().say(input.prompt());
-    rule.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(prompt, LONGEST_PROMPT));
-    rule.setShowPromptBox(true);
     rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
     rule.createErrorBox(
         page.phrases().say(Phrase.NOT_ACCEPTED), cut(page.refusal(input), LONGEST_REFUSAL));
@@ -43,12 +33,6 @@ final class InputRules {
     // POI's name for it is the wrong way round: true shows the arrow.
     rule.setSuppressDropDownArrow(true);
     page.sheet().addValidationData(rule);
-    page.styles()
-        .emphasis()
-        .addAlarm(
-            page.sheet(),
-            alarm,
-            new CellRangeAddress(row, row, SheetPlaces.NOTE, page.lastColumn()));
   }
 
   private static DataValidationConstraint constraint(

@@ -11,6 +11,7 @@ import frillbook.template.LineTemplate;
 import frillbook.template.ValueFormat;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
@@ -43,7 +44,8 @@ final class LineWriter {
       otherUnit(row);
     }
     remark(row, input);
-    InputRules.add(page, row, input, fault(row, input) + "=1");
+    InputRules.add(page, row, input);
+    alarm(row, input);
   }
 
   /** A number that is left out leaves the cell blank: a text of no letters is none. */
@@ -52,8 +54,15 @@ final class LineWriter {
     return input.isWords() || value instanceof Double ? value : null;
   }
 
-  private String fault(int row, InputTemplate input) {
-    return places.faultByPlace(input).orElseGet(() -> judging.fault(input, address(row)));
+  /** The words beside an input stand out while it cannot be used. */
+  private void alarm(int row, InputTemplate input) {
+    CellRangeAddress words = new CellRangeAddress(row, row, SheetPlaces.NOTE, page.lastColumn());
+    String condition =
+        places
+            .faultPlace(input)
+            .map(place -> "INDEX(input_fault,ROW()" + signed(place - row - 1) + ")=1")
+            .orElseGet(() -> judging.fault(input, address(row)) + "=1");
+    page.styles().emphasis().addAlarm(page.sheet(), condition, words);
   }
 
   /** The prompt, or what is allowed while the input cannot be used. */
@@ -118,6 +127,8 @@ final class LineWriter {
           page.styles().of(Look.VALUE, format));
     } else if (page.printed()) {
       otherUnit(row);
+    } else {
+      page.text(row, SheetPlaces.OTHER_UNIT, line.name(), page.styles().of(Look.ASIDE));
     }
   }
 
@@ -130,6 +141,10 @@ final class LineWriter {
     return line.format().isWords()
         ? page.styles().of(look, format, HorizontalAlignment.LEFT)
         : page.styles().of(look, format);
+  }
+
+  private static String signed(int number) {
+    return number < 0 ? String.valueOf(number) : "+" + number;
   }
 
   private void label(int row, String label, Look look) {

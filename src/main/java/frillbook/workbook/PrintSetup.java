@@ -37,6 +37,7 @@ final class PrintSetup {
       repeatHead(page, places);
     } else {
       printNothing(page);
+      EvenRows.set(sheet);
     }
     protect(sheet);
   }

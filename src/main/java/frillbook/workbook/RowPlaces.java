@@ -12,9 +12,10 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
- * Underlines the rows of a table that are filled, and sets the formats of its columns of money and
- * of inches. Some programs take the first rule that holds for a cell, others the last stretch of
- * rules that has it: so no two stretches share a cell, and a rule for a format underlines too.
+ * Underlines the rows of a table that are filled, where they are read on paper, and sets the
+ * formats of its columns of money and of inches. Some programs take the first rule that holds for a
+ * cell, others the last stretch of rules that has it: so no two stretches share a cell, and a rule
+ * for a format underlines too.
  *
  * @param rowRule style of a row that is filled
  */
@@ -33,7 +34,9 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
     if (!inches.isEmpty()) {
       add(sheet, filled, inches, lengths.ofRows(filled, inches.get(0)));
     }
-    add(sheet, filled, columns(table, first, isMoney.or(isLength).negate()), Map.of());
+    if (page.printed()) {
+      add(sheet, filled, columns(table, first, isMoney.or(isLength).negate()), Map.of());
+    }
   }
 
   private void add(

@@ -135,9 +135,9 @@ public final class SheetPlaces {
    * The same by its place among the faults of all inputs: short and without the name of a sheet, as
    * the condition of a look must be.
    */
-  Optional<String> faultByPlace(InputTemplate input) {
+  Optional<Integer> faultPlace(InputTemplate input) {
     int place = List.copyOf(faults.keySet()).indexOf(input.name()) + 1;
-    return place == 0 ? Optional.empty() : Optional.of("INDEX(input_fault," + place + ")");
+    return place == 0 ? Optional.empty() : Optional.of(place);
   }
 
   private void place(SheetTemplate sheet) {
