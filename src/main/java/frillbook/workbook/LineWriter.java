@@ -154,7 +154,9 @@ final class LineWriter {
   }
 
   private void unit(int row, String name, String unit) {
-    page.unit(row, name, unit, page.styles().of(Look.UNIT));
+    if (page.printed() || !unit.equals("-")) {
+      page.unit(row, name, unit, page.styles().of(Look.UNIT));
+    }
   }
 
   private void otherUnit(int row) {
