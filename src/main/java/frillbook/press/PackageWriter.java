@@ -20,7 +20,7 @@ public final class PackageWriter implements AutoCloseable {
   private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(2025, 1, 1, 0, 0);
 
   /** Parts up to this size are deflated harder, which takes little time and saves two kilobytes. */
-  private static final int SMALL = 350_000;
+  private static final int SMALL = 130_000;
 
   private static final int HARDER = 2;
 

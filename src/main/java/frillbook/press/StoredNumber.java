@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * Numbers as a file stores them: with ten figures. Of the longest run they still leave less than
+ * Numbers as a file stores them: with twelve figures. Of the longest run they still leave less than
  * what counts as equal; all seventeen would only make the file larger.
  */
 final class StoredNumber {
-  private static final int FIGURES = 10;
+  private static final int FIGURES = 12;
 
   private static final MathContext ROUNDED = new MathContext(FIGURES);
 
@@ -26,7 +26,7 @@ final class StoredNumber {
   private StoredNumber() {}
 
   /**
-   * Writes {@code number}, half a unit of its tenth figure rounded away from zero.
+   * Writes {@code number}, half a unit of its twelfth figure rounded away from zero.
    *
    * @throws NumberFormatException when it is not finite
    */

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param plan whether the sheet is part of a printed plan, not only of the workbook
  * @param onePage whether it is printed on one page, however small
  * @param printed whether it is printed; the background is only looked at
- * @param listed whether its names are in the glossary
+ * @param listed whether its names are told: in the glossary, or beside lines of the background
  * @param client whether the sheet is the page a client is given
  */
 public record SheetTemplate(

@@ -127,7 +127,7 @@ final class LineWriter {
           page.styles().of(Look.VALUE, format));
     } else if (page.printed()) {
       otherUnit(row);
-    } else {
+    } else if (page.template().listed()) {
       page.text(row, SheetPlaces.OTHER_UNIT, line.name(), page.styles().of(Look.ASIDE));
     }
   }
