@@ -127,6 +127,7 @@ final class WageTest {
     assertEquals(Set.of("grain_price"), reached("Cutting"));
   }
 
+  /** Whether a choice is in doubt is a question of its price, too. */
   @Test
   void ofTheOtherChoicesAndGrainsItReachesWhatTheyCost() {
     Set<String> workings = reached("Workings");
@@ -152,7 +153,11 @@ final class WageTest {
                 "choice_materials",
                 "choice_labour",
                 "choice_cost",
-                "choice_net_each")),
+                "choice_net_each",
+                "price_factor",
+                "taxed_together",
+                "two_doubt",
+                "three_doubt")),
         workings);
     assertEquals(
         new TreeSet<>(Set.of("choice_price_each", "choice_price_total")), reached("Choices"));

@@ -121,15 +121,15 @@ class ClientCommandTest {
 
   @Test
   void whatWantsASecondLookIsToldBesideThePage() {
-    // 1 in high over rings 1 in apart: under one and a half times.
+    // Twice full, the free edge of ring 2 could lie 1 1/2 in out, but the frill is 3/4 in high.
     Typed plan = small();
-    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--input=frill_height=1");
+    Ran.runSmall("make", "--force", "-o", plan.plan().toString(), "--input=frill_height=0.75");
     assertEquals(
         new Ran(
             0,
             "page for the client  " + plan.page() + "\n",
-            "The frill is less than one and a half times as high as the rings are apart, so the"
-                + " base will show between them.\n"),
+            "The frill of ring 2 reaches out 3/4 in, less than to the next ring, so the base will show"
+                + " between them. Make it higher or fuller.\n"),
         plan.client());
   }
 

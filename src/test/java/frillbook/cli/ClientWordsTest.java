@@ -81,25 +81,26 @@ class ClientWordsTest {
     }
   }
 
-  /** The price of {@link Ran#SMALL} is 55.50; a fifth of it is 11.10. */
+  /** The price of {@link Ran#SMALL} is 77.50; a fifth of it is 15.50. */
   @Test
   void aTradeClientReadsPricesBeforeTaxAndTheTax() throws IOException {
     Typed plan = made("--input=trade_client=yes", "--input=tax_rate=20%", "--input=tax_words=VAT");
     try (XSSFWorkbook page = plan.pageWritten()) {
-      assertEquals(55.5, PageCells.firstUnder(page, "Price each").getNumericCellValue());
+      assertEquals(77.5, PageCells.firstUnder(page, "Price each").getNumericCellValue());
       String said = PageCells.mentioning(page, "VAT").getStringCellValue();
       String words =
-          "Prices are before VAT of 20%; for choice 1 that is 55.50 + 11.10 = 66.60 USD.";
+          "Prices are before VAT of 20%; for choice 1 that is 77.50 + 15.50 = 93.00 USD.";
       assertTrue(said.startsWith(words), said);
     }
   }
 
+  /** 77.50 + 15.50. */
   @Test
   void anyOtherClientReadsThemWithTheTax() throws IOException {
     Typed plan =
         made("--input=tax_rate=20%", "--input=tax_words=GST", "--input=tax_rounding=order");
     try (XSSFWorkbook page = plan.pageWritten()) {
-      assertEquals(66.6, PageCells.firstUnder(page, "Price each").getNumericCellValue());
+      assertEquals(93, PageCells.firstUnder(page, "Price each").getNumericCellValue());
       String said = PageCells.mentioning(page, "GST").getStringCellValue();
       assertTrue(said.startsWith("Prices include GST of 20%, rounded once on the order."), said);
     }

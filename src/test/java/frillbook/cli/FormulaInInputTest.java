@@ -26,6 +26,8 @@ class FormulaInInputTest {
   /** A function that no program has. */
   private static final String UNKNOWN = "NOSUCHFUNCTION(3)";
 
+  private static final String QUANTITY = "Brief!B11";
+
   private static final String REMEDY =
       " Open and save the plan in a spreadsheet program, or type the value in place of the formula.";
 
@@ -92,35 +94,35 @@ class FormulaInInputTest {
   void aSavedValueThatIsNoLongerRightIsRefused() throws IOException {
     isRefused(
         saved("3+4", cell -> cell.setCellValue(5)),
-        "Brief!B7: its formula comes to \"7\", but \"5\" was saved." + REMEDY);
+        QUANTITY + ": its formula comes to \"7\", but \"5\" was saved." + REMEDY);
   }
 
   @Test
   void aSavedErrorIsRefused() throws IOException {
     isRefused(
         saved("3+4", cell -> cell.setCellErrorValue(FormulaError.NAME)),
-        "Brief!B7: its formula comes to \"7\", but \"#NAME?\" was saved." + REMEDY);
+        QUANTITY + ": its formula comes to \"7\", but \"#NAME?\" was saved." + REMEDY);
   }
 
   @Test
   void anErrorIsRefused() throws IOException {
     isRefused(
         small().withFormula("quantity", "3/0"),
-        "Brief!B7: found \"#DIV/0!\". “Cushions” must be a whole number from 1 to 50.");
+        QUANTITY + ": found \"#DIV/0!\". “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
   void aFormulaThatNeedsItsOwnCellIsRefused() throws IOException {
     isRefused(
         small().withFormula("quantity", "quantity+1"),
-        "Brief!B7: found \"~CIRCULAR~REF~\". “Cushions” must be a whole number from 1 to 50.");
+        QUANTITY + ": found \"~CIRCULAR~REF~\". “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
   void whatCannotBeCalculatedAndHasNoValueIsRefused() throws IOException {
     isRefused(
         small().withFormula("quantity", UNKNOWN),
-        "Brief!B7: its formula cannot be calculated here, and no value was saved." + REMEDY);
+        QUANTITY + ": its formula cannot be calculated here, and no value was saved." + REMEDY);
   }
 
   @Test
@@ -132,21 +134,21 @@ class FormulaInInputTest {
   void anEmptyValueIsNone() throws IOException {
     isRefused(
         saved(UNKNOWN, cell -> cell.getCTCell().setV("")),
-        "Brief!B7: its formula cannot be calculated here, and no value was saved." + REMEDY);
+        QUANTITY + ": its formula cannot be calculated here, and no value was saved." + REMEDY);
   }
 
   @Test
   void aNumberWithNothingInItIsNothing() throws IOException {
     isRefused(
         small().withSavedValue("quantity", cell -> cell.getCTCell().setV("")),
-        "Brief!B7: found nothing. “Cushions” must be a whole number from 1 to 50.");
+        QUANTITY + ": found nothing. “Cushions” must be a whole number from 1 to 50.");
   }
 
   @Test
   void aCellThatIsNoLongerThereIsNothing() throws IOException {
     isRefused(
         small().withSavedValue("quantity", cell -> cell.getRow().removeCell(cell)),
-        "Brief!B7: found nothing. “Cushions” must be a whole number from 1 to 50.");
+        QUANTITY + ": found nothing. “Cushions” must be a whole number from 1 to 50.");
   }
 
   private Typed saved(String formula, Consumer<XSSFCell> value) throws IOException {

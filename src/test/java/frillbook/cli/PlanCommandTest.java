@@ -32,6 +32,7 @@ class PlanCommandTest {
         """
         Spiral-frill cushion
         All checks              READY
+        Turns                     2.00  turns
         Rings                        2  rings
         Stitched length         12 5/8  in     (31.9 cm)
         Strip before gathering  26 1/8  in     (66.4 cm)
@@ -48,9 +49,10 @@ class PlanCommandTest {
   }
 
   /**
-   * Circles of radius 1/2 and 1 1/2; marks at 1/2 (half the end allowance) + 2 × length. To the
-   * eighth, what is under 4 in to the sixteenth: 2π·½ = 3.142, 2π·1½ = 9.425, together 12.566; ½ +
-   * 2π = 6.783, ½ + 8π = 25.633. Further columns may stand behind these.
+   * Circles of radius 1/2 and 1 1/2, on a base that sewing draws in by 4 % at 0.521 and 1.5625; on
+   * the strip marks at 1/2 (half the end allowance) + 2 × length. To the eighth, what is under 4 in
+   * to the sixteenth: 2π·½ = 3.142, 2π·1½ = 9.425, together 12.566; ½ + 2π = 6.783, ½ + 8π =
+   * 25.633. Further columns may stand behind these.
    */
   @Test
   void theRingsStandInATable() {
@@ -61,8 +63,8 @@ class PlanCommandTest {
     assertEquals(
         List.of(
             head,
-            "   1         1/2          3 1/8                3 1/8           6 3/4               3.14",
-            "   2       1 1/2          9 3/8               12 5/8          25 5/8               9.42"),
+            "   1         1/2                 1/2          3 1/8                3 1/8           6 3/4",
+            "   2       1 1/2              1 9/16          9 3/8               12 5/8          25 5/8"),
         table.stream().map(line -> line.substring(0, head.length())).toList());
   }
 

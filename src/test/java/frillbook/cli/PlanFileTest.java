@@ -79,10 +79,10 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "Brief!B6: found \"400\". “Finished diameter” must be a number from 4 to 60 in.",
-            "Brief!B7: found \"2.5\". “Cushions” must be a whole number from 1 to 50.",
-            "Brief!B9: found nothing. “Fullness” must be a number from 1 to 6 times.",
-            "Brief!B12: found \"zigzag\". “Grain of the strips” must be one of: crosswise, lengthwise, bias."),
+            "Brief!B10: found \"400\". “Finished diameter” must be a number from 4 to 60 in.",
+            "Brief!B11: found \"2.5\". “Cushions” must be a whole number from 1 to 50.",
+            "Brief!B13: found nothing. “Fullness” must be a number from 1 to 6 times.",
+            "Brief!B16: found \"zigzag\". “Grain of the strips” must be one of: crosswise, lengthwise, bias."),
         plan.client());
     assertTrue(Files.notExists(plan.page()));
   }
@@ -141,7 +141,7 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "Price!B12: found \"99\" over its formula. Put the formula back and type your price"
+            "Price!B13: found \"99\" over its formula. Put the formula back and type your price"
                 + " into own_price."),
         plan.client());
   }
@@ -223,12 +223,15 @@ class PlanFileTest {
     }
   }
 
-  /** Plans were once made for one currency, which stood there as a formula. */
+  /**
+   * Plans were once made for one currency, which stood there as a formula. The deposit is half of
+   * 80 yen, as {@link ClientWordsTest#moneyHasThePlacesOfItsCurrency} works it out.
+   */
   @Test
   void aCurrencyThatStandsThereAsAFormulaIsRead() throws IOException {
     Typed plan = small().withFormula("currency_code", "\"JPY\"");
     plan.pageWritten().close();
-    assertTrue(String.join("\n", PackageText.said(plan.page())).contains("29 JPY."));
+    assertTrue(String.join("\n", PackageText.said(plan.page())).contains("40 JPY."));
   }
 
   @Test

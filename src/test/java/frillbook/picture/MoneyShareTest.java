@@ -18,22 +18,22 @@ class MoneyShareTest {
     assertEquals(amount, part.moneyAmount(), 1e-9, name.code());
   }
 
-  /** 69.79 + 167.73 + 35.63 + 82.35 + 71.10 = 426.60. */
+  /** 69.79 + 208.94 + 41.81 + 96.46 + 83.40 = 500.40. */
   @Test
   void thePriceIsSpentOnFiveThings() {
     List<MoneyShare> parts = parts(WorkedOrders.pricedBias());
     assertEquals(5, parts.size());
     assertPart(MoneyPart.MATERIALS, 69.79, parts.get(0));
-    assertPart(MoneyPart.WAGES, 167.73, parts.get(1));
-    assertPart(MoneyPart.OVERHEAD, 35.63, parts.get(2));
-    assertPart(MoneyPart.PROFIT, 82.35, parts.get(3));
-    assertPart(MoneyPart.TAX, 71.10, parts.get(4));
+    assertPart(MoneyPart.WAGES, 208.94, parts.get(1));
+    assertPart(MoneyPart.OVERHEAD, 41.81, parts.get(2));
+    assertPart(MoneyPart.PROFIT, 96.46, parts.get(3));
+    assertPart(MoneyPart.TAX, 83.40, parts.get(4));
   }
 
-  /** Without markup or tidying 273.15 ÷ 3 = 91.05 leave nothing. */
+  /** 320.54 ÷ 3 = 106.8467 is asked as 106.85; three of those are 320.55. */
   @Test
-  void withoutMarkupThereIsNoProfit() {
+  void withoutMarkupOrTidyStepThereIsTheCentOfRoundingUp() {
     Briefs atCost = WorkedOrders.pricedBias().with("profit_rate", 0).with("tidy_step", 0);
-    assertPart(MoneyPart.PROFIT, 0, parts(atCost).get(3));
+    assertPart(MoneyPart.PROFIT, .01, parts(atCost).get(3));
   }
 }

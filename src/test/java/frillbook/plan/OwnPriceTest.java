@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * {@link WorkedOrders#pricedBias}, three cushions that cost 273.15, at 125 each before tax and not
- * at the 118.50 that are worked out for them in {@link PricedBiasOrderTest}.
+ * {@link WorkedOrders#pricedBias}, three cushions that cost 320.54, at 125 each before tax and not
+ * at the 139 that are worked out for them in {@link PricedBiasOrderTest}.
  */
 class OwnPriceTest {
   private static final Briefs ORDER = WorkedOrders.pricedBias().with("own_price", 125);
@@ -25,7 +25,7 @@ class OwnPriceTest {
     return costing(briefs).bill().asking().orElseThrow().price();
   }
 
-  /** A fifth of 125 is 25; three times 150 is 450, a quarter of it 112.50. */
+  /** A fifth of 125 is 25; three times 150 is 450, a quarter of it 112.50; 375 − 320.54 = 54.46. */
   @Test
   void allThatIsAskedFollowsFromIt() {
     Price price = price(ORDER);
@@ -33,13 +33,13 @@ class OwnPriceTest {
     assertEquals(150, price.priceEach());
     assertEquals(450, price.priceTotal());
     assertEquals(112.50, price.deposit());
-    assertEquals(101.85, price.profitTotal(), 1e-9);
+    assertEquals(54.46, price.profitTotal(), 1e-9);
   }
 
-  /** Cost and profit still ask for 355.095. */
+  /** Cost and profit still ask for 320.54 × 1.3 = 416.702. */
   @Test
   void whatProfitWouldAskIsStillSaid() {
-    assertEquals(355.095, price(ORDER).wantedNet(), 1e-9);
+    assertEquals(416.702, price(ORDER).wantedNet(), 1e-9);
   }
 
   @Test
@@ -55,15 +55,15 @@ class OwnPriceTest {
   }
 
   /**
-   * The fuller one costs 326.50 as {@link PricedBiasChoicesTest} works it out: × 375 ÷ 273.15 ÷ 3 =
-   * 149.4142, tidied 149.50, with a fifth 179.40.
+   * The fuller one costs 373.35 as {@link PricedBiasChoicesTest} works it out: × 375 ÷ 320.54 ÷ 3 =
+   * 145.5942, tidied 146, with a fifth 175.20.
    */
   @Test
   void theOtherChoicesFollowInProportion() {
     ChoiceRow fuller = costing(ORDER).choices().get(1);
     ChoiceRow.Asked asked = fuller.figures().flatMap(ChoiceRow.Figures::asked).orElseThrow();
-    assertEquals(149.50, asked.choiceNetEach(), 1e-9);
-    assertEquals(179.40, asked.choicePriceEach(), 1e-9);
+    assertEquals(146, asked.choiceNetEach(), 1e-9);
+    assertEquals(175.20, asked.choicePriceEach(), 1e-9);
   }
 
   @Test
@@ -86,16 +86,16 @@ class OwnPriceTest {
     return Plan.of(briefs.brief()).priceIsPlausible();
   }
 
-  /** Each costs 91.05. Twenty times that is 1821. */
+  /** Each costs 320.54 ÷ 3, so 106.85. Twenty times that is 2137. */
   @ParameterizedTest
-  @CsvSource({"91.04, false", "91.05, true", "1821, true", "1821.01, false"})
+  @CsvSource({"106.84, false", "106.85, true", "2137, true", "2137.01, false"})
   void aPriceUnderCostOrFarAboveItIsDoubted(double own, boolean plausible) {
     assertEquals(plausible, isPlausible(ORDER.with("own_price", own)));
   }
 
-  /** Wages of 167.73 are 2.4034 times the materials of 69.79. */
+  /** Wages of 208.94 are 2.9938 times the materials of 69.79. */
   @ParameterizedTest
-  @CsvSource({"2.4, false", "2.41, true"})
+  @CsvSource({"2.99, false", "3, true"})
   void wagesFarFromMaterialsAreDoubted(double farOff, boolean plausible) {
     assertEquals(plausible, isPlausible(WorkedOrders.pricedBias().with("far_off", farOff)));
   }
