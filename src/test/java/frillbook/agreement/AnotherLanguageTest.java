@@ -245,7 +245,6 @@ final class AnotherLanguageTest {
             "sharedStrings.xml t",
             "sheet1.xml v",
             "sheet1.xml f",
-            "sheet1.xml dataValidation prompt",
             "sheet1.xml dataValidation errorTitle",
             "sheet1.xml formula1",
             "sheet1.xml oddFooter",
