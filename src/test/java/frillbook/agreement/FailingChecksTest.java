@@ -35,7 +35,7 @@ final class FailingChecksTest {
     TrialBrief bare = inch().with("matching_discs", 0.0);
     TrialBrief plain = bare.with("interfaced", "none").with("base_fabric_width", 72.0);
     TrialBrief huge =
-        plain.with("diameter", 60.0).with("ring_spacing", 0.25).with("stitch_inset", 0.0);
+        plain.with("diameter", 60.0).with("ring_spacing", 0.5).with("stitch_inset", 0.25);
     Map<String, TrialBrief> failing = new LinkedHashMap<>();
     failing.put("rows_fit", inch().with("centre_gap", 8.0));
     failing.put("disc_fits_fabric", inch().with("fabric_width", 19.0).with("cheaper_share", 1.0));

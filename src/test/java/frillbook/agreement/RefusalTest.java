@@ -50,7 +50,7 @@ final class RefusalTest {
 
   /**
    * Not used by the presets: nothing is hemmed, gathered by hand, zipped, overlapped, ringed or
-   * bought besides.
+   * bought besides, and the fibre inside is of medium firmness, no pad and no foam.
    */
   private static final Set<String> UNUSED =
       Set.of(
@@ -60,6 +60,13 @@ final class RefusalTest {
           "finish_edge_rate",
           "finish_edge_setup",
           "edge_thread_ratio",
+          "fill_soft",
+          "fill_firm",
+          "pad_extra",
+          "pad_step",
+          "price_pad",
+          "foam_thickness",
+          "foam_density",
           "gather_hand_rate",
           "fit_zip_rate",
           "zip_seam",

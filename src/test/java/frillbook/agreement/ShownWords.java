@@ -36,6 +36,9 @@ final class ShownWords {
 
   private static final Pattern QUOTED = Pattern.compile("\"((?:[^\"]|\"\")*)\"");
 
+  /** What a formula looks for in words that a person typed; it shows it nowhere. */
+  private static final Pattern LOOKED_FOR = Pattern.compile("FIND\\(\"[^\"]*\"");
+
   /** Sheet, page and number of pages in a footer. */
   private static final Pattern FOOTER_CODES = Pattern.compile("&[A-Z]");
 
@@ -99,7 +102,7 @@ final class ShownWords {
 
   private void text(String element, String text) {
     if (FORMULAS.contains(element)) {
-      quoted(element, text);
+      quoted(element, LOOKED_FOR.matcher(text).replaceAll(""));
     } else if (TEXTS.contains(element) && !(isShared && element.equals("v"))) {
       add(element, isNumber(text) ? "" : FOOTER_CODES.matcher(text).replaceAll(""));
     }
