@@ -41,13 +41,14 @@ final class PaperTest {
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
   }
 
-  /** Wide fabrics, so that what is changed is what is tried. */
+  /** Wide fabrics, and raw edges that lie clear of the next ring: what is changed is tried. */
   private static TrialBrief brief(
       LengthUnit unit, double diameter, double spacing, double quantity) {
     double inch = unit == LengthUnit.INCH ? 1 : 2.54;
     return TrialBrief.preset(Trials.TEMPLATE, unit)
         .with("diameter", Math.round(diameter * inch * 10) / 10.0)
         .with("ring_spacing", spacing * inch)
+        .with("stitch_inset", Math.min(.25, spacing / 2) * inch)
         .with("quantity", quantity)
         .with("fabric_width", 72 * inch)
         .with("base_fabric_width", 72 * inch)

@@ -104,6 +104,13 @@ record Laid(Brief brief, Plan plan, CutLayout layout, List<Polygon> polygons, St
     return plan.cutting().orElseThrow().cut().orElseThrow().total();
   }
 
+  /** Discs laid on the base fabric that are no backs: what is no rectangle there is a disc. */
+  int bases() {
+    BaseLayout base = BaseLayout.of(brief);
+    int backs = brief.cushion().quantity() * brief.base().backStyle().pieces();
+    return base.discs().size() - (backs - base.backs().size());
+  }
+
   /** Matching discs in a line along the long edge; on the bias. */
   int lineDiscs() {
     return isBias() ? plan.cutting().orElseThrow().layouts().bias().orElseThrow().lineDiscs() : 0;

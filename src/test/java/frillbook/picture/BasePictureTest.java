@@ -273,7 +273,8 @@ class BasePictureTest {
   @Test
   void theTitleNamesPiecesAndSize() {
     assertEquals(
-        "1 base and 1 back piece: bought 22.5 × 44 in, usable 22.5 × 43 in", title(Briefs.inch()));
+        "1 base and 1 back piece: bought 22 1/2 × 44 in, usable 22 1/2 × 43 in",
+        title(Briefs.inch()));
   }
 
   /**

@@ -151,10 +151,11 @@ class FlowerTest {
   /** By hand: rows from 0.5 to 8.5 in, 1/4 in apart, are 32 turns. */
   @Test
   void manyRowsAreThinnedAndTheTitleSaysSo() {
-    Drawn drawn = Drawn.of(Briefs.inch().with("ring_spacing", .25)).orElseThrow();
+    Drawn drawn =
+        Drawn.of(Briefs.inch().with("ring_spacing", .25).with("stitch_inset", .125)).orElseThrow();
     assertTrue(drawn.flower().shape().flowerThinned());
     assertEquals(
-        "32 rings at 2.5 × fullness: ripples about 1.11 times as deep as long; 5 rings drawn",
+        "32 turns at 2.5 × fullness: ripples about 1.11 times as deep as long; 5 are drawn",
         drawn.title("flower"));
   }
 

@@ -29,11 +29,18 @@ class RingsOnPaperTest {
     return Filled.of(
         Ring.class,
         Map.of(
-            "ringNo", n,
-            "markedRadius", n + .5,
-            "ringLength", 1.0 * n,
-            "runningStitched", 2.0 * n,
-            "runningFlat", 3.0 * n));
+            "ringNo",
+            n,
+            "ringRadius",
+            n + .5,
+            "markedRadius",
+            n + .75,
+            "ringLength",
+            1.0 * n,
+            "runningStitched",
+            2.0 * n,
+            "runningFlat",
+            3.0 * n));
   }
 
   private static List<Integer> numbers(int count) {
@@ -45,7 +52,7 @@ class RingsOnPaperTest {
   void aRingOnPaperHasTheFiguresOfTheRing() {
     RingOnPaper second = of(3).ringsOnPaper().get(1);
     assertEquals(2, second.paperRing());
-    assertEquals(2.5, second.paperMarked());
+    assertEquals(2.75, second.paperMarked());
     assertEquals(2, second.paperLength());
     assertEquals(4, second.paperStitched());
     assertEquals(6, second.paperMark());
