@@ -107,7 +107,7 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
 
   private String beside(Form.Headline line, double value) {
     LengthUnit other = unit.other();
-    boolean isLong = line.format() == ValueFormat.LONG && value >= unit.unitsPerLong();
+    boolean isLong = line.format() == ValueFormat.LONG && unit.isLong(value);
     return Customary.of(line.unit())
         .map(in -> Shown.fixed(in.of(value), 1) + " " + in.symbol())
         .orElseGet(

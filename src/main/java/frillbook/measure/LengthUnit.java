@@ -45,6 +45,11 @@ public enum LengthUnit {
     return unitsPerLong;
   }
 
+  /** Whether {@code length} comes to one of those at least. */
+  public boolean isLong(double length) {
+    return Rounding.settle(length / unitsPerLong) >= 1;
+  }
+
   /** Grams in what carriers weigh by: a pound, exactly (NIST SP 811), or a kilogram. */
   public double parcelGrams() {
     return parcelGrams;

@@ -26,6 +26,9 @@ public sealed interface CellSource {
   /** That of a line, a length, in the other unit. */
   record OtherUnit(String line) implements CellSource {}
 
+  /** A length in its long unit, or in the other unit where it is shorter than that. */
+  record LongUnit(Wording.Measure measure) implements CellSource {}
+
   /** That of a line or an input, in the unit shown beside inches. */
   record Converted(String of, Customary unit) implements CellSource {}
 

@@ -40,6 +40,8 @@ public final class CellValues {
       return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {
       return words.value(other.line()).map(this::inOtherUnit);
+    } else if (source instanceof CellSource.LongUnit length) {
+      return words.value(length.measure().name()).map(value -> inLongUnit(length.measure(), value));
     } else if (source instanceof CellSource.Converted converted) {
       return words.value(converted.of()).map(value -> in(converted.unit(), value));
     } else if (source instanceof CellSource.Fault fault) {
@@ -71,6 +73,12 @@ public final class CellValues {
 
   private Object inOtherUnit(Object value) {
     return value instanceof Double length ? (Object) unit.to(unit.other(), length) : value;
+  }
+
+  private Object inLongUnit(Wording.Measure measure, Object value) {
+    return value instanceof Double length && unit.isLong(length)
+        ? words.say(measure.sentence())
+        : inOtherUnit(value);
   }
 
   private static Object in(Customary unit, Object value) {

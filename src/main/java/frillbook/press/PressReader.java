@@ -215,6 +215,7 @@ final class PressReader {
       case PressTag.FAILING -> new CellSource.Failing(in.getInt(), checks(form), in.getInt());
       case PressTag.CONVERTED -> new CellSource.Converted(text(), Customary.valueOf(text()));
       case PressTag.PARTS -> new CellSource.Parts(measure());
+      case PressTag.LONG_UNIT -> new CellSource.LongUnit(measure());
       default -> throw unknown(tag);
     };
   }

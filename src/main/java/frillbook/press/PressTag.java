@@ -20,6 +20,7 @@ final class PressTag {
   static final int FAILING = 20;
   static final int PARTS = 21;
   static final int CONVERTED = 22;
+  static final int LONG_UNIT = 23;
 
   private PressTag() {}
 }

@@ -234,6 +234,9 @@ final class PressWriter {
       out.writeByte(PressTag.CONVERTED);
       text(converted.of());
       text(converted.unit().name());
+    } else if (cell instanceof CellSource.LongUnit length) {
+      out.writeByte(PressTag.LONG_UNIT);
+      measure(length.measure());
     } else if (cell instanceof CellSource.Parts parts) {
       out.writeByte(PressTag.PARTS);
       measure(parts.measure());

@@ -163,7 +163,7 @@ public record CalculatedCell(
   /** What stands beside a line's value. */
   private static CellSource beside(LineTemplate line) {
     return line.longSaid()
-        .<CellSource>map(measure -> new CellSource.Said(measure.sentence()))
+        .<CellSource>map(measure -> new CellSource.LongUnit(measure))
         .or(() -> line.customary().map(unit -> new CellSource.Converted(line.name(), unit)))
         .orElseGet(() -> new CellSource.OtherUnit(line.name()));
   }

@@ -88,12 +88,24 @@ public final class FormulaTranslation {
 
   /** A line's value in the other length unit, a long one in its long unit. */
   String inOtherUnit(LineTemplate line) {
-    if (line.longSaid().isPresent()) {
-      return line.longSaid().get().cell() + "&\"\"";
-    }
     String step = setting.unit() == LengthUnit.INCH ? "*" : "/";
     String name = line.name();
-    return "IF(" + name + "=\"\",\"\"," + name + step + CM_PER_INCH + ")";
+    String other = name + step + CM_PER_INCH;
+    String beside =
+        line.longSaid()
+            .map(
+                said ->
+                    "IF(ROUND("
+                        + name
+                        + "/"
+                        + number(setting.unit().unitsPerLong())
+                        + ",6)<1,"
+                        + other
+                        + ","
+                        + said.cell()
+                        + ")")
+            .orElse(other);
+    return "IF(" + name + "=\"\",\"\"," + beside + ")";
   }
 
   /** 0 where all is well or cannot be judged yet, else the code of the check's level. */
