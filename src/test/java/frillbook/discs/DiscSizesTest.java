@@ -14,10 +14,11 @@ class DiscSizesTest {
     return DiscSizes.of(briefs.brief());
   }
 
-  /** By hand: 13 ÷ 0.96 = 13.542, the next eighth is 13 5/8. */
+  /** By hand: 13 ÷ 0.96 = 13.542, the next eighth is 13 5/8; sewn, 12 + 2 × 1/2 are left. */
   @Test
   void theBaseIsCutWiderByWhatTheRowsDrawIn() {
     assertEquals(13.625, sizes(TWELVE).baseCutDiameter());
+    assertEquals(13, sizes(TWELVE).trimmedDiameter());
     assertEquals(13, sizes(TWELVE.with("draw_in", 0)).baseCutDiameter());
   }
 

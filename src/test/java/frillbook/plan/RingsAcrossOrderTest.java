@@ -30,6 +30,7 @@ class RingsAcrossOrderTest {
   void twelveStripsAcrossAreCut() {
     CutTotals total = work.total();
     assertEquals(44, total.stripLength());
+    assertEquals(44, total.firstStripLength());
     assertEquals(12, total.fullCount());
     assertEquals(12, total.stripCount());
     assertEquals(11, total.joinCount());

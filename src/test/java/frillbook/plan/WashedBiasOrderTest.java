@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.WorkedOrders;
 import frillbook.materials.Weight;
+import frillbook.naming.NamedValues;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,12 +46,20 @@ class WashedBiasOrderTest {
   void theTotalsCountThem() {
     CutTotals total = work.total();
     assertEquals(203.646753, total.stripLength(), 5e-7);
+    assertEquals(203.646753, total.firstStripLength(), 5e-7);
     assertEquals(4, total.fullCount());
     assertEquals(20, total.oddCount());
     assertEquals(24, total.stripCount());
     assertEquals(22, total.runCount());
     assertEquals(21, total.joinCount());
     assertEquals(115, total.shortestCut(), 5e-7);
+  }
+
+  /** All six matching discs lie in two bands of three. */
+  @Test
+  void theBandsHoldAllMatchingDiscs() {
+    NamedValues plan = NamedValues.of(Plan.of(WorkedOrders.washedBias().brief()));
+    assertEquals(6.0, plan.lines().get("band_discs"));
   }
 
   /** What 22 strips add, 838.345800 + 3041.400189, and the loss of a seam more than there are. */
