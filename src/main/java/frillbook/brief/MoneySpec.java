@@ -30,7 +30,7 @@ public record MoneySpec(
     double profitRate,
     double taxRate,
     TaxRounding taxRounding,
-    TradeClient tradeClient,
+    YesNo tradeClient,
     Optional<Own> own,
     double farOff,
     double tidyStep,
@@ -42,12 +42,6 @@ public record MoneySpec(
   public enum TaxRounding implements Coded {
     EACH,
     ORDER
-  }
-
-  /** Whether the client reckons before tax, as a shop does. */
-  public enum TradeClient implements Coded {
-    NO,
-    YES
   }
 
   /**

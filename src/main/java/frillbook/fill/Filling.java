@@ -29,7 +29,7 @@ public record Filling(
     FilledShape shape = FilledShape.of(brief);
     double litres = litres(brief, brief.cushion().diameter());
     double pad = padSize(brief, shape);
-    double each = spec.density() * filled(brief, pad);
+    double each = spec.density() * filled(brief, litres, pad);
     double weight = each * brief.cushion().quantity();
     return new Filling(shape, Parcel.of(brief, shape), litres, each, weight, pad);
   }
@@ -55,9 +55,9 @@ public record Filling(
   }
 
   /** Litres to be filled: the cover's, the pad's, or those of the foam. */
-  private static double filled(Brief brief, double pad) {
+  private static double filled(Brief brief, double cover, double pad) {
     return switch (brief.fill().filling()) {
-      case LOOSE_FIBRE -> litres(brief, brief.cushion().diameter());
+      case LOOSE_FIBRE -> cover;
       case READY_PAD -> litres(brief, pad);
       case FOAM_DISC -> brief.unit().litres(Outline.area(pad) * brief.fill().foamThickness());
     };

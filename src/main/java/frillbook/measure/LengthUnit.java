@@ -3,7 +3,7 @@ package frillbook.measure;
 /** The unit every length of one brief, one plan and one workbook is measured in. */
 public enum LengthUnit {
   /** International inch, 25.4 mm exactly (NIST SP 811). */
-  INCH("in", 2.54, "yd", 36, 453.59237),
+  INCH("in", 2.54, "yd", 36, 16 * Scales.GRAMS_PER_OUNCE),
   CM("cm", 1.0, "m", 100, 1000);
 
   private final String symbol;

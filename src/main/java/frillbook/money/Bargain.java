@@ -13,14 +13,6 @@ import frillbook.brief.MoneySpec;
 public record Bargain(double lowestNet, double lowestPrice, double offerHourly) {
 
   /**
-   * Whether {@code price} is neither under the cost nor a mistyped number of times above it, and
-   * wages and {@code materials} are no such number apart.
-   */
-  public boolean isPlausible(MoneySpec spec, double materials, Costs costs, Price price) {
-    return FarOff.isPlausible(spec, materials, costs, price, this);
-  }
-
-  /**
    * @param materials for all {@code quantity} cushions
    * @param hours for all of them
    */

@@ -4,10 +4,10 @@ import frillbook.brief.MoneySpec;
 import frillbook.measure.Rounding;
 
 /** Whether sums that belong together lie so far apart that one of them looks mistyped. */
-record FarOff(double most) {
+public record FarOff(double most) {
 
   /** A date typed for a wage is thousands of times the materials; a price may not be under cost. */
-  static boolean isPlausible(
+  public static boolean isPlausible(
       MoneySpec spec, double materials, Costs costs, Price price, Bargain bargain) {
     FarOff far = new FarOff(spec.farOff());
     return far.together(materials, costs.labourTotal())

@@ -4,6 +4,7 @@ import frillbook.brief.MoneySpec;
 import frillbook.materials.Materials;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
+import frillbook.money.FarOff;
 import frillbook.picture.LeaningPrices;
 import java.util.Optional;
 
@@ -22,7 +23,9 @@ public record Bill(
   /** True where nothing is asked. */
   boolean isPlausible(MoneySpec spec) {
     return asking
-        .map(asked -> bargain.isPlausible(spec, materials.materialsTotal(), costs, asked.price()))
+        .map(
+            asked ->
+                FarOff.isPlausible(spec, materials.materialsTotal(), costs, asked.price(), bargain))
         .orElse(true);
   }
 }

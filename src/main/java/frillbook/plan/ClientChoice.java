@@ -2,8 +2,8 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LookSpec;
-import frillbook.brief.MoneySpec;
 import frillbook.brief.WordsSpec;
+import frillbook.brief.YesNo;
 import frillbook.measure.Rounding;
 import frillbook.naming.Coded;
 import java.util.List;
@@ -73,7 +73,7 @@ public record ClientChoice(Optional<Offer> offer) {
   private static Offer offer(ChoiceRow row, ChoiceRow.Figures figures, String name, Brief brief) {
     LookSpec look = row.look().orElseThrow().spec();
     ChoiceRow.Asked asked = figures.asked().orElseThrow();
-    boolean beforeTax = brief.money().tradeClient() == MoneySpec.TradeClient.YES;
+    boolean beforeTax = brief.money().tradeClient() == YesNo.YES;
     double net = asked.choiceNetEach();
     return new Offer(
         name,

@@ -3,19 +3,9 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
-import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
-import frillbook.press.Paper;
-import frillbook.pressing.WorkbookPackage;
-import frillbook.reading.TemplateReader;
-import frillbook.workbook.WorkbookCompiler;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,19 +59,6 @@ final class LengthShownTest {
 
   @TempDir private Path folder;
 
-  private Path written() throws IOException {
-    Map<String, String> files =
-        Map.of("workbook.yaml", "title: T\nsheets: [tape.yaml]\n", "tape.yaml", SHEET);
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-      new WorkbookCompiler()
-          .compileInto(
-              workbook,
-              TemplateReader.read(file -> Optional.ofNullable(files.get(file))),
-              new WorkbookSetting(LengthUnit.INCH, Map.of(), Paper.A4));
-      return Files.write(folder.resolve("tape.xlsx"), WorkbookPackage.asItIs(workbook));
-    }
-  }
-
   private static void shows(PrintedPages page) {
     List<String> lines = page.pages().get(0);
     for (String line : SHOWN) {
@@ -95,7 +72,7 @@ final class LengthShownTest {
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
     Path pdf = folder.resolve("tape.pdf");
     Office office = new Office();
-    office.open(written()).print(pdf).close();
+    office.open(OneSheet.written(folder, LengthUnit.INCH, SHEET)).print(pdf).close();
     office.run();
     shows(PrintedPages.of(pdf, folder));
   }
@@ -104,6 +81,6 @@ final class LengthShownTest {
   void gnumericPrintsFractionsInLowestTerms() throws Exception {
     Gnumeric.PROGRAM.requireOrSkip();
     PrintedPages.PDF_TO_TEXT.requireOrSkip();
-    shows(PrintedPages.byGnumeric(written(), folder));
+    shows(PrintedPages.byGnumeric(OneSheet.written(folder, LengthUnit.INCH, SHEET), folder));
   }
 }
