@@ -21,7 +21,8 @@ import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTTwoCellAn
  * A chart's place on a sheet: it hangs from one cell and has its own size, so that columns of
  * another width, as another program or typeface may make them, do not stretch it.
  *
- * @param row of the cell at its upper left corner; the column is the first
+ * @param row of the cell at its upper left corner
+ * @param column of that cell
  * @param width in points
  * @param height in points
  * @param name in the program's list of objects
@@ -29,7 +30,7 @@ import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTTwoCellAn
  * @param alt what can be seen, for those who cannot
  */
 public record ChartPlace(
-    int row, double width, double height, String name, String label, String alt) {
+    int row, int column, double width, double height, String name, String label, String alt) {
   private static final String CHARTS = "http://schemas.openxmlformats.org/drawingml/2006/chart";
 
   private static final String RELATIONS =
@@ -47,7 +48,7 @@ public record ChartPlace(
   /** Hangs {@code space} up at this place. */
   public void hang(XSSFSheet sheet, CTChartSpace space) {
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
-    XSSFClientAnchor corner = drawing.createAnchor(0, 0, 0, 0, 0, row, 1, row + 1);
+    XSSFClientAnchor corner = drawing.createAnchor(0, 0, 0, 0, column, row, column + 1, row + 1);
     XSSFChart chart = drawing.createChart(corner);
     chart.getCTChartSpace().set(space);
     CTDrawing objects = drawing.getCTDrawing();
@@ -91,6 +92,7 @@ public record ChartPlace(
     ChartPlace place =
         new ChartPlace(
             hung.getFrom().getRow(),
+            hung.getFrom().getCol(),
             hung.getExt().getCx() / EMU_PER_POINT,
             hung.getExt().getCy() / EMU_PER_POINT,
             said.getName(),

@@ -1,5 +1,6 @@
 package frillbook.look;
 
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -34,7 +35,37 @@ public enum Look {
   HEADER(9.5, true, Look.INK),
   HEADER_UNIT(9, false, Look.SOFT),
   WORD_HEADER(9.5, true, Look.INK),
-  DATA(10, false, Look.TEXT);
+  DATA(10, false, Look.TEXT),
+  PLAIN(10, false, Look.TEXT),
+  /** Leads to another sheet. */
+  LINK(9, false, Look.LINK_INK),
+  /** To be ticked, or filled by hand. */
+  TICK(12, true, Look.INPUT_INK),
+  MEASURED(12, true, Look.INPUT_INK),
+  NUMBER(10, false, Look.SOFT),
+  STEP(10.5, false, Look.TEXT),
+  FIGURE(14, true, Look.INK),
+  STEP_UNIT(9, false, Look.SOFT),
+  COLUMN_HEAD(9, false, Look.SOFT),
+  WARNING_MARK(11, true, Look.WHITE),
+  WARNING(9.5, true, Look.ALARM),
+  /** The page that is given to a client. */
+  COVER(26, true, Look.INK),
+  SUBTITLE(13, false, Look.SOFT),
+  MAKER(11, true, Look.INK),
+  DATE(10, false, Look.SOFT),
+  CONTACT(9, false, Look.SOFT),
+  FACT_LABEL(8.5, false, Look.SOFT),
+  FACT(10.5, false, Look.TEXT),
+  CARD_NAME(12, true, Look.INK),
+  CARD_WORDS(9, false, Look.SOFT),
+  CARD_PRICE(22, true, Look.INK),
+  CARD_LINE(10, false, Look.TEXT),
+  CARD_END(10, false, Look.TEXT),
+  SMALL_HEAD(10.5, true, Look.INK),
+  SMALL(8.5, false, Look.TEXT),
+  SIGNATURE(10, false, Look.TEXT),
+  SIGN_LABEL(8.5, false, Look.SOFT);
 
   public static final String FACE = "Arial";
   public static final String INK = "17404A";
@@ -54,6 +85,8 @@ public enum Look {
   public static final String LOOK_AGAIN = "8A5A00";
   public static final String STOP = ALARM;
   public static final String WHITE = "FFFFFF";
+  static final String LINK_INK = "1F5A8A";
+  public static final String EDGE = "7C8B92";
 
   private final double size;
   private final boolean bold;
@@ -83,6 +116,8 @@ public enum Look {
   public boolean wraps() {
     return switch (this) {
       case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
+      case LINK, TICK, MEASURED, NUMBER, FIGURE, STEP_UNIT, COLUMN_HEAD, WARNING_MARK -> false;
+      case COVER, MAKER, DATE, CARD_NAME, CARD_PRICE, CARD_LINE, CARD_END, SIGNATURE -> false;
       default -> true;
     };
   }
@@ -91,6 +126,8 @@ public enum Look {
   public int indent() {
     return switch (this) {
       case INPUT, CAUTION, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE, WORD_HEADER -> 1;
+      case NUMBER, FIGURE, STEP_UNIT, WARNING -> 1;
+      case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> 1;
       default -> 0;
     };
   }
@@ -98,14 +135,17 @@ public enum Look {
   public HorizontalAlignment across() {
     return switch (this) {
       case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT, DATA -> HorizontalAlignment.RIGHT;
+      case NUMBER, FIGURE, DATE -> HorizontalAlignment.RIGHT;
+      case TICK, MEASURED, COLUMN_HEAD, WARNING_MARK -> HorizontalAlignment.CENTER;
       default -> HorizontalAlignment.LEFT;
     };
   }
 
   public VerticalAlignment upright() {
     return switch (this) {
-      case SECTION, HEADER, WORD_HEADER -> VerticalAlignment.BOTTOM;
-      case TITLE, LEAD -> VerticalAlignment.TOP;
+      case SECTION, HEADER, WORD_HEADER, COLUMN_HEAD, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
+          VerticalAlignment.BOTTOM;
+      case TITLE, LEAD, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL -> VerticalAlignment.TOP;
       default -> VerticalAlignment.CENTER;
     };
   }
@@ -116,11 +156,49 @@ public enum Look {
       case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
       case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE ->
           BorderStyle.THIN;
+      case NUMBER, STEP, FIGURE, STEP_UNIT, WARNING, CONTACT, SIGNATURE, CARD_END ->
+          BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };
   }
 
+  /** The rule over the cell. */
+  public BorderStyle topRule() {
+    return switch (this) {
+      case CARD_NAME -> BorderStyle.THICK;
+      case FACT_LABEL, SMALL_HEAD -> BorderStyle.THIN;
+      default -> BorderStyle.NONE;
+    };
+  }
+
+  /** The rules left and right of the cell. */
+  public BorderStyle sideRule() {
+    return switch (this) {
+      case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> BorderStyle.THIN;
+      default -> BorderStyle.NONE;
+    };
+  }
+
+  /** What the cell stands on; nothing for paper. */
+  public Optional<String> ground() {
+    return switch (this) {
+      case INPUT, TICK, MEASURED -> Optional.of(CREAM);
+      case CAUTION -> Optional.of(ALARM_TINT);
+      case WARNING_MARK -> Optional.of(ALARM);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Whether a person writes into it. */
+  public boolean isFilled() {
+    return this == INPUT || this == TICK || this == MEASURED || this == SIGNATURE;
+  }
+
   public String ruleColour() {
-    return rule() == BorderStyle.MEDIUM ? RULE : HAIRLINE;
+    return switch (this) {
+      case CONTACT, SIGNATURE, CARD_END -> EDGE;
+      case WARNING -> ALARM;
+      default -> rule() == BorderStyle.MEDIUM ? RULE : HAIRLINE;
+    };
   }
 }

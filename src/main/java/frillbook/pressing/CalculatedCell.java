@@ -5,6 +5,7 @@ import frillbook.formula.FormulaToken;
 import frillbook.measure.LengthUnit;
 import frillbook.press.CellSource;
 import frillbook.source.Position;
+import frillbook.template.CellRow;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
@@ -97,7 +98,7 @@ public record CalculatedCell(
     SheetPlaces places = new SheetPlaces(template, unit);
     for (SheetTemplate sheet : template.sheets()) {
       for (SheetPlaces.Placed placed : places.entries(sheet)) {
-        add(cells, sheet.name(), placed.row(), placed.entry(), template, places);
+        add(cells, sheet.name(), placed, template, places);
       }
     }
     return List.copyOf(cells);
@@ -106,10 +107,11 @@ public record CalculatedCell(
   private static void add(
       List<CalculatedCell> cells,
       String sheet,
-      int row,
-      RowTemplate entry,
+      SheetPlaces.Placed placed,
       WorkbookTemplate template,
       SheetPlaces places) {
+    int row = placed.row();
+    RowTemplate entry = placed.entry();
     Place place = new Place(cells, sheet, entry.position());
     if (entry instanceof LineTemplate line) {
       place.addUnit(row, line.name(), line.unit());
@@ -130,7 +132,7 @@ public record CalculatedCell(
             row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt(), ""), Set.of());
       }
     } else if (entry instanceof TableTemplate table) {
-      addTable(cells, sheet, SheetPlaces.dataRow(table, row), table);
+      addTable(cells, sheet, SheetPlaces.dataRow(table, row), placed.column(), table);
     } else if (entry instanceof CheckTemplate check) {
       Form.Check judged = Form.Check.of(check);
       place.add(row, SheetPlaces.FAULT, new CellSource.Fault(judged), needs(check));
@@ -141,10 +143,13 @@ public record CalculatedCell(
     } else if (entry instanceof RowTemplate.InputChecks) {
       addInputChecks(cells, sheet, row, template, places);
     } else if (entry instanceof SentenceTemplate sentence) {
-      place.add(row, 0, new CellSource.Said(sentence.sentence()), needs(sentence));
+      place.addSentence(row, placed.column(), sentence);
+    } else if (entry instanceof CellRow cellRow) {
+      for (CellRow.Cell cell : cellRow.cells()) {
+        cell.said().ifPresent(said -> place.addSentence(row, placed.column() + cell.from(), said));
+      }
     } else if (entry instanceof ChartTemplate chart) {
-      SentenceTemplate title = chart.sentence();
-      place.add(row, 0, new CellSource.Said(title.sentence()), needs(title));
+      place.addSentence(row, placed.column(), chart.sentence());
     } else if (entry instanceof RowTemplate.Verdict) {
       addVerdict(place, row, template, places);
     } else if (entry instanceof RowTemplate.Said) {
@@ -169,10 +174,14 @@ public record CalculatedCell(
   }
 
   private static void addTable(
-      List<CalculatedCell> cells, String sheet, int firstRow, TableTemplate table) {
+      List<CalculatedCell> cells,
+      String sheet,
+      int firstRow,
+      int firstColumn,
+      TableTemplate table) {
     for (ColumnTemplate of : table.columns()) {
       new Place(cells, sheet, of.position())
-          .addUnit(firstRow - 1, table.indexOf(of.name()), of.unit());
+          .addUnit(firstRow - 1, firstColumn + table.indexOf(of.name()), of.unit());
     }
     List<Set<String>> needs = table.columns().stream().map(of -> needs(table, of)).toList();
     for (int row = 0; row < table.rows(); row++) {
@@ -180,7 +189,7 @@ public record CalculatedCell(
         ColumnTemplate of = table.columns().get(column);
         CellSource entry = new CellSource.Entry(of.name(), row);
         new Place(cells, sheet, of.position())
-            .add(firstRow + row, column, entry, needs.get(column));
+            .add(firstRow + row, firstColumn + column, entry, needs.get(column));
       }
     }
   }
@@ -233,6 +242,13 @@ public record CalculatedCell(
       if (UnitText.isMoney(unit)) {
         Sentence said = new Sentence(UnitText.of(unit), Optional.empty());
         add(row, column, new CellSource.Said(said), Set.of(UnitText.CURRENCY));
+      }
+    }
+
+    /** What says the same in every plan is written once. */
+    void addSentence(int row, int column, SentenceTemplate sentence) {
+      if (!sentence.isFixed()) {
+        add(row, column, new CellSource.Said(sentence.sentence()), needs(sentence));
       }
     }
 

@@ -1,12 +1,15 @@
 package frillbook.proofreading;
 
 import frillbook.source.Mistakes;
+import frillbook.source.Nearest;
+import frillbook.template.CellRow;
 import frillbook.template.CheckTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Whether rows fit their sheet and the checks stand together. */
 public final class SheetCheck {
@@ -24,6 +27,7 @@ public final class SheetCheck {
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     SheetCheck check = new SheetCheck(mistakes);
     template.sheets().forEach(check::widths);
+    check.links(template);
     check.sizes(template);
     check.checksTogether(template);
     check.inputChecksOnce(template);
@@ -39,6 +43,24 @@ public final class SheetCheck {
                     "a column width of " + width,
                     "widths above 0 and up to 255",
                     "correct widths"));
+  }
+
+  /** Tells of links to sheets that are not there. */
+  private void links(WorkbookTemplate template) {
+    List<String> names = template.sheets().stream().map(SheetTemplate::name).toList();
+    Stream.concat(
+            template.sheets().stream().flatMap(sheet -> sheet.links().stream()),
+            template.rows(CellRow.class).stream()
+                .flatMap(row -> row.cells().stream())
+                .flatMap(cell -> cell.link().stream()))
+        .filter(link -> !names.contains(link.value()))
+        .forEach(
+            link ->
+                mistakes.add(
+                    link.position(),
+                    "a link to the sheet " + link + ", which is not there",
+                    "the name of a sheet",
+                    "correct it or leave it out" + Nearest.hint(link.value(), names)));
   }
 
   /** Tells of the table that makes the workbook larger than a person's machine can calculate. */

@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class RowReader {
   private static final String KINDS =
       "section, note, caution, sentence, input, line, flag, check, table, picture, each, input_checks,"
-          + " verdict, new_page, said or glossary";
+          + " verdict, new_page, said, cells, step, beside or glossary";
 
   private RowReader() {}
 
@@ -44,6 +44,9 @@ public final class RowReader {
       case "verdict" -> rows.add(verdict(block));
       case "said" -> rows.add(said(block));
       case "new_page" -> rows.add(newPage(block));
+      case "cells" -> rows.add(CellRowReader.cells(block));
+      case "step" -> rows.add(CellRowReader.step(block));
+      case "beside" -> beside(block, rows);
       case "each" -> Each.expand(block, "rows", (inner, with) -> read(inner, with, rows));
       case "" -> {
         // Not a mapping, or an empty one: told already or nothing to read.
@@ -57,6 +60,15 @@ public final class RowReader {
                   ? "write picture: in its place"
                   : "put the key that says what the row is first");
     }
+  }
+
+  private static void beside(Block block, List<RowTemplate> rows) {
+    int column = CellRowReader.column(block, "beside");
+    List<Node> within = block.items("rows");
+    block.done();
+    rows.add(new RowTemplate.Beside(column, block.position()));
+    within.forEach(node -> read(node, block.scope(), rows));
+    rows.add(new RowTemplate.Below(block.position()));
   }
 
   private static RowTemplate section(Block block) {

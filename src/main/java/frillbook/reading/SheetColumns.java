@@ -1,5 +1,6 @@
 package frillbook.reading;
 
+import frillbook.template.CellRow;
 import frillbook.template.CheckTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
@@ -24,16 +25,32 @@ final class SheetColumns {
   /** The widths as written, and the usual one for each further column that {@code rows} need. */
   static List<Double> widths(List<Double> written, List<RowTemplate> rows) {
     List<Double> widths = new ArrayList<>(written);
-    int needed = rows.stream().mapToInt(SheetColumns::of).max().orElse(1);
+    int needed = needed(rows);
     while (widths.size() < needed) {
       widths.add(USUAL_WIDTH);
     }
     return widths;
   }
 
+  private static int needed(List<RowTemplate> rows) {
+    int needed = 1;
+    int before = 0;
+    for (RowTemplate row : rows) {
+      if (row instanceof RowTemplate.Beside beside) {
+        before = beside.column();
+      } else if (row instanceof RowTemplate.Below) {
+        before = 0;
+      }
+      needed = Math.max(needed, before + of(row));
+    }
+    return needed;
+  }
+
   private static int of(RowTemplate row) {
     if (row instanceof TableTemplate table) {
       return table.columns().size();
+    } else if (row instanceof CellRow cells) {
+      return cells.cells().stream().mapToInt(CellRow.Cell::to).max().orElse(0) + 1;
     } else if (row instanceof CheckTemplate || row instanceof RowTemplate.InputChecks) {
       return OF_A_CHECK;
     } else if (row instanceof InputTemplate

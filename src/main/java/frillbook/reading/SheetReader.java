@@ -30,9 +30,21 @@ public final class SheetReader {
             !block.flag("background"),
             !block.flag("unlisted"),
             block.flag("client"),
+            links(block),
+            block.has("tab") ? block.word("tab", SheetTemplate.Tab.WORK) : usualTab(block),
             name.position());
     block.done();
     return sheet;
+  }
+
+  private static List<SourceText> links(Block block) {
+    return block.has("links")
+        ? block.texts("links").stream().map(block.scope()::said).toList()
+        : List.of();
+  }
+
+  private static SheetTemplate.Tab usualTab(Block block) {
+    return block.flag("background") ? SheetTemplate.Tab.BACKGROUND : SheetTemplate.Tab.WORK;
   }
 
   private static Orientation orientation(Block block) {

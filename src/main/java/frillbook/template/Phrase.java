@@ -36,8 +36,6 @@ public enum Phrase {
   UNIT_HEAD,
   MEANING_HEAD,
   SHEET_HEAD,
-  /** Under every printed page. */
-  FOOTER("sheet", "page", "pages"),
   /** Over the points of a client's picture, beside the page. */
   PICTURE_POINTS;
 

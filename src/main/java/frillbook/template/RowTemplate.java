@@ -2,6 +2,7 @@ package frillbook.template;
 
 import frillbook.source.Position;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** One entry of a sheet, from top to bottom. */
 public sealed interface RowTemplate
@@ -13,6 +14,9 @@ public sealed interface RowTemplate
         RowTemplate.Verdict,
         RowTemplate.NewPage,
         RowTemplate.Said,
+        RowTemplate.Beside,
+        RowTemplate.Below,
+        CellRow,
         InputTemplate,
         LineTemplate,
         SentenceTemplate,
@@ -21,6 +25,11 @@ public sealed interface RowTemplate
         TableTemplate {
   /** Where the entry begins. */
   Position position();
+
+  /** This entry, and those that stand in cells of its row. */
+  default Stream<RowTemplate> withCells() {
+    return Stream.of(this);
+  }
 
   /** A heading over the rows that follow. */
   record Section(String text, Position position) implements RowTemplate {}
@@ -52,6 +61,16 @@ public sealed interface RowTemplate
     /** Rows with a sentence; how many more there are stands in one below. */
     public static final int SENTENCES = 4;
   }
+
+  /**
+   * What follows, up to {@link Below}, stands from that column on, beside what follows then.
+   *
+   * @param column from 0
+   */
+  record Beside(int column, Position position) implements RowTemplate {}
+
+  /** What follows stands in the first column again, in the row where {@link Beside} began. */
+  record Below(Position position) implements RowTemplate {}
 
   /** A new printed page begins with the next row; no row of the sheet. */
   record NewPage(Position position) implements RowTemplate {}

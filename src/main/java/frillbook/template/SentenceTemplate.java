@@ -13,6 +13,11 @@ import java.util.Optional;
 public record SentenceTemplate(WordingText text, Optional<String> guard, Position position)
     implements RowTemplate {
 
+  /** Whether it says the same in every plan. */
+  public boolean isFixed() {
+    return guard.isEmpty() && text.names().isEmpty();
+  }
+
   /** The sentence without its place. */
   public Sentence sentence() {
     return new Sentence(text.wording(), guard);

@@ -1,8 +1,10 @@
 package frillbook.template;
 
 import frillbook.source.Position;
+import frillbook.source.SourceText;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One sheet.
@@ -17,6 +19,8 @@ import java.util.Optional;
  * @param printed whether it is printed; the background is only looked at
  * @param listed whether its names are told: in the glossary, or beside lines of the background
  * @param client whether the sheet is the page a client is given
+ * @param links sheets that a line under the title leads to; beside it, where other columns begin
+ * @param tab what it is for, and so the colour of its tab
  */
 public record SheetTemplate(
     String name,
@@ -30,10 +34,21 @@ public record SheetTemplate(
     boolean printed,
     boolean listed,
     boolean client,
+    List<SourceText> links,
+    Tab tab,
     Position position) {
+  /** What a sheet is for. */
+  public enum Tab {
+    INPUT,
+    WORK,
+    CLIENT,
+    BACKGROUND
+  }
+
   public SheetTemplate {
     widths = List.copyOf(widths);
     rows = List.copyOf(rows);
+    links = List.copyOf(links);
   }
 
   /** Whether a maker reads it; others are for those who check the workbook. */
@@ -41,8 +56,23 @@ public record SheetTemplate(
     return plan || printed;
   }
 
+  /** Where columns begin that stand beside the first ones; empty where none do. */
+  public OptionalInt besideColumn() {
+    return rows(RowTemplate.Beside.class).stream().mapToInt(RowTemplate.Beside::column).min();
+  }
+
+  /** Rows of title, links and lead. */
+  public int headRows() {
+    boolean under = !links.isEmpty() && besideColumn().isEmpty();
+    return 1 + (under ? 1 : 0) + (lead.isPresent() ? 1 : 0);
+  }
+
   /** The entries of one kind, from top to bottom. */
   public <T extends RowTemplate> List<T> rows(Class<T> kind) {
-    return rows.stream().filter(kind::isInstance).map(kind::cast).toList();
+    return rows.stream()
+        .flatMap(RowTemplate::withCells)
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .toList();
   }
 }

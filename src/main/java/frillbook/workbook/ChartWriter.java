@@ -14,32 +14,37 @@ final class ChartWriter {
 
   private final Page page;
   private final SheetPlaces places;
-  private final FormulaTranslation formulas;
   private final TextWriter texts;
 
-  ChartWriter(Page page, SheetPlaces places, FormulaTranslation formulas, TextWriter texts) {
+  ChartWriter(Page page, SheetPlaces places, TextWriter texts) {
     this.page = page;
     this.places = places;
-    this.formulas = formulas;
     this.texts = texts;
   }
 
   void chart(int row, ChartTemplate chart) {
-    texts.chartTitle(
-        row, formulas.sentence(chart.sentence()), LongestText.of(chart.title().wording()));
-    for (int under = 1; under < chart.height() + MORE_ROWS; under++) {
-      page.cell(row + under, 0, page.styles().of(Look.NOTE));
-      page.heighten(row + under, ChartFrame.ROW_HEIGHT);
+    texts.chartTitle(row, chart.sentence());
+    if (page.firstColumn() == 0) {
+      makeRoom(row, chart.height() + MORE_ROWS);
     }
     ChartFrame frame = ChartFrame.of(chart, page.width());
     WorkbookSetting setting = page.setting();
     new ChartPlace(
             row + 1,
+            page.firstColumn(),
             frame.width(),
             frame.height(),
             chart.name(),
             setting.say(chart.label()),
             setting.say(chart.alt()))
         .hang(page.sheet(), ChartSpace.of(chart, frame, places.names(), setting));
+  }
+
+  /** Beside other rows a chart has the room that those take. */
+  private void makeRoom(int row, int rows) {
+    for (int under = 1; under < rows; under++) {
+      page.cell(row + under, 0, page.styles().of(Look.NOTE));
+      page.heighten(row + under, ChartFrame.ROW_HEIGHT);
+    }
   }
 }

@@ -26,8 +26,19 @@ import org.apache.poi.ss.util.CellReference;
 
 /** Turns a template's formulas into those of a workbook, guards and blanks included. */
 public final class FormulaTranslation {
-  /** A cell of a table: which row of the data, from 1, and which row of the sheet, from 0. */
-  record Row(TableTemplate table, int number, int sheetRow) {}
+  /**
+   * A row of a table.
+   *
+   * @param number of the data, from 1
+   * @param sheetRow from 0
+   * @param sheetColumn of the table's first one, from 0
+   */
+  record Row(TableTemplate table, int number, int sheetRow, int sheetColumn) {
+    /** Where its cell in that column stands, counted from 0. */
+    String address(int column, int step) {
+      return new CellReference(sheetRow + step, sheetColumn + column, false, true).formatAsString();
+    }
+  }
 
   /** Excel takes 255 characters between two quotation marks; kept well under. */
   private static final int LONGEST_TEXT = 240;
@@ -140,7 +151,7 @@ public final class FormulaTranslation {
     if (table.show().isEmpty()) {
       return guarded(table.guard(), formula, "\"\"");
     } else if (column > 0) {
-      return "IF($A" + (row.sheetRow() + 1) + "=\"\",\"\"," + formula + ")";
+      return "IF(" + row.address(0, 0) + "=\"\",\"\"," + formula + ")";
     }
     String condition = condition(table.show().get(), row, formula);
     return guarded(table.guard(), "IF(" + condition + "," + formula + ",\"\")", "\"\"");
@@ -160,9 +171,7 @@ public final class FormulaTranslation {
   /** The cell of the same row where {@code name} is a column of its table. */
   private static String inRow(String name, Row row) {
     int column = row.table().indexOf(name);
-    return column < 0
-        ? name
-        : new CellReference(row.sheetRow(), column, false, true).formatAsString();
+    return column < 0 ? name : row.address(column, 0);
   }
 
   /**
@@ -223,8 +232,7 @@ public final class FormulaTranslation {
   }
 
   private static String address(FormulaToken token, Row row, int step) {
-    int column = row.table().indexOf(token.word());
-    return new CellReference(row.sheetRow() + step, column, false, true).formatAsString();
+    return row.address(row.table().indexOf(token.word()), step);
   }
 
   private String fill(String text, Optional<Row> row) {

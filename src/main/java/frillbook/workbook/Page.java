@@ -8,6 +8,7 @@ import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrases;
+import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
 import frillbook.template.ValueFormat;
@@ -38,6 +39,8 @@ final class Page {
   private final Styles styles;
   private final WorkbookSetting setting;
   private final Phrases phrases;
+  private final int first;
+  private final int last;
 
   Page(
       XSSFSheet sheet,
@@ -45,6 +48,19 @@ final class Page {
       Styles styles,
       WorkbookSetting setting,
       Phrases phrases) {
+    this(sheet, template, styles, setting, phrases, 0, template.widths().size() - 1);
+  }
+
+  private Page(
+      XSSFSheet sheet,
+      SheetTemplate template,
+      Styles styles,
+      WorkbookSetting setting,
+      Phrases phrases,
+      int first,
+      int last) {
+    this.first = first;
+    this.last = last;
     this.sheet = sheet;
     this.template = template;
     this.styles = styles;
@@ -52,8 +68,18 @@ final class Page {
     this.phrases = phrases;
   }
 
+  /** The columns of the sheet from {@code first} to {@code last}, which count from 0 here. */
+  Page columns(int first, int last) {
+    return new Page(sheet, template, styles, setting, phrases, first, last);
+  }
+
   XSSFSheet sheet() {
     return sheet;
+  }
+
+  /** The first of its columns on the sheet. */
+  int firstColumn() {
+    return first;
   }
 
   SheetTemplate template() {
@@ -91,18 +117,23 @@ final class Page {
   }
 
   int lastColumn() {
-    return template.widths().size() - 1;
+    return last - first;
   }
 
   void setWidths() {
     for (int column = 0; column <= lastColumn(); column++) {
       double digits = pixels(column) / DIGIT_PIXELS;
-      sheet.setColumnWidth(column, (int) Math.round(digits * 256));
+      sheet.setColumnWidth(first + column, (int) Math.round(digits * 256));
     }
   }
 
   private double pixels(int column) {
-    return template.widths().get(column) * DIGIT_PIXELS + MARGIN_PIXELS;
+    return template.widths().get(first + column) * DIGIT_PIXELS + MARGIN_PIXELS;
+  }
+
+  /** Of one column, in digits. */
+  double widthOf(int column) {
+    return template.widths().get(first + column);
   }
 
   /** Of all columns together, in points. */
@@ -120,7 +151,7 @@ final class Page {
 
   XSSFCell cell(int row, int column, XSSFCellStyle style) {
     XSSFRow line = sheet.getRow(row);
-    XSSFCell cell = (line == null ? sheet.createRow(row) : line).createCell(column);
+    XSSFCell cell = (line == null ? sheet.createRow(row) : line).createCell(first + column);
     cell.setCellStyle(style);
     return cell;
   }
@@ -157,6 +188,27 @@ final class Page {
     return cell;
   }
 
+  /** What {@code sentence} says, by formula; one that is the same in every plan as it is. */
+  void sentence(
+      int row,
+      int column,
+      SentenceTemplate sentence,
+      FormulaTranslation formulas,
+      XSSFCellStyle style) {
+    if (sentence.isFixed()) {
+      text(row, column, sentence.text().wording().say(name -> "", setting.unit()), style);
+    } else {
+      formula(row, column, formulas.sentence(sentence), style);
+    }
+  }
+
+  /** Makes the cells {@code from} to {@code to} of a row one. */
+  void merge(int row, int from, int to) {
+    if (from < to) {
+      sheet.addMergedRegion(new CellRangeAddress(row, row, first + from, first + to));
+    }
+  }
+
   /** Whether the sheet is one of those on paper. */
   boolean printed() {
     return template.printed();
@@ -169,7 +221,7 @@ final class Page {
     CellReference cell =
         new CellReference(target.sheet(), target.firstRow(), target.firstColumn(), false, false);
     link.setAddress(cell.formatAsString());
-    sheet.getRow(row).getCell(column).setHyperlink(link);
+    sheet.getRow(row).getCell(first + column).setHyperlink(link);
   }
 
   /**
@@ -180,13 +232,11 @@ final class Page {
     int styled = printed() ? lastColumn() : from;
     for (int column = from; column <= styled; column++) {
       XSSFRow line = sheet.getRow(row);
-      if (line == null || line.getCell(column) == null) {
+      if (line == null || line.getCell(first + column) == null) {
         cell(row, column, styles.of(look));
       }
     }
-    if (from < lastColumn()) {
-      sheet.addMergedRegion(new CellRangeAddress(row, row, from, lastColumn()));
-    }
+    merge(row, from, lastColumn());
   }
 
   /** Makes the row at least {@code points} high. */

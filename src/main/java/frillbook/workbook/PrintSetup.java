@@ -1,10 +1,11 @@
 package frillbook.workbook;
 
+import frillbook.look.Look;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.Orientation;
-import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
+import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import java.util.List;
 import org.apache.poi.ss.usermodel.PageMargin;
@@ -32,7 +33,11 @@ final class PrintSetup {
     XSSFSheet sheet = page.sheet();
     sheet.setDisplayGridlines(false);
     paper(page);
-    sheet.getFooter().setCenter(page.phrases().say(Phrase.FOOTER, "&A", "&P", "&N"));
+    sheet.setTabColor(Styles.colour(tabColour(page.template().tab())));
+    if (!page.template().client()) {
+      sheet.getFooter().setLeft("&A");
+      sheet.getFooter().setRight("&P");
+    }
     if (page.template().printed()) {
       repeatHead(page, places);
     } else {
@@ -42,13 +47,26 @@ final class PrintSetup {
     protect(sheet);
   }
 
+  private static String tabColour(SheetTemplate.Tab tab) {
+    return switch (tab) {
+      case INPUT -> Look.INPUT_EDGE;
+      case WORK -> Look.INK;
+      case CLIENT -> Look.READY;
+      case BACKGROUND -> Look.EDGE;
+    };
+  }
+
   private static void paper(Page page) {
     XSSFSheet sheet = page.sheet();
     sheet.setFitToPage(true);
+    sheet.setHorizontallyCenter(true);
     XSSFPrintSetup print = sheet.getPrintSetup();
     print.setPaperSize((short) page.setting().paper().code());
     print.setLandscape(page.template().orientation() == Orientation.LANDSCAPE);
     print.setFitWidth((short) 1);
+    // Every sheet counts its own pages.
+    print.setUsePage(true);
+    print.setPageStart((short) 1);
     // 0: as many pages as it takes.
     print.setFitHeight((short) (page.template().onePage() ? 1 : 0));
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
@@ -26,16 +27,17 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
    */
   void set(Page page, TableTemplate table, int first) {
     XSSFSheet sheet = page.sheet();
-    String filled = "$A" + (first + 1) + "<>\"\"";
+    int left = page.firstColumn();
+    String filled = new CellReference(first, left, false, true).formatAsString() + "<>\"\"";
     Predicate<ValueFormat> isLength = page::isReduced;
     Predicate<ValueFormat> isMoney = ValueFormat.MONEY::equals;
-    add(sheet, filled, columns(table, first, isMoney), money.ofRows(filled));
-    List<CellRangeAddress> inches = columns(table, first, isLength);
+    add(sheet, filled, columns(table, left, first, isMoney), money.ofRows(filled));
+    List<CellRangeAddress> inches = columns(table, left, first, isLength);
     if (!inches.isEmpty()) {
       add(sheet, filled, inches, lengths.ofRows(filled, inches.get(0)));
     }
     if (page.printed()) {
-      add(sheet, filled, columns(table, first, isMoney.or(isLength).negate()), Map.of());
+      add(sheet, filled, columns(table, left, first, isMoney.or(isLength).negate()), Map.of());
     }
   }
 
@@ -47,12 +49,15 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
   }
 
   private static List<CellRangeAddress> columns(
-      TableTemplate table, int first, Predicate<ValueFormat> which) {
+      TableTemplate table, int left, int first, Predicate<ValueFormat> which) {
     int last = first + table.rows() - 1;
     List<CellRangeAddress> cells = new ArrayList<>();
     IntStream.range(0, table.columns().size())
         .filter(column -> which.test(table.columns().get(column).format()))
-        .forEach(column -> Emphasis.join(cells, new CellRangeAddress(first, last, column, column)));
+        .forEach(
+            column ->
+                Emphasis.join(
+                    cells, new CellRangeAddress(first, last, left + column, left + column)));
     return cells;
   }
 }

@@ -51,8 +51,13 @@ public final class SheetPlaces {
   /** Rows of a table above its data, its heading left out: labels and units. */
   static final int TABLE_HEAD = 2;
 
-  /** An entry and the row, from 0, it begins in. */
-  public record Placed(RowTemplate entry, int row) {}
+  /**
+   * An entry and where it begins.
+   *
+   * @param row from 0
+   * @param column from 0
+   */
+  public record Placed(RowTemplate entry, int row, int column) {}
 
   private final WorkbookTemplate template;
   private final LengthUnit unit;
@@ -142,11 +147,21 @@ public final class SheetPlaces {
 
   private void place(SheetTemplate sheet) {
     List<Placed> placed = new ArrayList<>();
-    int row = 1 + (sheet.lead().isPresent() ? 1 : 0);
+    int row = sheet.headRows();
+    int column = 0;
+    int begin = row;
     for (RowTemplate entry : sheet.rows()) {
-      placed.add(new Placed(entry, row));
-      name(sheet.name(), entry, row);
-      row += depth(entry);
+      if (entry instanceof RowTemplate.Beside beside) {
+        begin = row;
+        column = beside.column();
+      } else if (entry instanceof RowTemplate.Below) {
+        row = begin;
+        column = 0;
+      } else {
+        placed.add(new Placed(entry, row, column));
+        name(sheet.name(), entry, row, column);
+        row += depth(entry);
+      }
     }
     entries.put(sheet.name(), placed);
   }
@@ -184,7 +199,7 @@ public final class SheetPlaces {
     return headRow(table, row) + TABLE_HEAD;
   }
 
-  private void name(String sheet, RowTemplate entry, int row) {
+  private void name(String sheet, RowTemplate entry, int row, int column) {
     if (entry instanceof InputTemplate input) {
       names.put(input.name(), Span.cell(sheet, row, VALUE));
     } else if (entry instanceof LineTemplate line) {
@@ -193,7 +208,7 @@ public final class SheetPlaces {
       names.put(check.name(), Span.cell(sheet, row, FAULT));
       checks.add(Span.cell(sheet, row, FAULT));
     } else if (entry instanceof TableTemplate table) {
-      nameTable(sheet, table, dataRow(table, row));
+      nameTable(sheet, table, dataRow(table, row), column);
     } else if (entry instanceof RowTemplate.InputChecks inputChecks) {
       nameInputChecks(sheet, inputChecks, row);
     } else if (entry instanceof RowTemplate.Said) {
@@ -222,26 +237,26 @@ public final class SheetPlaces {
     }
   }
 
-  private void nameTable(String sheet, TableTemplate table, int row) {
+  private void nameTable(String sheet, TableTemplate table, int row, int from) {
     for (ColumnTemplate column : table.columns()) {
-      int index = table.indexOf(column.name());
+      int index = from + table.indexOf(column.name());
       names.put(column.name(), Span.column(sheet, row, table.rows(), index));
       if (!column.namesRows()) {
-        nameCells(sheet, table, column, row);
+        nameCells(table, column, Span.cell(sheet, row, index));
       }
     }
     for (BlockTemplate block : table.blocks()) {
-      int first = table.indexOf(block.columns().get(0));
+      int first = from + table.indexOf(block.columns().get(0));
       int last = first + block.columns().size() - 1;
       names.put(block.name(), new Span(sheet, row, row + table.rows() - 1, first, last));
     }
   }
 
   /** A cell that no formula speaks of needs no name. */
-  private void nameCells(String sheet, TableTemplate table, ColumnTemplate column, int firstRow) {
-    int row = firstRow;
+  private void nameCells(TableTemplate table, ColumnTemplate column, Span first) {
+    int row = first.firstRow();
     for (NamedRow each : table.named()) {
-      Span cell = Span.cell(sheet, row++, table.indexOf(column.name()));
+      Span cell = Span.cell(first.sheet(), row++, first.firstColumn());
       if (spokenOf.contains(each.cell(column))) {
         names.put(each.cell(column), cell);
       }

@@ -1,79 +1,70 @@
 package frillbook.workbook;
 
-import frillbook.template.ChartTemplate;
-import frillbook.template.CheckTemplate;
-import frillbook.template.Form;
-import frillbook.template.InputTemplate;
-import frillbook.template.LineTemplate;
-import frillbook.template.RowTemplate;
-import frillbook.template.SentenceTemplate;
-import frillbook.template.TableTemplate;
+import frillbook.look.Look;
+import frillbook.look.Span;
+import frillbook.source.SourceText;
 import frillbook.template.WorkbookTemplate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 
-/** Writes one sheet from top to bottom. */
+/** Writes one sheet from top to bottom, and what stands beside its first columns. */
 final class SheetWriter {
-  private final WorkbookTemplate template;
-  private final SheetPlaces places;
-  private final Page page;
-  private final FormulaTranslation formulas;
-  private final TextWriter texts;
-  private final LineWriter lines;
-  private final CheckWriter checks;
-  private final TableWriter tables;
-  private final ChartWriter charts;
+  /** Of a column with a link in it, in digits. */
+  private static final double LEAST_WIDTH = 8;
 
-  SheetWriter(WorkbookTemplate template, SheetPlaces places, Page page) {
-    this.formulas = new FormulaTranslation(page.setting(), Form.of(template), places);
-    this.template = template;
-    this.places = places;
-    this.page = page;
-    this.texts = new TextWriter(page);
-    this.lines = new LineWriter(page, places, formulas);
-    this.checks = new CheckWriter(page, places, formulas);
-    this.tables = new TableWriter(page, formulas, texts);
-    this.charts = new ChartWriter(page, places, formulas, texts);
-  }
+  private SheetWriter() {}
 
-  void write() {
+  static void write(WorkbookTemplate template, SheetPlaces places, Page page) {
     page.setWidths();
-    texts.head();
-    for (SheetPlaces.Placed placed : places.entries(page.template())) {
-      write(placed.row(), placed.entry());
+    List<SheetPlaces.Placed> entries = places.entries(page.template());
+    Map<Integer, EntryWriter> writers = new HashMap<>();
+    writers.put(0, new EntryWriter(template, places, page.columns(0, lastOfFirst(page))));
+    writers.get(0).head();
+    links(page);
+    for (SheetPlaces.Placed placed : entries) {
+      writers
+          .computeIfAbsent(
+              placed.column(),
+              from -> new EntryWriter(template, places, page.columns(from, page.lastColumn())))
+          .write(placed.row(), placed.entry());
     }
-    page.styles().moneyPlaces().setLines(page.sheet(), places.entries(page.template()));
-    page.styles().lengthPlaces().set(page, places.entries(page.template()));
-    page.styles().percentPlaces().set(page.sheet(), places.entries(page.template()));
+    page.styles().moneyPlaces().setLines(page.sheet(), entries);
+    page.styles().lengthPlaces().set(page, entries);
+    page.styles().percentPlaces().set(page.sheet(), entries);
     PrintSetup.set(page, places);
     PageBreaks.set(page, places);
   }
 
-  private void write(int row, RowTemplate entry) {
-    if (entry instanceof RowTemplate.Section section) {
-      texts.section(row, section.text());
-    } else if (entry instanceof RowTemplate.Note note) {
-      texts.note(row, note.text());
-    } else if (entry instanceof RowTemplate.Caution caution) {
-      texts.caution(row, caution.text());
-    } else if (entry instanceof SentenceTemplate sentence) {
-      texts.sentence(row, formulas.sentence(sentence), LongestText.of(sentence.text().wording()));
-    } else if (entry instanceof RowTemplate.Verdict) {
-      new VerdictWriter(page, places).write(row);
-    } else if (entry instanceof InputTemplate input) {
-      lines.input(row, input);
-    } else if (entry instanceof LineTemplate line) {
-      lines.line(row, line);
-    } else if (entry instanceof CheckTemplate check) {
-      checks.check(row, check);
-    } else if (entry instanceof RowTemplate.InputChecks) {
-      checks.inputs(row, template.checkedInputs());
-    } else if (entry instanceof TableTemplate table) {
-      tables.table(row, table);
-    } else if (entry instanceof ChartTemplate chart) {
-      charts.chart(row, chart);
-    } else if (entry instanceof RowTemplate.Said) {
-      new SaidWriter(page).said(row, template);
-    } else if (entry instanceof RowTemplate.Glossary) {
-      new GlossaryWriter(page).glossary(row, Glossary.of(template));
+  /** A free column parts the first ones from those beside them. */
+  private static int lastOfFirst(Page page) {
+    return page.template().besideColumn().stream()
+        .map(column -> column - 2)
+        .findFirst()
+        .orElse(page.lastColumn());
+  }
+
+  /**
+   * Leads to other sheets: in the first two rows where columns stand beside the first ones, else
+   * under the title, in columns wide enough for a sheet's name.
+   */
+  private static void links(Page page) {
+    List<String> links = page.template().links().stream().map(SourceText::value).toList();
+    OptionalInt beside = page.template().besideColumn();
+    int row = beside.isPresent() ? 0 : 1;
+    int column = beside.orElse(0);
+    for (String sheet : links) {
+      while (column < page.lastColumn() && page.widthOf(column) < LEAST_WIDTH) {
+        column++;
+      }
+      if (column > page.lastColumn()) {
+        row++;
+        column = beside.orElse(0);
+      }
+      page.text(row, column, sheet, page.styles().of(Look.LINK));
+      page.link(row, column, Span.cell(sheet, 0, 0));
+      column++;
     }
   }
 }

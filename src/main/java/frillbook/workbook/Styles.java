@@ -7,6 +7,7 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.FontScheme;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -98,13 +99,32 @@ public final class Styles {
       style.setIndention((short) look.indent());
     }
     rule(style, look);
-    if (look == Look.INPUT) {
-      box(style, Look.CREAM, Look.INPUT_EDGE, BorderStyle.MEDIUM);
-      style.setLocked(false);
-    } else if (look == Look.CAUTION) {
-      box(style, Look.ALARM_TINT, Look.ALARM, BorderStyle.THIN);
+    look.ground().ifPresent(ground -> fill(style, ground));
+    switch (look) {
+      case INPUT, TICK, MEASURED -> box(style, Look.INPUT_EDGE, BorderStyle.MEDIUM);
+      case CAUTION -> box(style, Look.ALARM, BorderStyle.THIN);
+      default -> rules(style, look);
     }
+    style.setLocked(!look.isFilled());
     return style;
+  }
+
+  private static void rules(XSSFCellStyle style, Look look) {
+    if (look.topRule() != BorderStyle.NONE) {
+      style.setBorderTop(look.topRule());
+      style.setTopBorderColor(colour(look == Look.CARD_NAME ? Look.INK : Look.EDGE));
+    }
+    if (look.sideRule() != BorderStyle.NONE) {
+      style.setBorderLeft(look.sideRule());
+      style.setBorderRight(look.sideRule());
+      style.setLeftBorderColor(colour(Look.EDGE));
+      style.setRightBorderColor(colour(Look.EDGE));
+    }
+  }
+
+  private static void fill(XSSFCellStyle style, String ground) {
+    style.setFillForegroundColor(colour(ground));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
   }
 
   private static void rule(XSSFCellStyle style, Look look) {
@@ -114,9 +134,7 @@ public final class Styles {
     }
   }
 
-  private static void box(XSSFCellStyle style, String fill, String edge, BorderStyle border) {
-    style.setFillForegroundColor(colour(fill));
-    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+  private static void box(XSSFCellStyle style, String edge, BorderStyle border) {
     style.setBorderTop(border);
     style.setBorderBottom(border);
     style.setBorderLeft(border);
@@ -132,6 +150,7 @@ public final class Styles {
     font.setFontName(Look.FACE);
     font.setFontHeight(look.size());
     font.setBold(look.bold());
+    font.setUnderline(look == Look.LINK ? FontUnderline.SINGLE : FontUnderline.NONE);
     font.setColor(colour(look.colour()));
     return font;
   }

@@ -32,7 +32,7 @@ final class TableWriter {
       head(head, column, table.columns().get(column));
     }
     for (int number = 1; number <= table.rows(); number++) {
-      fill(new FormulaTranslation.Row(table, number, data + number - 1));
+      fill(new FormulaTranslation.Row(table, number, data + number - 1, page.firstColumn()));
     }
     page.styles().rowPlaces().set(page, table, data);
   }

@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.template.Phrase;
+import frillbook.template.SentenceTemplate;
 
 /** Writes what is only read: titles, headings, notes and cautions. */
 final class TextWriter {
@@ -9,15 +10,19 @@ final class TextWriter {
   private static final double AIR = 6;
 
   private final Page page;
+  private final FormulaTranslation formulas;
 
-  TextWriter(Page page) {
+  TextWriter(Page page, FormulaTranslation formulas) {
     this.page = page;
+    this.formulas = formulas;
   }
 
   /** The title in the first row, and the lead under it. */
   void head() {
     paragraph(0, page.template().title(), Look.TITLE);
-    page.template().lead().ifPresent(lead -> paragraph(1, lead, Look.LEAD));
+    page.template()
+        .lead()
+        .ifPresent(lead -> paragraph(page.template().headRows() - 1, lead, Look.LEAD));
   }
 
   void section(int row, String text) {
@@ -47,20 +52,20 @@ final class TextWriter {
     page.heighten(row, AIR);
   }
 
-  /** A sentence by formula; the row has room for the longest one it can become. */
-  void sentence(int row, String formula, String longest) {
-    sentence(row, formula, longest, Look.MESSAGE);
+  /** A sentence; the row has room for the longest one it can become. */
+  void sentence(int row, SentenceTemplate sentence) {
+    sentence(row, sentence, Look.MESSAGE);
   }
 
-  /** The sentence over a chart, by formula: what the chart shows, with its number. */
-  void chartTitle(int row, String formula, String longest) {
-    sentence(row, formula, longest, Look.CHART_TITLE);
+  /** The sentence over a chart: what the chart shows, with its number. */
+  void chartTitle(int row, SentenceTemplate sentence) {
+    sentence(row, sentence, Look.CHART_TITLE);
   }
 
-  private void sentence(int row, String formula, String longest, Look look) {
-    page.formula(row, 0, formula, page.styles().of(look));
+  private void sentence(int row, SentenceTemplate sentence, Look look) {
+    page.sentence(row, 0, sentence, formulas, page.styles().of(look));
     page.mergeToEnd(row, 0, look);
-    page.fit(row, longest, 0, page.lastColumn(), look);
+    page.fit(row, LongestText.of(sentence.text().wording()), 0, page.lastColumn(), look);
     air(row);
   }
 

@@ -41,7 +41,7 @@ public final class WorkbookCompiler {
     for (SheetTemplate sheet : template.sheets()) {
       Page page =
           new Page(target.getSheet(sheet.name()), sheet, styles, setting, template.phrases());
-      new SheetWriter(template, places, page).write();
+      SheetWriter.write(template, places, page);
     }
     target.setCellFormulaValidation(validates);
     setTitle(target, template.title());

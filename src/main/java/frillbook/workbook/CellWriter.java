@@ -1,0 +1,78 @@
+package frillbook.workbook;
+
+import frillbook.look.Look;
+import frillbook.look.NumberFormats;
+import frillbook.look.Span;
+import frillbook.template.CellRow;
+import frillbook.template.SentenceTemplate;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+
+/** Writes rows of cells that stand in columns of their own. */
+final class CellWriter {
+  private static final String TICKED = "x";
+
+  private final Page page;
+  private final FormulaTranslation formulas;
+  private int number;
+
+  CellWriter(Page page, FormulaTranslation formulas) {
+    this.page = page;
+    this.formulas = formulas;
+  }
+
+  void write(int row, CellRow cells) {
+    for (CellRow.Cell cell : cells.cells()) {
+      write(row, cell);
+      if (cells.height().isEmpty()) {
+        fit(row, cell);
+      }
+    }
+    cells.height().ifPresent(height -> page.heighten(row, height));
+  }
+
+  private void write(int row, CellRow.Cell cell) {
+    XSSFCellStyle style = page.styles().of(look(cell));
+    for (int column = cell.to(); column >= cell.from(); column--) {
+      page.cell(row, column, style);
+    }
+    cell.said().ifPresent(said -> page.sentence(row, cell.from(), said, formulas, style));
+    cell.link().ifPresent(sheet -> page.link(row, cell.from(), Span.cell(sheet.value(), 0, 0)));
+    if (cell.kind() == CellRow.Kind.NUMBER) {
+      page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
+          .setCellValue(++number);
+    } else if (cell.kind() == CellRow.Kind.TICK) {
+      tick(row, cell.from());
+    }
+    page.merge(row, cell.from(), cell.to());
+  }
+
+  /** Room for the longest it can say. */
+  private void fit(int row, CellRow.Cell cell) {
+    Optional<SentenceTemplate> said = cell.said();
+    said.ifPresent(
+        each ->
+            page.fit(
+                row, LongestText.of(each.text().wording()), cell.from(), cell.to(), look(cell)));
+  }
+
+  /** Nothing but the mark may be typed, and a list offers it. */
+  private void tick(int row, int column) {
+    DataValidationHelper helper = page.sheet().getDataValidationHelper();
+    int at = page.firstColumn() + column;
+    DataValidation rule =
+        helper.createValidation(
+            helper.createExplicitListConstraint(new String[] {TICKED}),
+            new CellRangeAddressList(row, row, at, at));
+    rule.setEmptyCellAllowed(true);
+    rule.setSuppressDropDownArrow(true);
+    page.sheet().addValidationData(rule);
+  }
+
+  private static Look look(CellRow.Cell cell) {
+    return Look.valueOf(cell.kind().name());
+  }
+}
