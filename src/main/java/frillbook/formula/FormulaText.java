@@ -19,6 +19,12 @@ public final class FormulaText {
   public static final FormulaText NONE =
       new FormulaText(SourceText.at(new Position("", 1, 1), ""), List.of());
 
+  /** A formula that is one name. */
+  public static FormulaText name(SourceText name) {
+    return new FormulaText(
+        name, List.of(new FormulaToken(FormulaToken.Kind.NAME, name.value(), 0)));
+  }
+
   private final SourceText source;
   private final List<FormulaToken> tokens;
 

@@ -23,8 +23,8 @@ public enum Look {
   LABEL(10, false, Look.TEXT),
   VALUE(10, false, Look.TEXT),
   INPUT(10, true, Look.INPUT_INK),
-  HEADLINE_LABEL(11, true, Look.INK),
-  HEADLINE(13, true, Look.INK),
+  HEADLINE_LABEL(10, true, Look.INK),
+  HEADLINE(12, true, Look.INK),
   UNIT(9, false, Look.SOFT),
   /** What an input may hold, while it holds something else. */
   REFUSAL(9, true, Look.SOFT),
@@ -32,6 +32,8 @@ public enum Look {
   /** A remark that runs on to the right, over cells that are empty. */
   ASIDE(9, false, Look.SOFT),
   SENTENCE(10, false, Look.TEXT),
+  /** What is wrong, in a list. */
+  VERDICT(9.5, false, Look.TEXT),
   HEADER(9.5, true, Look.INK),
   HEADER_UNIT(9, false, Look.SOFT),
   WORD_HEADER(9.5, true, Look.INK),
@@ -145,7 +147,8 @@ public enum Look {
     return switch (this) {
       case SECTION, HEADER, WORD_HEADER, COLUMN_HEAD, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
           VerticalAlignment.BOTTOM;
-      case TITLE, LEAD, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL -> VerticalAlignment.TOP;
+      case TITLE, LEAD, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
+          VerticalAlignment.TOP;
       default -> VerticalAlignment.CENTER;
     };
   }

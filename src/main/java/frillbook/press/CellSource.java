@@ -73,8 +73,15 @@ public sealed interface CellSource {
   /** A sentence that follows the plan. */
   record Said(Sentence sentence) implements CellSource {}
 
+  /** What the first failing check says, one that stops before others, and how many fail. */
+  record FirstVerdict(List<FaultSentence> checks) implements CellSource {
+    public FirstVerdict {
+      checks = List.copyOf(checks);
+    }
+  }
+
   /**
-   * What the failing checks say, those that stop first.
+   * What the failing checks say while one of them stops, those that stop first.
    *
    * @param rank from 1; one more than there are sentences says how many more fail
    * @param checks all but those of inputs

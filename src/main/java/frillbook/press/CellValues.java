@@ -3,6 +3,7 @@ package frillbook.press;
 import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
+import frillbook.template.CheckLevel;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.Phrase;
@@ -57,6 +58,8 @@ public final class CellValues {
       return Optional.of(unit.say(said));
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
+    } else if (source instanceof CellSource.FirstVerdict first) {
+      return Optional.of(first(first));
     } else if (source instanceof CellSource.Failing failing) {
       return Optional.of((double) failing(failing));
     }
@@ -107,25 +110,41 @@ public final class CellValues {
     return form.phrases().say(words.holds(check.guard()) ? Phrase.FINE : Phrase.NOT_CHECKED);
   }
 
-  private String verdict(CellSource.Verdict verdict) {
+  private String first(CellSource.FirstVerdict verdict) {
     List<CellSource.FaultSentence> failing = failing(verdict.checks());
+    if (failing.isEmpty()) {
+      return form.phrases().say(Phrase.ALL_WELL);
+    }
+    String said = sentence(failing.get(0));
+    return failing.size() == 1
+        ? said
+        : said + " " + form.phrases().say(Phrase.FIRST_OF, String.valueOf(failing.size()));
+  }
+
+  private String verdict(CellSource.Verdict verdict) {
+    List<CellSource.FaultSentence> failing = listed(verdict.checks());
     int more = failing.size() - RowTemplate.Verdict.SENTENCES;
     if (verdict.rank() > RowTemplate.Verdict.SENTENCES) {
       return more > 0 ? form.phrases().say(Phrase.MORE, String.valueOf(more)) : "";
-    } else if (failing.isEmpty() && verdict.rank() == 1) {
-      return form.phrases().say(Phrase.ALL_WELL);
     }
     return verdict.rank() > failing.size() ? "" : sentence(failing.get(verdict.rank() - 1));
   }
 
   private int failing(CellSource.Failing failing) {
-    List<CellSource.FaultSentence> failed = failing(failing.checks());
+    List<CellSource.FaultSentence> failed = listed(failing.checks());
     if (failing.rank() > failed.size()) {
       return 0;
     }
     CellSource.FaultSentence said = failed.get(failing.rank() - 1);
     int place = failing.before() + failing.checks().indexOf(said) + 1;
     return CellSource.Failing.LEVEL * fault(said.check()) + place;
+  }
+
+  /** What is listed where the plan stops. */
+  private List<CellSource.FaultSentence> listed(List<CellSource.FaultSentence> checks) {
+    List<CellSource.FaultSentence> failing = failing(checks);
+    boolean stops = !failing.isEmpty() && failing.get(0).check().level() == CheckLevel.STOP;
+    return stops ? failing : List.of();
   }
 
   /** Those that fail, those that stop first. */

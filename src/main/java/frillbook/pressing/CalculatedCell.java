@@ -117,7 +117,13 @@ public record CalculatedCell(
       place.addUnit(row, line.name(), line.unit());
       int column = places.column(line);
       place.add(row, column, new CellSource.Line(line.name()), needs(line));
-      if (line.also()) {
+      if (line.isVerdict()) {
+        place.add(
+            row,
+            SheetPlaces.UNIT,
+            new CellSource.FirstVerdict(sentences(template, places)),
+            Set.of());
+      } else if (line.also()) {
         int beside = SheetPlaces.VALUE + SheetPlaces.OTHER_UNIT - column;
         place.add(row, beside, beside(line), Set.of(line.name()));
       }
@@ -129,7 +135,10 @@ public record CalculatedCell(
           .ifPresent(shown -> place.add(row, SheetPlaces.OTHER_UNIT, shown, Set.of(input.name())));
       if (places.fault(input).isPresent()) {
         place.add(
-            row, SheetPlaces.NOTE, new CellSource.Remark(input, input.prompt(), ""), Set.of());
+            row,
+            places.noteColumn(input),
+            new CellSource.Remark(input, input.prompt(), ""),
+            Set.of());
       }
     } else if (entry instanceof TableTemplate table) {
       addTable(cells, sheet, SheetPlaces.dataRow(table, row), placed.column(), table);
@@ -151,7 +160,7 @@ public record CalculatedCell(
     } else if (entry instanceof ChartTemplate chart) {
       place.addSentence(row, placed.column(), chart.sentence());
     } else if (entry instanceof RowTemplate.Verdict) {
-      addVerdict(place, row, template, places);
+      addVerdict(place, row, placed.column(), template, places);
     } else if (entry instanceof RowTemplate.Said) {
       int next = row;
       for (Wording.Measure measure : template.measures()) {
@@ -194,18 +203,23 @@ public record CalculatedCell(
     }
   }
 
+  private static List<CellSource.FaultSentence> sentences(
+      WorkbookTemplate template, SheetPlaces places) {
+    return template.checks().stream().map(places::sentence).toList();
+  }
+
   private static void addVerdict(
-      Place place, int row, WorkbookTemplate template, SheetPlaces places) {
-    List<CellSource.FaultSentence> checks =
-        template.checks().stream().map(places::sentence).toList();
+      Place place, int row, int column, WorkbookTemplate template, SheetPlaces places) {
+    List<CellSource.FaultSentence> checks = sentences(template, places);
     int last = RowTemplate.Verdict.SENTENCES + 1;
     for (int rank = 1; rank <= last; rank++) {
+      int at = row + (rank - 1) * RowTemplate.Verdict.ROWS_EACH;
       if (rank < last) {
         CellSource failing = new CellSource.Failing(rank, checks, places.inputsBefore());
-        place.add(row + rank - 1, SheetPlaces.LABEL, failing, Set.of());
+        place.add(at, column + SheetPlaces.LABEL, failing, Set.of());
       }
       CellSource said = new CellSource.Verdict(rank, checks);
-      place.add(row + rank - 1, SheetPlaces.VALUE, said, Set.of());
+      place.add(at, column + SheetPlaces.VALUE, said, Set.of());
     }
   }
 

@@ -4,6 +4,7 @@ import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
 import frillbook.template.CellRow;
 import frillbook.template.CheckTemplate;
+import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
@@ -28,6 +29,7 @@ public final class SheetCheck {
     SheetCheck check = new SheetCheck(mistakes);
     template.sheets().forEach(check::widths);
     check.links(template);
+    check.quotes(template);
     check.sizes(template);
     check.checksTogether(template);
     check.inputChecksOnce(template);
@@ -61,6 +63,20 @@ public final class SheetCheck {
                     "a link to the sheet " + link + ", which is not there",
                     "the name of a sheet",
                     "correct it or leave it out" + Nearest.hint(link.value(), names)));
+  }
+
+  /** Tells of quotes of what is no line. */
+  private void quotes(WorkbookTemplate template) {
+    List<String> names = template.lines().stream().map(LineTemplate::name).toList();
+    template.rows(RowTemplate.Quote.class).stream()
+        .filter(quote -> !names.contains(quote.name().toString()))
+        .forEach(
+            quote ->
+                mistakes.add(
+                    quote.name().position(),
+                    "the quoted " + quote.name() + ", which is not a line",
+                    "the name of a line",
+                    "correct it" + Nearest.hint(quote.name().toString(), names)));
   }
 
   /** Tells of the table that makes the workbook larger than a person's machine can calculate. */

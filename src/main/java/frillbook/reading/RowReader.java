@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class RowReader {
   private static final String KINDS =
       "section, note, caution, sentence, input, line, flag, check, table, picture, each, input_checks,"
-          + " verdict, new_page, said, cells, step, beside or glossary";
+          + " verdict, new_page, said, quote, cells, step, beside or glossary";
 
   private RowReader() {}
 
@@ -44,6 +44,7 @@ public final class RowReader {
       case "verdict" -> rows.add(verdict(block));
       case "said" -> rows.add(said(block));
       case "new_page" -> rows.add(newPage(block));
+      case "quote" -> rows.add(quote(block));
       case "cells" -> rows.add(CellRowReader.cells(block));
       case "step" -> rows.add(CellRowReader.step(block));
       case "beside" -> beside(block, rows);
@@ -60,6 +61,18 @@ public final class RowReader {
                   ? "write picture: in its place"
                   : "put the key that says what the row is first");
     }
+  }
+
+  private static RowTemplate quote(Block block) {
+    RowTemplate quote =
+        new RowTemplate.Quote(
+            FormulaText.name(block.requiredRawText("quote")),
+            block.text("label"),
+            block.requiredText("note"),
+            block.flag("headline"),
+            block.position());
+    block.done();
+    return quote;
   }
 
   private static void beside(Block block, List<RowTemplate> rows) {

@@ -55,6 +55,7 @@ final class SheetColumns {
       return OF_A_CHECK;
     } else if (row instanceof InputTemplate
         || row instanceof LineTemplate
+        || row instanceof RowTemplate.Quote
         || row instanceof RowTemplate.Said
         || row instanceof RowTemplate.Glossary) {
       return OF_A_LINE;

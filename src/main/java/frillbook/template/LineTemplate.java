@@ -42,8 +42,33 @@ public record LineTemplate(
     boolean headline,
     Position position)
     implements RowTemplate {
+  private static final List<String> VERDICTS = List.of("ready", "look_again", "stop");
+
   public LineTemplate {
     words = List.copyOf(words);
+  }
+
+  /** As it is shown where {@code quote} says. */
+  public LineTemplate quoted(RowTemplate.Quote quote) {
+    return new LineTemplate(
+        name,
+        quote.label().orElse(label),
+        unit,
+        format,
+        quote.name(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        quote.note(),
+        Optional.empty(),
+        also,
+        quote.headline(),
+        quote.position());
+  }
+
+  /** Whether it says what all checks come to. */
+  public boolean isVerdict() {
+    return words.stream().map(CodeWord::code).toList().equals(VERDICTS);
   }
 
   /**

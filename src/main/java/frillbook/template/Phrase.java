@@ -22,6 +22,8 @@ public enum Phrase {
   NOT_CHECKED,
   /** Said where nothing is wrong anywhere. */
   ALL_WELL,
+  /** Said behind the first thing that is wrong. */
+  FIRST_OF("count"),
   /** Said where more is wrong than there is room for. */
   MORE("count"),
   /** A failed check, by its level. */

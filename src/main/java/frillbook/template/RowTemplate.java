@@ -1,7 +1,9 @@
 package frillbook.template;
 
+import frillbook.formula.FormulaText;
 import frillbook.source.Position;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** One entry of a sheet, from top to bottom. */
@@ -14,6 +16,7 @@ public sealed interface RowTemplate
         RowTemplate.Verdict,
         RowTemplate.NewPage,
         RowTemplate.Said,
+        RowTemplate.Quote,
         RowTemplate.Beside,
         RowTemplate.Below,
         CellRow,
@@ -60,7 +63,25 @@ public sealed interface RowTemplate
   record Verdict(Position position) implements RowTemplate {
     /** Rows with a sentence; how many more there are stands in one below. */
     public static final int SENTENCES = 4;
+
+    /** Rows for each, which may be two lines long. */
+    public static final int ROWS_EACH = 2;
+
+    /** Rows of all. */
+    public static final int ROWS = SENTENCES * ROWS_EACH + 1;
   }
+
+  /**
+   * The value of a line that stands elsewhere.
+   *
+   * @param name of the line, as a formula
+   * @param label beside it; that of the line where there is none
+   * @param note beside it
+   * @param headline whether it stands out
+   */
+  record Quote(
+      FormulaText name, Optional<String> label, String note, boolean headline, Position position)
+      implements RowTemplate {}
 
   /**
    * What follows, up to {@link Below}, stands from that column on, beside what follows then.

@@ -123,8 +123,7 @@ final class Emphasis {
   }
 
   /**
-   * Sets off a line that says what all checks come to, over its value and its empty unit; does
-   * nothing for any other.
+   * Sets off a line that says what all checks come to, over its value; does nothing for any other.
    *
    * @param row of it, from 0
    */
@@ -138,7 +137,7 @@ final class Emphasis {
                   cell + "=\"" + word.word().replace("\"", "\"\"") + "\"", flags.get(word.code())));
       add(
           sheet,
-          List.of(new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.UNIT)),
+          List.of(new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE)),
           styles);
     }
   }
@@ -165,12 +164,14 @@ final class Emphasis {
   }
 
   /** Sets off what fails in rows {@code first} to {@code last}, where what is wrong is listed. */
-  void addFailing(XSSFSheet sheet, int first, int last, int lastColumn) {
-    String code = new CellReference(first, SheetPlaces.LABEL, false, true).formatAsString();
+  void addFailing(Page page, int first, int last) {
+    int left = page.firstColumn();
+    String code = new CellReference(first, left, false, true).formatAsString();
     Map<String, Long> styles = new LinkedHashMap<>();
     styles.put("AND(" + code + ">0," + code + "<2000)", alarm);
     styles.put(code + ">0", remark);
-    add(sheet, List.of(new CellRangeAddress(first, last, 0, lastColumn)), styles);
+    CellRangeAddress cells = new CellRangeAddress(first, last, left, left + page.lastColumn());
+    add(page.sheet(), List.of(cells), styles);
   }
 
   /** The style of a row that is filled: a hairline under it. */

@@ -17,8 +17,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Writes inputs and calculated lines: label, value, unit, other unit, note. */
 final class LineWriter {
-  private static final double LINE_HEIGHT = 19;
-  private static final double HEADLINE_HEIGHT = 25;
+  private static final double LINE_HEIGHT = 15;
+  private static final double HEADLINE_HEIGHT = 16.5;
 
   private final Page page;
   private final SheetPlaces places;
@@ -40,8 +40,6 @@ final class LineWriter {
     unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
     if (places.customary(input).isPresent()) {
       converted(row, SheetPlaces.OTHER_UNIT, input.name(), places.customary(input).get());
-    } else {
-      otherUnit(row);
     }
     remark(row, input);
     InputRules.add(page, row, input);
@@ -56,7 +54,8 @@ final class LineWriter {
 
   /** The words beside an input stand out while it cannot be used. */
   private void alarm(int row, InputTemplate input) {
-    CellRangeAddress words = new CellRangeAddress(row, row, SheetPlaces.NOTE, page.lastColumn());
+    CellRangeAddress words =
+        new CellRangeAddress(row, row, places.noteColumn(input), page.lastColumn());
     String condition =
         places
             .faultPlace(input)
@@ -70,14 +69,15 @@ final class LineWriter {
     String prompt = page.setting().say(input.prompt());
     Optional<Span> fault = places.fault(input);
     XSSFCellStyle style = page.styles().of(Look.REMARK);
+    int column = places.noteColumn(input);
     if (fault.isPresent()) {
       String refusal = FormulaTranslation.text(page.refusal(input));
-      page.formula(row, SheetPlaces.NOTE, judging.remark(fault.get(), prompt, refusal), style);
+      page.formula(row, column, judging.remark(fault.get(), prompt, refusal), style);
     } else {
-      page.text(row, SheetPlaces.NOTE, prompt, style);
+      page.text(row, column, prompt, style);
     }
-    endNote(row, prompt);
-    page.fit(row, page.refusal(input), SheetPlaces.NOTE, page.lastColumn(), Look.REFUSAL);
+    endNote(row, column, prompt);
+    page.fit(row, page.refusal(input), column, page.lastColumn(), Look.REFUSAL);
   }
 
   void line(int row, LineTemplate line) {
@@ -89,8 +89,12 @@ final class LineWriter {
       unit(row, line.name(), line.format() == ValueFormat.PERCENT ? "-" : line.unit());
       beside(row, line);
     }
-    note(row, page.setting().say(line.note()));
-    page.styles().emphasis().addFlag(page.sheet(), row, line.words());
+    if (line.isVerdict()) {
+      new VerdictWriter(page, places).first(row);
+      page.styles().emphasis().addFlag(page.sheet(), row, line.words());
+    } else {
+      note(row, line);
+    }
     page.heighten(row, line.headline() ? HEADLINE_HEIGHT : LINE_HEIGHT);
   }
 
@@ -125,9 +129,7 @@ final class LineWriter {
           SheetPlaces.OTHER_UNIT,
           formulas.inOtherUnit(line),
           page.styles().of(Look.VALUE, format));
-    } else if (page.printed()) {
-      otherUnit(row);
-    } else if (page.template().listed()) {
+    } else if (!page.printed() && page.template().listed()) {
       page.text(row, SheetPlaces.OTHER_UNIT, line.name(), page.styles().of(Look.ASIDE));
     }
   }
@@ -159,22 +161,21 @@ final class LineWriter {
     }
   }
 
-  private void otherUnit(int row) {
-    page.cell(row, SheetPlaces.OTHER_UNIT, page.styles().of(Look.VALUE));
-  }
-
   /** In the background, which has hundreds of them, a note runs on without a cell of its own. */
-  private void note(int row, String note) {
-    Look look = page.printed() ? Look.REMARK : Look.ASIDE;
-    page.text(row, SheetPlaces.NOTE, note, page.styles().of(look));
+  private void note(int row, LineTemplate line) {
+    String note = page.setting().say(line.note());
     if (page.printed()) {
-      endNote(row, note);
+      int column = line.also() ? SheetPlaces.NOTE : SheetPlaces.OTHER_UNIT;
+      page.text(row, column, note, page.styles().of(Look.REMARK));
+      endNote(row, column, note);
+    } else {
+      page.text(row, SheetPlaces.NOTE, note, page.styles().of(Look.ASIDE));
     }
   }
 
-  private void endNote(int row, String note) {
-    page.mergeToEnd(row, SheetPlaces.NOTE, Look.REMARK);
-    page.fit(row, note, SheetPlaces.NOTE, page.lastColumn(), Look.REMARK);
+  private void endNote(int row, int from, String note) {
+    page.mergeToEnd(row, from, Look.REMARK);
+    page.fit(row, note, from, page.lastColumn(), Look.REMARK);
   }
 
   /** The absolute address of an input's own cell on its sheet. */

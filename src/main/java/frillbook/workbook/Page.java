@@ -204,8 +204,13 @@ final class Page {
 
   /** Makes the cells {@code from} to {@code to} of a row one. */
   void merge(int row, int from, int to) {
-    if (from < to) {
-      sheet.addMergedRegion(new CellRangeAddress(row, row, first + from, first + to));
+    merge(row, row, from, to);
+  }
+
+  /** The same for several rows. */
+  void merge(int row, int lastRow, int from, int to) {
+    if (from < to || row < lastRow) {
+      sheet.addMergedRegion(new CellRangeAddress(row, lastRow, first + from, first + to));
     }
   }
 

@@ -98,7 +98,12 @@ public final class SheetPlaces {
   /** Beside the cell of {@code input}: what it asks for, or why it cannot be used. */
   Span note(InputTemplate input) {
     Span cell = names.get(input.name());
-    return Span.cell(cell.sheet(), cell.firstRow(), NOTE);
+    return Span.cell(cell.sheet(), cell.firstRow(), noteColumn(input));
+  }
+
+  /** Where the words beside {@code input} begin: behind its unit, or what it is in another. */
+  public int noteColumn(InputTemplate input) {
+    return customary(input).isPresent() ? NOTE : OTHER_UNIT;
   }
 
   /** The cell of the input to change where {@code check} fails. */
@@ -158,12 +163,23 @@ public final class SheetPlaces {
         row = begin;
         column = 0;
       } else {
-        placed.add(new Placed(entry, row, column));
+        placed.add(new Placed(shown(entry), row, column));
         name(sheet.name(), entry, row, column);
         row += depth(entry);
       }
     }
     entries.put(sheet.name(), placed);
+  }
+
+  /** What is quoted looks like the line it is the value of. */
+  private RowTemplate shown(RowTemplate entry) {
+    return entry instanceof RowTemplate.Quote quote
+        ? template.lines().stream()
+            .filter(line -> line.name().equals(quote.name().toString()))
+            .findFirst()
+            .orElseThrow()
+            .quoted(quote)
+        : entry;
   }
 
   private int depth(RowTemplate entry) {
@@ -178,7 +194,7 @@ public final class SheetPlaces {
     } else if (entry instanceof RowTemplate.NewPage) {
       return 0;
     } else if (entry instanceof RowTemplate.Verdict) {
-      return RowTemplate.Verdict.SENTENCES + 1;
+      return RowTemplate.Verdict.ROWS;
     } else if (entry instanceof RowTemplate.InputChecks) {
       return template.inputs().size();
     } else if (entry instanceof RowTemplate.Said) {

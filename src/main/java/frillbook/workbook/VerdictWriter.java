@@ -9,12 +9,13 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellReference;
 
 /**
- * Writes what the checks say, a row for each that fails, those that stop first: its level and place
- * as one number, which is shown as a word, and its sentence; then how many more fail. All lead to
- * the checks.
+ * Writes what the checks say while one of them stops, a row for each that fails, those that stop
+ * first: its level and place as one number, which is shown as a word, and its sentence; then how
+ * many more fail. All lead to the checks.
  */
 final class VerdictWriter {
-  private static final double MORE_HEIGHT = 19;
+  /** Two lines. */
+  private static final double FIRST_HEIGHT = 26;
 
   private final Page page;
   private final SheetPlaces places;
@@ -25,26 +26,61 @@ final class VerdictWriter {
   }
 
   void write(int row) {
+    int each = RowTemplate.Verdict.ROWS_EACH;
     for (int rank = 1; rank <= RowTemplate.Verdict.SENTENCES; rank++) {
-      int at = row + rank - 1;
+      int at = row + (rank - 1) * each;
       page.formula(
           at,
           SheetPlaces.LABEL,
           failing(at, rank),
           page.styles()
-              .of(Look.LABEL, NumberFormats.failing(page.phrases()), HorizontalAlignment.LEFT));
-      say(at, sentence(at, rank));
-      page.fit(at, LongestText.SOME_SENTENCE, SheetPlaces.VALUE, page.lastColumn(), Look.SENTENCE);
+              .of(Look.VERDICT, NumberFormats.failing(page.phrases()), HorizontalAlignment.LEFT));
+      say(at, at + each - 1, sentence(at));
     }
-    int last = row + RowTemplate.Verdict.SENTENCES;
-    say(last, more());
-    page.heighten(last, MORE_HEIGHT);
-    page.styles().emphasis().addFailing(page.sheet(), row, last, page.lastColumn());
+    int last = row + RowTemplate.Verdict.ROWS - 1;
+    say(last, last, more());
+    page.styles().emphasis().addFailing(page, row, last);
   }
 
-  private void say(int row, String formula) {
-    page.formula(row, SheetPlaces.VALUE, formula, page.styles().of(Look.SENTENCE));
-    page.mergeToEnd(row, SheetPlaces.VALUE, Look.SENTENCE);
+  /** The first of them, and how many there are, in row {@code row} beside the flag. */
+  void first(int row) {
+    String all = "COUNTIF(check_fault,\">0\")";
+    String found = "MATCH(IF(COUNTIF(check_fault,1)>0,1,2),check_fault,0)";
+    String count = around(Phrase.FIRST_OF, all);
+    page.formula(
+        row,
+        SheetPlaces.UNIT,
+        "IF("
+            + all
+            + "=0,"
+            + FormulaTranslation.text(page.phrases().say(Phrase.ALL_WELL))
+            + ",INDEX(check_sentence,"
+            + found
+            + ")&IF("
+            + all
+            + ">1,\" \"&"
+            + count
+            + ",\"\"))",
+        page.styles().of(Look.SENTENCE));
+    page.mergeToEnd(row, SheetPlaces.UNIT, Look.SENTENCE);
+    places.firstCheck().ifPresent(check -> page.link(row, SheetPlaces.UNIT, check));
+    page.heighten(row, FIRST_HEIGHT);
+  }
+
+  /** What {@code phrase} says of a number that the formula {@code count} gives. */
+  private String around(Phrase phrase, String count) {
+    String said = page.phrases().say(phrase, "\u0000");
+    int at = said.indexOf(0);
+    return FormulaTranslation.text(said.substring(0, at))
+        + "&"
+        + count
+        + "&"
+        + FormulaTranslation.text(said.substring(at + 1));
+  }
+
+  private void say(int row, int last, String formula) {
+    page.formula(row, SheetPlaces.VALUE, formula, page.styles().of(Look.VERDICT));
+    page.merge(row, last, SheetPlaces.VALUE, page.lastColumn());
     places.firstCheck().ifPresent(check -> page.link(row, SheetPlaces.VALUE, check));
   }
 
@@ -55,11 +91,11 @@ final class VerdictWriter {
     String firstStop = level(1) + "+MATCH(1,check_fault,0)";
     String firstLook = level(2) + "+MATCH(2,check_fault,0)";
     if (rank == 1) {
-      return "IF(" + stops + ">0," + firstStop + ",IF(" + all + ">0," + firstLook + ",0))";
+      return "IF(" + stops + ">0," + firstStop + ",0)";
     }
-    String above = new CellReference(row - 1, SheetPlaces.LABEL).formatAsString();
+    String above = code(row - RowTemplate.Verdict.ROWS_EACH);
     String look = "IF(" + stops + "=" + (rank - 1) + "," + firstLook + "," + next(2, above) + ")";
-    String later = "IF(" + all + "<" + rank + ",0," + look + ")";
+    String later = "IF(OR(" + stops + "=0," + all + "<" + rank + "),0," + look + ")";
     return "IF(" + stops + ">=" + rank + "," + next(1, above) + "," + later + ")";
   }
 
@@ -73,14 +109,11 @@ final class VerdictWriter {
     return String.valueOf(CellSource.Failing.LEVEL * level);
   }
 
-  private String sentence(int row, int rank) {
-    String code = new CellReference(row, SheetPlaces.LABEL).formatAsString();
-    String none = rank == 1 ? page.phrases().say(Phrase.ALL_WELL) : "";
+  private String sentence(int row) {
+    String code = code(row);
     return "IF("
         + code
-        + "=0,"
-        + FormulaTranslation.text(none)
-        + ",INDEX(check_sentence,MOD("
+        + "=0,\"\",INDEX(check_sentence,MOD("
         + code
         + ","
         + CellSource.Failing.LEVEL
@@ -89,16 +122,14 @@ final class VerdictWriter {
 
   private String more() {
     String count = "COUNTIF(check_fault,\">0\")-" + RowTemplate.Verdict.SENTENCES;
-    String said = page.phrases().say(Phrase.MORE, "\u0000");
-    int at = said.indexOf(0);
-    return "IF("
+    return "IF(AND(COUNTIF(check_fault,1)>0,"
         + count
-        + ">0,"
-        + FormulaTranslation.text(said.substring(0, at))
-        + "&"
-        + count
-        + "&"
-        + FormulaTranslation.text(said.substring(at + 1))
+        + ">0),"
+        + around(Phrase.MORE, "(" + count + ")")
         + ",\"\")";
+  }
+
+  private String code(int row) {
+    return new CellReference(row, page.firstColumn() + SheetPlaces.LABEL).formatAsString();
   }
 }
