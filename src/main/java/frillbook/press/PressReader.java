@@ -212,6 +212,7 @@ final class PressReader {
       case PressTag.REMARK -> new CellSource.Remark(form.inputs().get(in.getInt()), text(), text());
       case PressTag.SAID -> new CellSource.Said(sentence());
       case PressTag.VERDICT -> new CellSource.Verdict(in.getInt(), checks(form));
+      case PressTag.FIRST_VERDICT -> new CellSource.FirstVerdict(checks(form));
       case PressTag.FAILING -> new CellSource.Failing(in.getInt(), checks(form), in.getInt());
       case PressTag.CONVERTED -> new CellSource.Converted(text(), Customary.valueOf(text()));
       case PressTag.PARTS -> new CellSource.Parts(measure());

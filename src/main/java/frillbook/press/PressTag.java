@@ -21,6 +21,7 @@ final class PressTag {
   static final int PARTS = 21;
   static final int CONVERTED = 22;
   static final int LONG_UNIT = 23;
+  static final int FIRST_VERDICT = 24;
 
   private PressTag() {}
 }

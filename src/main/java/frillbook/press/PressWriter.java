@@ -244,6 +244,9 @@ final class PressWriter {
       out.writeByte(PressTag.VERDICT);
       out.writeInt(verdict.rank());
       checks(verdict.checks(), form);
+    } else if (cell instanceof CellSource.FirstVerdict first) {
+      out.writeByte(PressTag.FIRST_VERDICT);
+      checks(first.checks(), form);
     } else if (cell instanceof CellSource.Failing failing) {
       out.writeByte(PressTag.FAILING);
       out.writeInt(failing.rank());

@@ -5,6 +5,7 @@ import frillbook.formula.FormulaToken;
 import frillbook.measure.LengthUnit;
 import frillbook.press.CellSource;
 import frillbook.source.Position;
+import frillbook.source.SourceText;
 import frillbook.template.CellRow;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
@@ -142,6 +143,8 @@ public record CalculatedCell(
       }
     } else if (entry instanceof TableTemplate table) {
       addTable(cells, sheet, SheetPlaces.dataRow(table, row), placed.column(), table);
+    } else if (entry instanceof RowTemplate.Excerpt excerpt) {
+      addExcerpt(place, placed, excerpt, template.table(excerpt));
     } else if (entry instanceof CheckTemplate check) {
       Form.Check judged = Form.Check.of(check);
       place.add(row, SheetPlaces.FAULT, new CellSource.Fault(judged), needs(check));
@@ -200,6 +203,20 @@ public record CalculatedCell(
         new Place(cells, sheet, of.position())
             .add(firstRow + row, firstColumn + column, entry, needs.get(column));
       }
+    }
+  }
+
+  private static void addExcerpt(
+      Place place, SheetPlaces.Placed placed, RowTemplate.Excerpt excerpt, TableTemplate table) {
+    int column = placed.column();
+    int head = placed.row() + SheetPlaces.TABLE_HEAD;
+    for (SourceText name : excerpt.columns()) {
+      place.addUnit(head - 1, column, table.column(name.value()).unit());
+      for (int row = 0; row < table.rows(); row++) {
+        CellSource entry = new CellSource.Entry(name.value(), row);
+        place.add(head + row, column, entry, Set.of(name.value()));
+      }
+      column++;
     }
   }
 

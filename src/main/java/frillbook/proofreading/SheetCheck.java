@@ -4,6 +4,7 @@ import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
 import frillbook.template.CellRow;
 import frillbook.template.CheckTemplate;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
@@ -30,6 +31,7 @@ public final class SheetCheck {
     template.sheets().forEach(check::widths);
     check.links(template);
     check.quotes(template);
+    template.rows(RowTemplate.Excerpt.class).forEach(excerpt -> check.excerpt(template, excerpt));
     check.sizes(template);
     check.checksTogether(template);
     check.inputChecksOnce(template);
@@ -77,6 +79,25 @@ public final class SheetCheck {
                     "the quoted " + quote.name() + ", which is not a line",
                     "the name of a line",
                     "correct it" + Nearest.hint(quote.name().toString(), names)));
+  }
+
+  /** Tells of a part of what is no table. */
+  private void excerpt(WorkbookTemplate template, RowTemplate.Excerpt excerpt) {
+    List<String> columns =
+        template.tables().stream()
+            .filter(table -> table.name().equals(excerpt.table().value()))
+            .flatMap(table -> table.columns().stream())
+            .map(ColumnTemplate::name)
+            .toList();
+    excerpt.columns().stream()
+        .filter(column -> !columns.contains(column.value()))
+        .forEach(
+            column ->
+                mistakes.add(
+                    column.position(),
+                    "the column " + column + ", which the table " + excerpt.table() + " has not",
+                    "columns of a table",
+                    "correct the one or the other" + Nearest.hint(column.value(), columns)));
   }
 
   /** Tells of the table that makes the workbook larger than a person's machine can calculate. */

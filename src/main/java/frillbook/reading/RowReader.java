@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class RowReader {
   private static final String KINDS =
       "section, note, caution, sentence, input, line, flag, check, table, picture, each, input_checks,"
-          + " verdict, new_page, said, quote, cells, step, beside or glossary";
+          + " verdict, new_page, said, quote, excerpt, cells, step, beside or glossary";
 
   private RowReader() {}
 
@@ -45,6 +45,7 @@ public final class RowReader {
       case "said" -> rows.add(said(block));
       case "new_page" -> rows.add(newPage(block));
       case "quote" -> rows.add(quote(block));
+      case "excerpt" -> rows.add(excerpt(block));
       case "cells" -> rows.add(CellRowReader.cells(block));
       case "step" -> rows.add(CellRowReader.step(block));
       case "beside" -> beside(block, rows);
@@ -73,6 +74,14 @@ public final class RowReader {
             block.position());
     block.done();
     return quote;
+  }
+
+  private static RowTemplate excerpt(Block block) {
+    RowTemplate excerpt =
+        new RowTemplate.Excerpt(
+            block.requiredRawText("excerpt"), block.texts("columns"), block.position());
+    block.done();
+    return excerpt;
   }
 
   private static void beside(Block block, List<RowTemplate> rows) {

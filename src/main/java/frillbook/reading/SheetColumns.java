@@ -49,6 +49,8 @@ final class SheetColumns {
   private static int of(RowTemplate row) {
     if (row instanceof TableTemplate table) {
       return table.columns().size();
+    } else if (row instanceof RowTemplate.Excerpt excerpt) {
+      return excerpt.columns().size();
     } else if (row instanceof CellRow cells) {
       return cells.cells().stream().mapToInt(CellRow.Cell::to).max().orElse(0) + 1;
     } else if (row instanceof CheckTemplate || row instanceof RowTemplate.InputChecks) {

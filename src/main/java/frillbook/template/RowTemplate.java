@@ -2,6 +2,7 @@ package frillbook.template;
 
 import frillbook.formula.FormulaText;
 import frillbook.source.Position;
+import frillbook.source.SourceText;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ public sealed interface RowTemplate
         RowTemplate.NewPage,
         RowTemplate.Said,
         RowTemplate.Quote,
+        RowTemplate.Excerpt,
         RowTemplate.Beside,
         RowTemplate.Below,
         CellRow,
@@ -82,6 +84,19 @@ public sealed interface RowTemplate
   record Quote(
       FormulaText name, Optional<String> label, String note, boolean headline, Position position)
       implements RowTemplate {}
+
+  /**
+   * Columns of a table that stands elsewhere, with their heads.
+   *
+   * @param table its name
+   * @param columns their names, from left to right
+   */
+  record Excerpt(SourceText table, List<SourceText> columns, Position position)
+      implements RowTemplate {
+    public Excerpt {
+      columns = List.copyOf(columns);
+    }
+  }
 
   /**
    * What follows, up to {@link Below}, stands from that column on, beside what follows then.

@@ -38,6 +38,10 @@ public record TableTemplate(
   }
 
   /** Which column, from 0, has that name; -1 for none. */
+  public ColumnTemplate column(String name) {
+    return columns.get(indexOf(name));
+  }
+
   public int indexOf(String column) {
     List<String> names = columns.stream().map(ColumnTemplate::name).toList();
     return names.indexOf(column);

@@ -47,6 +47,14 @@ public record WorkbookTemplate(String title, Phrases phrases, List<SheetTemplate
     return rows(TableTemplate.class);
   }
 
+  /** The table that {@code excerpt} shows a part of. */
+  public TableTemplate table(RowTemplate.Excerpt excerpt) {
+    return tables().stream()
+        .filter(table -> table.name().equals(excerpt.table().value()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Every check in reading order, those of single inputs left out. */
   public List<CheckTemplate> checks() {
     return rows(CheckTemplate.class);

@@ -1,6 +1,6 @@
 package frillbook.workbook;
 
-import frillbook.template.TableTemplate;
+import frillbook.template.ColumnTemplate;
 import frillbook.template.ValueFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,21 +23,26 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
 
   /**
-   * @param first row of its data, from 0
+   * @param first row of the data, from 0
+   * @param rows of data
    */
-  void set(Page page, TableTemplate table, int first) {
+  void set(Page page, List<ColumnTemplate> columns, int first, int rows) {
     XSSFSheet sheet = page.sheet();
     int left = page.firstColumn();
     String filled = new CellReference(first, left, false, true).formatAsString() + "<>\"\"";
     Predicate<ValueFormat> isLength = page::isReduced;
     Predicate<ValueFormat> isMoney = ValueFormat.MONEY::equals;
-    add(sheet, filled, columns(table, left, first, isMoney), money.ofRows(filled));
-    List<CellRangeAddress> inches = columns(table, left, first, isLength);
+    add(sheet, filled, cells(columns, left, first, rows, isMoney), money.ofRows(filled));
+    List<CellRangeAddress> inches = cells(columns, left, first, rows, isLength);
     if (!inches.isEmpty()) {
       add(sheet, filled, inches, lengths.ofRows(filled, inches.get(0)));
     }
     if (page.printed()) {
-      add(sheet, filled, columns(table, left, first, isMoney.or(isLength).negate()), Map.of());
+      add(
+          sheet,
+          filled,
+          cells(columns, left, first, rows, isMoney.or(isLength).negate()),
+          Map.of());
     }
   }
 
@@ -48,16 +53,14 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
     Emphasis.add(sheet, cells, rules);
   }
 
-  private static List<CellRangeAddress> columns(
-      TableTemplate table, int left, int first, Predicate<ValueFormat> which) {
-    int last = first + table.rows() - 1;
+  private static List<CellRangeAddress> cells(
+      List<ColumnTemplate> columns, int left, int first, int rows, Predicate<ValueFormat> which) {
+    int last = first + rows - 1;
     List<CellRangeAddress> cells = new ArrayList<>();
-    IntStream.range(0, table.columns().size())
-        .filter(column -> which.test(table.columns().get(column).format()))
-        .forEach(
-            column ->
-                Emphasis.join(
-                    cells, new CellRangeAddress(first, last, left + column, left + column)));
+    IntStream.range(0, columns.size())
+        .filter(column -> which.test(columns.get(column).format()))
+        .map(column -> left + column)
+        .forEach(column -> Emphasis.join(cells, new CellRangeAddress(first, last, column, column)));
     return cells;
   }
 }

@@ -49,7 +49,7 @@ public final class SheetPlaces {
   public static final int GLOSSARY_UNIT = 2;
 
   /** Rows of a table above its data, its heading left out: labels and units. */
-  static final int TABLE_HEAD = 2;
+  public static final int TABLE_HEAD = 2;
 
   /**
    * An entry and where it begins.
@@ -186,6 +186,8 @@ public final class SheetPlaces {
     if (entry instanceof TableTemplate table) {
       // One row stays free under a table.
       return headRow(table, 0) + TABLE_HEAD + table.rows() + 1;
+    } else if (entry instanceof RowTemplate.Excerpt excerpt) {
+      return TABLE_HEAD + template.table(excerpt).rows() + 1;
     } else if (entry instanceof ChartTemplate chart) {
       return chart.height() + ChartWriter.MORE_ROWS;
     } else if (entry instanceof RowTemplate.Caution) {

@@ -34,7 +34,22 @@ final class TableWriter {
     for (int number = 1; number <= table.rows(); number++) {
       fill(new FormulaTranslation.Row(table, number, data + number - 1, page.firstColumn()));
     }
-    page.styles().rowPlaces().set(page, table, data);
+    page.styles().rowPlaces().set(page, table.columns(), data, table.rows());
+  }
+
+  /** Columns of {@code table}, which stands elsewhere. */
+  void excerpt(int row, TableTemplate table, List<String> columns) {
+    int data = row + SheetPlaces.TABLE_HEAD;
+    for (int column = 0; column < columns.size(); column++) {
+      ColumnTemplate shown = table.column(columns.get(column));
+      head(row, column, shown);
+      for (int number = 1; number <= table.rows(); number++) {
+        String value = "INDEX(" + shown.name() + "," + number + ")";
+        page.formula(data + number - 1, column, value, style(Look.DATA, shown));
+      }
+    }
+    List<ColumnTemplate> shown = columns.stream().map(table::column).toList();
+    page.styles().rowPlaces().set(page, shown, data, table.rows());
   }
 
   private void head(int row, int column, ColumnTemplate template) {
