@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
+import frillbook.look.Span;
 import frillbook.press.CellSource;
 import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
@@ -10,8 +11,8 @@ import org.apache.poi.ss.util.CellReference;
 
 /**
  * Writes what the checks say, a row for each that fails, those that stop first: its level and place
- * as one number, which is shown as a word, and its sentence; then how many more fail. All lead to
- * the checks.
+ * as one number, which is shown as a word, and its sentence; then how many more fail. Each leads to
+ * the check it says, the last to all of them.
  */
 final class VerdictWriter {
   private static final double MORE_HEIGHT = 19;
@@ -33,11 +34,12 @@ final class VerdictWriter {
           failing(at, rank),
           page.styles()
               .of(Look.LABEL, NumberFormats.failing(page.phrases()), HorizontalAlignment.LEFT));
-      say(at, sentence(at, rank));
+      say(at, linked(at, sentence(at, rank)));
       page.fit(at, LongestText.SOME_SENTENCE, SheetPlaces.VALUE, page.lastColumn(), Look.SENTENCE);
     }
     int last = row + RowTemplate.Verdict.SENTENCES;
     say(last, more());
+    places.firstCheck().ifPresent(check -> page.link(last, SheetPlaces.VALUE, check));
     page.heighten(last, MORE_HEIGHT);
     page.styles().emphasis().addFailing(page.sheet(), row, last, page.lastColumn());
   }
@@ -45,7 +47,32 @@ final class VerdictWriter {
   private void say(int row, String formula) {
     page.formula(row, SheetPlaces.VALUE, formula, page.styles().of(Look.SENTENCE));
     page.mergeToEnd(row, SheetPlaces.VALUE, Look.SENTENCE);
-    places.firstCheck().ifPresent(check -> page.link(row, SheetPlaces.VALUE, check));
+  }
+
+  /**
+   * Leads to the row of the failing check, which a link kept beside the cell cannot: it does not
+   * follow the plan.
+   */
+  private String linked(int row, String sentence) {
+    return places
+        .firstCheck()
+        .map(first -> "HYPERLINK(" + rowOfCheck(first, row) + "," + sentence + ")")
+        .orElse(sentence);
+  }
+
+  /** Where it stands; above the first check where none fails. */
+  private static String rowOfCheck(Span first, int row) {
+    String above =
+        new CellReference(first.sheet(), first.firstRow() - 1, SheetPlaces.LABEL, false, false)
+            .formatAsString();
+    String column = above.substring(0, above.lastIndexOf('!') + 2);
+    return FormulaTranslation.text("#" + column) + "&ROW(" + above + ")+" + place(row);
+  }
+
+  /** Which of all checks the row {@code row} says, from 1; 0 for none. */
+  private static String place(int row) {
+    String code = new CellReference(row, SheetPlaces.LABEL).formatAsString();
+    return "MOD(" + code + "," + CellSource.Failing.LEVEL + ")";
   }
 
   /** After the failing check of the row above the next of its level, else the first of the next. */
@@ -80,11 +107,9 @@ final class VerdictWriter {
         + code
         + "=0,"
         + FormulaTranslation.text(none)
-        + ",INDEX(check_sentence,MOD("
-        + code
-        + ","
-        + CellSource.Failing.LEVEL
-        + ")))";
+        + ",INDEX(check_sentence,"
+        + place(row)
+        + "))";
   }
 
   private String more() {
