@@ -38,6 +38,7 @@ final class Emphasis {
   private final long remark;
   private final Map<String, Long> flags = new LinkedHashMap<>();
   private final long rowRule;
+  private final long unseen;
 
   Emphasis(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
@@ -48,6 +49,7 @@ final class Emphasis {
       flags.put(FLAG.get(i), put(styles, flag(grounds.get(i))));
     }
     this.rowRule = put(styles, underlined());
+    this.unseen = put(styles, unseen());
   }
 
   /** Adds {@code style} to the workbook's; gives its index there. */
@@ -86,6 +88,14 @@ final class Emphasis {
     return style;
   }
 
+  /** White on white, the rule under it too. */
+  private static CTDxf unseen() {
+    CTDxf style = CTDxf.Factory.newInstance();
+    style.addNewFont().addNewColor().setRgb(Styles.opaque(Look.WHITE));
+    underline(style, Look.WHITE);
+    return style;
+  }
+
   private static CTDxf underlined() {
     CTDxf style = CTDxf.Factory.newInstance();
     underline(style);
@@ -94,9 +104,13 @@ final class Emphasis {
 
   /** Puts a hairline under what has {@code style}. */
   static void underline(CTDxf style) {
+    underline(style, Look.HAIRLINE);
+  }
+
+  private static void underline(CTDxf style, String colour) {
     CTBorderPr bottom = style.addNewBorder().addNewBottom();
     bottom.setStyle(STBorderStyle.THIN);
-    bottom.addNewColor().setRgb(Styles.opaque(Look.HAIRLINE));
+    bottom.addNewColor().setRgb(Styles.opaque(colour));
   }
 
   /**
@@ -171,6 +185,11 @@ final class Emphasis {
     styles.put("AND(" + code + ">0," + code + "<2000)", alarm);
     styles.put(code + ">0", remark);
     add(sheet, List.of(new CellRangeAddress(first, last, 0, lastColumn)), styles);
+  }
+
+  /** Hides the head of a table while that condition says that its rows are blank. */
+  void addHead(XSSFSheet sheet, CellRangeAddress head, String blank) {
+    add(sheet, List.of(head), Map.of(blank, unseen));
   }
 
   /** The style of a row that is filled: a hairline under it. */

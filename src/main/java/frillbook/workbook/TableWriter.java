@@ -7,6 +7,7 @@ import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
 import java.util.List;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Writes tables: labels, units, and formulas filled down. */
@@ -35,6 +36,18 @@ final class TableWriter {
       fill(new FormulaTranslation.Row(table, number, data + number - 1));
     }
     page.styles().rowPlaces().set(page, table, data);
+    if (page.printed()) {
+      CellRangeAddress above = new CellRangeAddress(row, data - 1, 0, page.lastColumn());
+      page.styles().emphasis().addHead(page.sheet(), above, blank(table, data));
+    }
+  }
+
+  /** Whether no row is filled; of a table filled down, the first is if any is. */
+  private static String blank(TableTemplate table, int data) {
+    boolean anyRow = table.show().isPresent() && !table.named().isEmpty();
+    int last = data + table.rows();
+    String first = "$A$" + (data + 1);
+    return anyRow ? "COUNTIF(" + first + ":$A$" + last + ",\"\")=" + table.rows() : first + "=\"\"";
   }
 
   private void head(int row, int column, ColumnTemplate template) {
