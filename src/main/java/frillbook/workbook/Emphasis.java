@@ -88,11 +88,11 @@ final class Emphasis {
     return style;
   }
 
-  /** White on white, the rule under it too. */
+  /** White on white, without the rule under it. */
   private static CTDxf unseen() {
     CTDxf style = CTDxf.Factory.newInstance();
     style.addNewFont().addNewColor().setRgb(Styles.opaque(Look.WHITE));
-    underline(style, Look.WHITE);
+    style.addNewBorder().addNewBottom().setStyle(STBorderStyle.NONE);
     return style;
   }
 
@@ -104,13 +104,9 @@ final class Emphasis {
 
   /** Puts a hairline under what has {@code style}. */
   static void underline(CTDxf style) {
-    underline(style, Look.HAIRLINE);
-  }
-
-  private static void underline(CTDxf style, String colour) {
     CTBorderPr bottom = style.addNewBorder().addNewBottom();
     bottom.setStyle(STBorderStyle.THIN);
-    bottom.addNewColor().setRgb(Styles.opaque(colour));
+    bottom.addNewColor().setRgb(Styles.opaque(Look.HAIRLINE));
   }
 
   /**
