@@ -67,12 +67,13 @@ public final class TemplateChecks {
     check
         .change()
         .filter(name -> !declarations.is(name, Declarations.Kind.INPUT))
+        .filter(name -> !declarations.is(name, Declarations.Kind.LINE))
         .ifPresent(
             name ->
                 mistakes.add(
                     check.position(),
-                    "the cell to change " + name + ", which is not an input",
-                    "the name of an input",
+                    "the cell to change " + name + ", which is no input or line",
+                    "the name of an input or a line",
                     "correct it or leave change out" + Nearest.hint(name, declarations.names())));
   }
 

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param name in the workbook: the cell that is 0 when all is well, else the level's code
  * @param formula TRUE when all is well
  * @param message what to say when it is not, in words that may follow the plan
- * @param change name of the input to change first; empty where the template names none
+ * @param change name of the input to change first, or of the line to mend; empty where the template
+ *     names none
  * @param guard name of the line that must be 1 for the check to be made; empty for always
  */
 public record CheckTemplate(

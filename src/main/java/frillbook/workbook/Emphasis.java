@@ -38,6 +38,7 @@ final class Emphasis {
   private final long remark;
   private final Map<String, Long> flags = new LinkedHashMap<>();
   private final long rowRule;
+  private final long unseen;
 
   Emphasis(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
@@ -48,6 +49,7 @@ final class Emphasis {
       flags.put(FLAG.get(i), put(styles, flag(grounds.get(i))));
     }
     this.rowRule = put(styles, underlined());
+    this.unseen = put(styles, unseen());
   }
 
   /** Adds {@code style} to the workbook's; gives its index there. */
@@ -83,6 +85,14 @@ final class Emphasis {
     CTPatternFill fill = style.addNewFill().addNewPatternFill();
     fill.setPatternType(STPatternType.SOLID);
     fill.addNewBgColor().setRgb(Styles.opaque(ground));
+    return style;
+  }
+
+  /** White on white, without the rule under it. */
+  private static CTDxf unseen() {
+    CTDxf style = CTDxf.Factory.newInstance();
+    style.addNewFont().addNewColor().setRgb(Styles.opaque(Look.WHITE));
+    style.addNewBorder().addNewBottom().setStyle(STBorderStyle.NONE);
     return style;
   }
 
@@ -172,6 +182,11 @@ final class Emphasis {
     styles.put(code + ">0", remark);
     CellRangeAddress cells = new CellRangeAddress(first, last, left, left + page.lastColumn());
     add(page.sheet(), List.of(cells), styles);
+  }
+
+  /** Hides the head of a table while that condition says that its rows are blank. */
+  void addHead(XSSFSheet sheet, CellRangeAddress head, String blank) {
+    add(sheet, List.of(head), Map.of(blank, unseen));
   }
 
   /** The style of a row that is filled: a hairline under it. */

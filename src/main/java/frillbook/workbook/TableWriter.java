@@ -7,6 +7,8 @@ import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
 import java.util.List;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Writes tables: labels, units, and formulas filled down. */
@@ -35,6 +37,23 @@ final class TableWriter {
       fill(new FormulaTranslation.Row(table, number, data + number - 1, page.firstColumn()));
     }
     page.styles().rowPlaces().set(page, table.columns(), data, table.rows());
+    if (page.printed()) {
+      CellRangeAddress above =
+          new CellRangeAddress(
+              row, data - 1, page.firstColumn(), page.firstColumn() + page.lastColumn());
+      page.styles().emphasis().addHead(page.sheet(), above, blank(table, data));
+    }
+  }
+
+  /** Whether no row is filled; of a table filled down, the first is if any is. */
+  private String blank(TableTemplate table, int data) {
+    boolean anyRow = table.show().isPresent() && !table.named().isEmpty();
+    int last = data + table.rows();
+    String column = "$" + CellReference.convertNumToColString(page.firstColumn()) + "$";
+    String first = column + (data + 1);
+    return anyRow
+        ? "COUNTIF(" + first + ":" + column + last + ",\"\")=" + table.rows()
+        : first + "=\"\"";
   }
 
   /** Columns of {@code table}, which stands elsewhere. */

@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
+import frillbook.look.Span;
 import frillbook.press.CellSource;
 import frillbook.template.Phrase;
 import frillbook.template.RowTemplate;
@@ -11,7 +12,7 @@ import org.apache.poi.ss.util.CellReference;
 /**
  * Writes what the checks say while one of them stops, a row for each that fails, those that stop
  * first: its level and place as one number, which is shown as a word, and its sentence; then how
- * many more fail. All lead to the checks.
+ * many more fail. Each leads to the check it says, the last to all of them.
  */
 final class VerdictWriter {
   /** Two lines. */
@@ -35,10 +36,11 @@ final class VerdictWriter {
           failing(at, rank),
           page.styles()
               .of(Look.VERDICT, NumberFormats.failing(page.phrases()), HorizontalAlignment.LEFT));
-      say(at, at + each - 1, sentence(at));
+      say(at, at + each - 1, linked(place(at), sentence(at)));
     }
     int last = row + RowTemplate.Verdict.ROWS - 1;
     say(last, last, more());
+    places.firstCheck().ifPresent(check -> page.link(last, SheetPlaces.VALUE, check));
     page.styles().emphasis().addFailing(page, row, last);
   }
 
@@ -47,23 +49,12 @@ final class VerdictWriter {
     String all = "COUNTIF(check_fault,\">0\")";
     String found = "MATCH(IF(COUNTIF(check_fault,1)>0,1,2),check_fault,0)";
     String count = around(Phrase.FIRST_OF, all);
-    page.formula(
-        row,
-        SheetPlaces.UNIT,
-        "IF("
-            + all
-            + "=0,"
-            + FormulaTranslation.text(page.phrases().say(Phrase.ALL_WELL))
-            + ",INDEX(check_sentence,"
-            + found
-            + ")&IF("
-            + all
-            + ">1,\" \"&"
-            + count
-            + ",\"\"))",
-        page.styles().of(Look.SENTENCE));
+    String none = FormulaTranslation.text(page.phrases().say(Phrase.ALL_WELL));
+    String more = "IF(" + all + ">1,\" \"&" + count + ",\"\")";
+    String said = "INDEX(check_sentence," + found + ")&" + more;
+    String formula = "IF(" + all + "=0," + none + "," + linked(found, said) + ")";
+    page.formula(row, SheetPlaces.UNIT, formula, page.styles().of(Look.SENTENCE));
     page.mergeToEnd(row, SheetPlaces.UNIT, Look.SENTENCE);
-    places.firstCheck().ifPresent(check -> page.link(row, SheetPlaces.UNIT, check));
     page.heighten(row, FIRST_HEIGHT);
   }
 
@@ -81,7 +72,35 @@ final class VerdictWriter {
   private void say(int row, int last, String formula) {
     page.formula(row, SheetPlaces.VALUE, formula, page.styles().of(Look.VERDICT));
     page.merge(row, last, SheetPlaces.VALUE, page.lastColumn());
-    places.firstCheck().ifPresent(check -> page.link(row, SheetPlaces.VALUE, check));
+  }
+
+  /**
+   * Leads to the row of the failing check, which a link kept beside the cell cannot: it does not
+   * follow the plan.
+   */
+  private String linked(String place, String sentence) {
+    return places
+        .firstCheck()
+        .map(first -> "HYPERLINK(" + rowOfCheck(first, place) + "," + sentence + ")")
+        .orElse(sentence);
+  }
+
+  /**
+   * Where it stands; above the first check where none fails.
+   *
+   * @param place among all checks, from 1, as a formula
+   */
+  private static String rowOfCheck(Span first, String place) {
+    String above =
+        new CellReference(first.sheet(), first.firstRow() - 1, SheetPlaces.LABEL, false, false)
+            .formatAsString();
+    String column = above.substring(0, above.lastIndexOf('!') + 2);
+    return FormulaTranslation.text("#" + column) + "&ROW(" + above + ")+" + place;
+  }
+
+  /** Which of all checks the row {@code row} says, from 1; 0 for none. */
+  private String place(int row) {
+    return "MOD(" + code(row) + "," + CellSource.Failing.LEVEL + ")";
   }
 
   /** After the failing check of the row above the next of its level, else the first of the next. */
@@ -111,13 +130,7 @@ final class VerdictWriter {
 
   private String sentence(int row) {
     String code = code(row);
-    return "IF("
-        + code
-        + "=0,\"\",INDEX(check_sentence,MOD("
-        + code
-        + ","
-        + CellSource.Failing.LEVEL
-        + ")))";
+    return "IF(" + code + "=0,\"\",INDEX(check_sentence," + place(row) + "))";
   }
 
   private String more() {

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 
@@ -13,15 +16,24 @@ import org.junit.jupiter.api.Test;
 final class VerdictTest {
   private static final int ROWS = 5;
 
+  /** What a row leads to: column A of the checks, so many rows under a cell. */
+  private static final Pattern PLACE =
+      Pattern.compile("^HYPERLINK\\(\"#Checks!A\"&ROW\\(Checks!A(\\d+)\\)\\+MOD\\(A\\d+,1000\\),");
+
   private static TrialBrief inch() {
     return TrialBrief.preset(Trials.TEMPLATE, Trials.INCH);
   }
 
+  /** The row {@code number} of these, from 1. */
+  private static XSSFRow row(SheetValues sheet, int number) {
+    XSSFCell flag = sheet.cells("check_flag").get(0);
+    return flag.getSheet().getRow(flag.getRowIndex() + number);
+  }
+
   /** Column {@code column} of these rows, from 0. */
   private static List<Object> rows(SheetValues sheet, int column) {
-    XSSFCell flag = sheet.cells("check_flag").get(0);
     return IntStream.rangeClosed(1, ROWS)
-        .mapToObj(row -> flag.getSheet().getRow(flag.getRowIndex() + row).getCell(column))
+        .mapToObj(row -> row(sheet, row).getCell(column))
         .map(sheet::value)
         .toList();
   }
@@ -71,16 +83,37 @@ final class VerdictTest {
     assertEquals(List.of("Every check passes.", "", "", "", ""), rows(Trials.given(inch()), 1));
   }
 
-  /** Each label leads to the cell of its input; the rows of the first sheet lead to the checks. */
+  /** On the checks every input has a row, and every check of parts; A is the column of labels. */
   @Test
-  void linksLeadToTheCells() {
+  void eachRowLeadsToTheCheckItSays() {
+    SheetValues sheet = Trials.given(inch().with("centre_gap", 8.0).with("fabric_width", -1.0));
+    List<String> failing = List.of("Frill fabric width", "Rings fit");
+    for (int rank = 0; rank < failing.size(); rank++) {
+      XSSFRow row = row(sheet, rank + 1);
+      Matcher place = PLACE.matcher(row.getCell(1).getCellFormula());
+      assertTrue(place.find(), row.getCell(1).getCellFormula());
+      int above = Integer.parseInt(place.group(1));
+      int number = (int) ((Double) sheet.value(row.getCell(0)) % 1000);
+      XSSFSheet checks = sheet.cells("check_fault").get(0).getSheet();
+      String label = checks.getRow(above + number - 1).getCell(0).getStringCellValue();
+      assertEquals(failing.get(rank), label);
+    }
+  }
+
+  @Test
+  void howManyMoreLeadsToTheFirstCheck() {
     SheetValues sheet = Trials.given(inch());
-    XSSFCell flag = sheet.cells("check_flag").get(0);
-    XSSFSheet checks = sheet.cells("check_fault").get(0).getSheet();
     XSSFCell first = sheet.cells("check_fault").get(0);
     assertEquals(
-        checks.getSheetName() + "!" + first.getReference(),
-        flag.getSheet().getRow(flag.getRowIndex() + 1).getCell(1).getHyperlink().getLocation());
+        first.getSheet().getSheetName() + "!" + first.getReference(),
+        row(sheet, ROWS).getCell(1).getHyperlink().getLocation());
+  }
+
+  /** Each label on the checks leads to the cell of its input. */
+  @Test
+  void labelsLeadToTheCells() {
+    SheetValues sheet = Trials.given(inch());
+    XSSFSheet checks = sheet.cells("check_fault").get(0).getSheet();
     Trials.TEMPLATE.checkedInputs().stream()
         .map(input -> sheet.cells(input.name()).get(0))
         .forEach(cell -> assertTrue(leads(checks, cell), cell.getReference()));
