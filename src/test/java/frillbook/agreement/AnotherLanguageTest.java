@@ -42,8 +42,9 @@ final class AnotherLanguageTest {
 
   private static final Pattern WORD = Pattern.compile("[A-Za-z]+");
 
-  /** The column of a cell that a sentence names: B, alone or with its row behind it. */
-  private static final Pattern CELL = Pattern.compile("(?<=\\([^()]{1,31} )B(?=\\d+\\)|$)");
+  /** The column of a cell that a sentence names, B, or that a link leads to, A: no words. */
+  private static final Pattern CELL =
+      Pattern.compile("(?<=\\([^()]{1,31} )B(?=\\d+\\)|$)|(?<=^#[^!]{1,31}!)A$");
 
   /** Symbols of units, the same in every language, and the product. */
   private static final Set<String> EVERYWHERE =
