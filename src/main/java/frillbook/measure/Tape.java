@@ -29,6 +29,16 @@ public final class Tape {
     return unit == LengthUnit.CM ? MILLIMETRES : SIXTEENTHS;
   }
 
+  /** The longest that a tape tells to its finest mark and is no longer: 16.15 in is 16 1/8. */
+  public static double down(LengthUnit unit, double length) {
+    return (double) Rounding.down(length * fine(unit)) / fine(unit);
+  }
+
+  /** The shortest that it tells so and is no shorter: 11.619 in is 11 5/8, 11.61 cm 11.7. */
+  public static double up(LengthUnit unit, double length) {
+    return (double) Rounding.up(length * fine(unit)) / fine(unit);
+  }
+
   private static long told(LengthUnit unit, double length) {
     double parts = parts(unit, length);
     boolean isFine = unit == LengthUnit.CM || parts < SHORT || parts == Math.rint(parts);

@@ -4,6 +4,7 @@ import static frillbook.measure.LengthUnit.CM;
 import static frillbook.measure.LengthUnit.INCH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -73,5 +74,14 @@ class TapeTest {
   })
   void longLengthsAreSaidInMetresAndHalfCentimetres(double length, String said) {
     assertEquals(said, Tape.sayLong(CM, length));
+  }
+
+  /** 11.619 in are 185.9 sixteenths; 0.3 cm are three tenths but for the last digit. */
+  @Test
+  void aLengthGoesUpOrDownToTheFinestMark() {
+    assertEquals(11.625, Tape.up(INCH, 11.619));
+    assertEquals(11.5625, Tape.down(INCH, 11.619));
+    assertEquals(.3, Tape.up(CM, .1 + .2));
+    assertEquals(.3, Tape.down(CM, .299999999));
   }
 }
