@@ -33,7 +33,7 @@ final class InputsCommand implements Runnable {
       table.row(
           input.name(),
           unit(input, unit, presets),
-          shown(input, presets.get(input.name())),
+          shown(input, unit, presets.get(input.name())),
           range(input, unit),
           input.prompt());
     }
@@ -55,13 +55,17 @@ final class InputsCommand implements Runnable {
       case CURRENCY -> "ISO 4217 codes";
       case TEXT -> "up to " + InputTemplate.LONGEST_TEXT + " characters";
       case LENGTH, PERCENT, NUMBER, COUNT ->
-          shown(input, input.range(unit).from()) + " to " + shown(input, input.range(unit).to());
+          shown(input, unit, input.range(unit).from())
+              + " to "
+              + shown(input, unit, input.range(unit).to());
     };
   }
 
-  private static String shown(InputTemplate input, Object value) {
+  private static String shown(InputTemplate input, LengthUnit unit, Object value) {
     if (value instanceof Double number) {
-      return Shown.plain(input.kind() == InputKind.PERCENT ? number * 100 : number);
+      return input.kind() == InputKind.PERCENT
+          ? Shown.plain(number * 100)
+          : input.said(unit, number);
     }
     String text = value.toString();
     return text.length() <= WIDEST ? text : text.substring(0, WIDEST - 1) + "…";

@@ -177,7 +177,10 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
     return input.accepts(found, unit)
         ? Optional.empty()
         : Optional.of(
-            "found " + SavedInput.shown(found) + ". " + unit.say(input.refusal(phrases, unit)));
+            "found "
+                + SavedInput.shown(found instanceof Double n ? input.said(unit, n) : found)
+                + ". "
+                + unit.say(input.refusal(phrases, unit)));
   }
 
   private static Paper paper(XSSFWorkbook workbook) {

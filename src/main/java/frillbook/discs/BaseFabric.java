@@ -44,7 +44,7 @@ public record BaseFabric(
         ways.perRow(),
         ways.backPerRow(),
         BaseGrid.of(grid),
-        BaseZigzag.of(zigzag),
+        BaseZigzag.of(zigzag, sizes.baseCutDiameter()),
         inZigzag,
         way.discs(),
         way.backs(),

@@ -2,6 +2,7 @@ package frillbook.discs;
 
 import frillbook.brief.BackStyle;
 import frillbook.brief.Brief;
+import frillbook.measure.LengthUnit;
 import frillbook.measure.Rounding;
 
 /**
@@ -12,10 +13,12 @@ import frillbook.measure.Rounding;
  * @param width usable
  * @param perRow discs side by side
  */
-record BaseWays(int bases, boolean backsAreDiscs, DiscSizes sizes, double width, int perRow) {
+record BaseWays(
+    LengthUnit unit, int bases, boolean backsAreDiscs, DiscSizes sizes, double width, int perRow) {
 
   static BaseWays of(Brief brief, DiscSizes sizes, double width) {
     return new BaseWays(
+        brief.unit(),
         brief.cushion().quantity() + sizes.baseMatchingCount(),
         brief.base().backStyle() == BackStyle.ONE_DISC,
         sizes,
@@ -39,7 +42,8 @@ record BaseWays(int bases, boolean backsAreDiscs, DiscSizes sizes, double width,
 
   BaseWay zigzag() {
     int backDiscs = backsAreDiscs ? sizes.backPieceCount() : 0;
-    DiscRows discs = DiscRows.zigzag(bases + backDiscs, perRow, sizes.baseCutDiameter(), width);
+    DiscRows discs =
+        DiscRows.zigzag(unit, bases + backDiscs, perRow, sizes.baseCutDiameter(), width);
     return way(discs, sizes.backPieceCount() - backDiscs, 0);
   }
 

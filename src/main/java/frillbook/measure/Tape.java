@@ -1,5 +1,7 @@
 package frillbook.measure;
 
+import java.math.BigDecimal;
+
 /**
  * A length as it is read off a tape: 19 7/8 and not 19.875.
  *
@@ -29,6 +31,16 @@ public final class Tape {
     return unit == LengthUnit.CM ? MILLIMETRES : SIXTEENTHS;
   }
 
+  /** The longest that a tape tells to its finest mark and is no longer: 16.15 in is 16 1/8. */
+  public static double down(LengthUnit unit, double length) {
+    return (double) Rounding.down(length * fine(unit)) / fine(unit);
+  }
+
+  /** The shortest that it tells so and is no shorter: 11.619 in is 11 5/8, 11.61 cm 11.7. */
+  public static double up(LengthUnit unit, double length) {
+    return (double) Rounding.up(length * fine(unit)) / fine(unit);
+  }
+
   private static long told(LengthUnit unit, double length) {
     double parts = parts(unit, length);
     boolean isFine = unit == LengthUnit.CM || parts < SHORT || parts == Math.rint(parts);
@@ -43,6 +55,18 @@ public final class Tape {
   /** {@code length} without its unit: 19 7/8, 3/4, 0; 47.5 or 48 in centimetres. */
   public static String say(LengthUnit unit, double length) {
     return say(unit, told(unit, length));
+  }
+
+  /**
+   * A length that must be told as it is, as a limit must: 1/8, or 0.1 in where a tape has no such
+   * mark; 0.32 cm.
+   */
+  public static String sayExactly(LengthUnit unit, double length) {
+    double parts = Math.abs(length) * SIXTEENTHS;
+    boolean isMark = unit == LengthUnit.INCH && parts == Math.rint(parts);
+    return isMark
+        ? (length < 0 ? "-" : "") + fraction((long) parts)
+        : BigDecimal.valueOf(length).stripTrailingZeros().toPlainString();
   }
 
   private static String say(LengthUnit unit, long parts) {

@@ -3,6 +3,7 @@ package frillbook.template;
 import frillbook.measure.Currencies;
 import frillbook.measure.Customary;
 import frillbook.measure.LengthUnit;
+import frillbook.measure.Tape;
 import frillbook.source.Position;
 import frillbook.wording.CodeWord;
 import java.math.BigDecimal;
@@ -114,8 +115,8 @@ public record InputTemplate(
 
   /** What may be typed, as a sentence: "Finished diameter must be a number from 4 to 60 in." */
   public String refusal(Phrases phrases, LengthUnit lengthUnit) {
-    String from = plain(range(lengthUnit).from());
-    String to = plain(range(lengthUnit).to());
+    String from = said(lengthUnit, range(lengthUnit).from());
+    String to = said(lengthUnit, range(lengthUnit).to());
     return switch (kind) {
       case LENGTH -> phrases.say(Phrase.A_NUMBER, label, from, to, lengthUnit.symbol());
       case NUMBER ->
@@ -145,7 +146,11 @@ public record InputTemplate(
         + "%";
   }
 
-  /** The same in every locale: 0.125, 4, 1500. */
+  /** A value that it might have, as messages tell it: 1/8, 4, 1500; the same in every locale. */
+  public String said(LengthUnit lengthUnit, double number) {
+    return kind == InputKind.LENGTH ? Tape.sayExactly(lengthUnit, number) : plain(number);
+  }
+
   private static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }

@@ -87,6 +87,15 @@ class PlanFileTest {
     assertTrue(Files.notExists(plan.page()));
   }
 
+  @Test
+  void inchesThatCannotBeUsedAreToldAsOnATape() throws IOException {
+    Typed plan = small().with(Map.of("marking_step", 1.375));
+    assertTrue(
+        plan.client()
+            .err()
+            .contains("found \"1 3/8\". “Round sizes up to” must be a number from 1/16 to 1 in."));
+  }
+
   /** The words of the sheet, in any case, and those of an older version stand for a code. */
   @Test
   void choicesAreReadAsTheirCodes() throws IOException {

@@ -8,6 +8,10 @@ import frillbook.Briefs;
 import frillbook.brief.Brief;
 import frillbook.cutting.Fabric;
 import frillbook.discs.BasePlaces.Place;
+import frillbook.measure.LengthText;
+import frillbook.measure.LengthUnit;
+import frillbook.measure.Rounding;
+import frillbook.measure.Tape;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -40,13 +44,14 @@ class BaseZigzagTest {
 
   /**
    * Drawn in by 4 %, bases are 19 7/8 in. One to a line; 36 − 19.875 = 16.125 across and √(19.875²
-   * − 16.125²) = √135 along, eleven times; 19.875 + 127.81 = 147.68, 33 steps of 4 1/2 in. A grid
-   * would take 6 × 19 7/8 + 6 × 19 = 233 1/4.
+   * − 16.125²) = √135 = 11.619 along, marked 11 5/8, eleven times; 19 7/8 + 127 7/8 = 147 3/4, 33
+   * steps of 4 1/2 in. A grid would take 6 × 19 7/8 + 6 × 19 = 233 1/4.
    */
   @Test
   void sixBasesAndSixBacksTakeTwoThirdsOfAGrid() {
     BaseFabric fabric = fabric(twenties(6, 36).with("draw_in", .04));
-    assertEquals(19.875 + 11 * Math.sqrt(135), fabric.baseUsedLength(), 1e-9);
+    assertEquals(147.75, fabric.baseUsedLength());
+    assertEquals(Math.sqrt(135), fabric.zigzag().rowStep(), 1e-9);
     assertEquals(148.5, fabric.baseBuyLength());
     assertEquals(233.25, fabric.grid().length());
   }
@@ -61,6 +66,59 @@ class BaseZigzagTest {
     assertEquals(shift, fabric.discs().shift(), 1e-9);
     assertEquals(2 * shift, fabric.discs().pitch(), 1e-9);
     assertEquals(step, fabric.discs().rowStep(), 1e-9);
+  }
+
+  /**
+   * Two of 20 in to a line of 55: 35 ÷ 3 = 11.667 across, marked 11 5/8; √(400 − 135.14) = 16.275
+   * along, marked 16 5/16. At 16 1/4, the nearest eighth, centres would be √(135.14 + 264.06) =
+   * 19.98 in apart.
+   */
+  @Test
+  void inchesFromLineToLineAreRoundedUp() {
+    DiscRows discs = fabric(twenties(5, 55)).discs();
+    assertEquals(11.625, discs.shift());
+    assertEquals(16.3125, discs.rowStep());
+  }
+
+  /**
+   * Two of 50 cm, as 45 cm and two seams of 1.5 drawn in by 4 % are, to a line of 139: 89 ÷ 3 =
+   * 29.67 across, marked 29.6; √(2500 − 876.16) = 40.297 along, marked 40.3.
+   */
+  @Test
+  void centimetresFromLineToLineAreRoundedUp() {
+    Briefs five = Briefs.inch().inMillimetres().with("diameter", 45).with("quantity", 5);
+    Briefs fifties = five.with("seam_allowance", 1.5).with("marking_step", .5);
+    Briefs narrow = fifties.with("base_fabric_width", 140).with("selvage", .5);
+    DiscRows discs = fabric(narrow).discs();
+    assertEquals(29.6, discs.shift());
+    assertEquals(40.3, discs.rowStep());
+  }
+
+  /** Pythagoras over every width; two lines on is two steps, the next of a line two shifts. */
+  @ParameterizedTest
+  @CsvSource({"INCH, 0.125", "CM, 0.5"})
+  void discsMarkedAsIsSaidKeepClear(LengthUnit unit, double sizes) {
+    int lines = 0;
+    for (int tried = 80; tried < 200; tried += 7) {
+      double disc = tried * sizes;
+      for (double width = disc; width < 5 * disc; width += .377 * sizes) {
+        int perRow = Rounding.down(width / disc);
+        DiscRows rows = DiscRows.zigzag(unit, 9, perRow, disc, width);
+        double step = told(unit, rows.rowStep());
+        double shift = told(unit, rows.shift());
+        String what = disc + " on " + width;
+        assertTrue(Math.hypot(step, shift) >= disc - 1e-9, what);
+        assertTrue(2 * step >= disc - 1e-9, what);
+        assertTrue(disc + (2 * perRow - 1) * shift <= width + 1e-6, what);
+        lines++;
+      }
+    }
+    assertTrue(lines > 1000);
+  }
+
+  /** What a sentence says, read back. */
+  private static double told(LengthUnit unit, double length) {
+    return LengthText.parse(Tape.say(unit, length), unit).orElseThrow();
   }
 
   /** 39 − 20 = 19 across, √(400 − 361) = 6.2 along: each disc would lie on the one before last. */

@@ -4,6 +4,7 @@ import static frillbook.measure.LengthUnit.CM;
 import static frillbook.measure.LengthUnit.INCH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -73,5 +74,30 @@ class TapeTest {
   })
   void longLengthsAreSaidInMetresAndHalfCentimetres(double length, String said) {
     assertEquals(said, Tape.sayLong(CM, length));
+  }
+
+  /** What is said of a limit is the limit: no tape has 0.1 in, and 0.32 cm is not 0.3. */
+  @ParameterizedTest
+  @CsvSource({
+    "INCH, 0.125, 1/8",
+    "INCH, 0.0625, 1/16",
+    "INCH, 4.5, 4 1/2",
+    "INCH, 0.1, 0.1",
+    "INCH, -0.5, -1/2",
+    "INCH, 0, 0",
+    "CM, 0.32, 0.32",
+    "CM, 0.125, 0.125"
+  })
+  void aLimitIsSaidExactly(LengthUnit unit, double limit, String said) {
+    assertEquals(said, Tape.sayExactly(unit, limit));
+  }
+
+  /** 11.619 in are 185.9 sixteenths; 0.3 cm are three tenths but for the last digit. */
+  @Test
+  void aLengthGoesUpOrDownToTheFinestMark() {
+    assertEquals(11.625, Tape.up(INCH, 11.619));
+    assertEquals(11.5625, Tape.down(INCH, 11.619));
+    assertEquals(.3, Tape.up(CM, .1 + .2));
+    assertEquals(.3, Tape.down(CM, .299999999));
   }
 }

@@ -37,6 +37,17 @@ final class InputTemplateTest {
         "“Finished diameter” must be a number from 10.5 to 150 cm.", refusal(keys, LengthUnit.CM));
   }
 
+  /** A limit off the tape keeps its decimals. */
+  @Test
+  void limitsInInchesAreSaidAsOnATape() {
+    String keys =
+        "kind: length, inch: {default: 0.75, from: 0.125, to: 6.1}, cm: {default: 2, from: 0.32, to: 15}";
+    assertEquals(
+        "“Finished diameter” must be a number from 1/8 to 6.1 in.", refusal(keys, LengthUnit.INCH));
+    assertEquals(
+        "“Finished diameter” must be a number from 0.32 to 15 cm.", refusal(keys, LengthUnit.CM));
+  }
+
   @Test
   void aCountIsRefusedAsAWholeNumber() {
     assertEquals(
