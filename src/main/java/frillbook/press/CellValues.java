@@ -53,8 +53,7 @@ public final class CellValues {
       return Optional.of(isUsable(fault.input()) ? 0.0 : 1.0);
     } else if (source instanceof CellSource.Remark remark) {
       InputTemplate input = remark.input();
-      String said =
-          isUsable(input) ? remark.good() : input.refusal(form.phrases(), unit) + remark.place();
+      String said = isUsable(input) ? remark.good() : refused(input, remark.place());
       return Optional.of(unit.say(said));
     } else if (source instanceof CellSource.Said said) {
       return Optional.of(words.say(said.sentence()));
@@ -66,6 +65,11 @@ public final class CellValues {
     return source instanceof CellSource.Parts parts
         ? words.value(parts.measure().name()).map(value -> parts(parts.measure(), value))
         : Optional.of(verdict((CellSource.Verdict) source));
+  }
+
+  private String refused(InputTemplate input, String place) {
+    String limits = input.limits(form.phrases(), unit);
+    return place.isEmpty() ? limits : input.label() + " " + limits + place;
   }
 
   private Object parts(Wording.Measure measure, Object value) {

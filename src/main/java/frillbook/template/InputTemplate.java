@@ -115,24 +115,27 @@ public record InputTemplate(
 
   /** What may be typed, as a sentence: "Finished diameter must be a number from 4 to 60 in." */
   public String refusal(Phrases phrases, LengthUnit lengthUnit) {
+    return phrases.say(Phrase.OF_INPUT, label, limits(phrases, lengthUnit));
+  }
+
+  /** What may be typed, said beside it: "must be a number from 4 to 60 in". */
+  public String limits(Phrases phrases, LengthUnit lengthUnit) {
     String from = said(lengthUnit, range(lengthUnit).from());
     String to = said(lengthUnit, range(lengthUnit).to());
     return switch (kind) {
-      case LENGTH -> phrases.say(Phrase.A_NUMBER, label, from, to, lengthUnit.symbol());
+      case LENGTH -> phrases.say(Phrase.A_NUMBER, from, to, lengthUnit.symbol());
       case NUMBER ->
           // Of money without the currency, which is not known where this is said.
           unit.equals("-") || UnitText.isMoney(unit)
-              ? phrases.say(Phrase.A_BARE_NUMBER, label, from, to)
-              : phrases.say(Phrase.A_NUMBER, label, from, to, UnitText.several(unit));
-      case PERCENT ->
-          phrases.say(Phrase.A_BARE_NUMBER, label, percent(inch.from()), percent(inch.to()));
-      case COUNT -> phrases.say(Phrase.A_COUNT, label, from, to);
-      case TEXT -> phrases.say(Phrase.A_TEXT, label, String.valueOf(LONGEST_TEXT));
-      case CURRENCY -> phrases.say(Phrase.A_CURRENCY, label);
+              ? phrases.say(Phrase.A_BARE_NUMBER, from, to)
+              : phrases.say(Phrase.A_NUMBER, from, to, UnitText.several(unit));
+      case PERCENT -> phrases.say(Phrase.A_BARE_NUMBER, percent(inch.from()), percent(inch.to()));
+      case COUNT -> phrases.say(Phrase.A_COUNT, from, to);
+      case TEXT -> phrases.say(Phrase.A_TEXT, String.valueOf(LONGEST_TEXT));
+      case CURRENCY -> phrases.say(Phrase.A_CURRENCY);
       case CHOICE ->
           phrases.say(
               Phrase.A_CHOICE,
-              label,
               choices.stream().map(CodeWord::word).collect(Collectors.joining(", ")));
     };
   }

@@ -8,12 +8,14 @@ public enum Phrase {
   /** A paragraph that must not be missed. */
   CAUTION("text"),
   /** What may be typed, by the kind of input; of money without a unit, like a share. */
-  A_NUMBER("label", "from", "to", "unit"),
-  A_BARE_NUMBER("label", "from", "to"),
-  A_COUNT("label", "from", "to"),
-  A_TEXT("label", "most"),
-  A_CURRENCY("label"),
-  A_CHOICE("label", "words"),
+  A_NUMBER("from", "to", "unit"),
+  A_BARE_NUMBER("from", "to"),
+  A_COUNT("from", "to"),
+  A_TEXT("most"),
+  A_CURRENCY,
+  A_CHOICE("words"),
+  /** The same as a sentence, where the input is not beside it. */
+  OF_INPUT("label", "text"),
   /** Over the same where a program refuses what is typed. */
   NOT_ACCEPTED,
   /** Said of what has been checked and is well. */

@@ -52,7 +52,20 @@ final class CheckWriter {
             .formatAsString();
     String fine = FormulaTranslation.text(page.phrases().say(Phrase.FINE));
     String place = FormulaTranslation.text(" (" + cell.sheet() + " B");
-    return "IF(" + fault + "=0," + fine + "," + note + "&" + place + "&ROW(" + note + ")&\")\")";
+    String label = new CellReference(row, SheetPlaces.LABEL).formatAsString();
+    return "IF("
+        + fault
+        + "=0,"
+        + fine
+        + ","
+        + label
+        + "&\" \"&"
+        + note
+        + "&"
+        + place
+        + "&ROW("
+        + note
+        + ")&\")\")";
   }
 
   private void row(int row, String label, String fault, String sentence, String longest) {

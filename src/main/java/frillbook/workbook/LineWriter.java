@@ -71,13 +71,13 @@ final class LineWriter {
     XSSFCellStyle style = page.styles().of(Look.REMARK);
     int column = places.noteColumn(input);
     if (fault.isPresent()) {
-      String refusal = FormulaTranslation.text(page.refusal(input));
+      String refusal = FormulaTranslation.text(page.limits(input));
       page.formula(row, column, judging.remark(fault.get(), prompt, refusal), style);
     } else {
       page.text(row, column, prompt, style);
     }
     endNote(row, column, prompt);
-    page.fit(row, page.refusal(input), column, page.lastColumn(), Look.REFUSAL);
+    page.fit(row, page.limits(input), column, page.lastColumn(), Look.REFUSAL);
   }
 
   void line(int row, LineTemplate line) {

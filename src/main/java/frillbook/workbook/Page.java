@@ -116,6 +116,11 @@ final class Page {
     return setting.say(input.refusal(phrases, setting.unit()));
   }
 
+  /** The same beside the input. */
+  String limits(InputTemplate input) {
+    return setting.say(input.limits(phrases, setting.unit()));
+  }
+
   int lastColumn() {
     return last - first;
   }
