@@ -14,7 +14,7 @@ import java.util.Map;
  * @param inputs values by input name, a Double for a number, a String for words and for the code of
  *     a choice; an input that is not named keeps the template's default
  * @param paper it is printed on
- * @param colour of the cloth in its pictures
+ * @param colour of the fabric in its pictures
  */
 public record WorkbookSetting(
     LengthUnit unit, Map<String, Object> inputs, Paper paper, Colour colour) {

@@ -1,7 +1,7 @@
 package frillbook.press;
 
 /**
- * The colour of the cloth in the pictures.
+ * The colour of the fabric in the pictures.
  *
  * @param fill of the shapes, as RRGGBB
  */

@@ -8,6 +8,6 @@ public enum ChartKind {
   LINES,
   /** One bar for every row of a table, its number beside it. */
   BARS,
-  /** Filled shapes about a centre, all in the colour of the cloth, which shows through itself. */
+  /** Filled shapes about a centre, all in the colour of the fabric, which shows through itself. */
   PETALS
 }
