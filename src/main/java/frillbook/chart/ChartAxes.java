@@ -37,7 +37,9 @@ public final class ChartAxes {
   }
 
   void write(CTPlotArea plot) {
-    if (chart.kind() == ChartKind.BARS) {
+    if (chart.kind() == ChartKind.PETALS) {
+      round(plot);
+    } else if (chart.kind() == ChartKind.BARS) {
       words(plot.addNewCatAx());
       CTValAx lengths = plot.addNewValAx();
       begin(lengths, UPWARDS, STAxPos.B);
@@ -48,6 +50,22 @@ public final class ChartAxes {
       numbers(plot.addNewValAx(), CROSSWISE, UPWARDS, STAxPos.B, chart.x());
       numbers(plot.addNewValAx(), UPWARDS, CROSSWISE, STAxPos.L, chart.y());
     }
+  }
+
+  /** The steps round and how far out they reach, from the centre to 1; neither is seen. */
+  private static void round(CTPlotArea plot) {
+    CTCatAx steps = plot.addNewCatAx();
+    steps.addNewAxId().setVal(CROSSWISE);
+    steps.addNewScaling().addNewOrientation().setVal(STOrientation.MIN_MAX);
+    steps.addNewDelete().setVal(true);
+    steps.addNewAxPos().setVal(STAxPos.B);
+    steps.addNewCrossAx().setVal(UPWARDS);
+    CTValAx out = plot.addNewValAx();
+    begin(out, UPWARDS, STAxPos.L);
+    out.getScaling().addNewMax().setVal(1);
+    out.getScaling().addNewMin().setVal(0);
+    out.addNewCrossAx().setVal(CROSSWISE);
+    out.addNewCrossBetween().setVal(STCrossBetween.BETWEEN);
   }
 
   private void numbers(CTValAx axis, long own, long other, STAxPos.Enum side, AxisTemplate said) {

@@ -17,6 +17,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrVal;
 /**
  * Stores in every chart the values of the cells that feed it, for programs that show a chart
  * without reading its cells, as previews on a phone do. A cell without a number has no point.
+ * Petals are left out: they are thousands of points, and two series share most of them.
  */
 public final class ChartCaches {
   private final XSSFWorkbook workbook;
@@ -30,7 +31,8 @@ public final class ChartCaches {
     ChartCaches caches = new ChartCaches(workbook);
     workbook.forEach(
         sheet ->
-            ChartPlace.on((XSSFSheet) sheet)
+            ChartPlace.on((XSSFSheet) sheet).stream()
+                .filter(hung -> hung.plot().sizeOfRadarChartArray() == 0)
                 .forEach(hung -> ChartReferences.each(hung.plot(), caches::store, caches::store)));
   }
 

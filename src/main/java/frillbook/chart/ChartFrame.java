@@ -10,7 +10,7 @@ import frillbook.template.SeriesTemplate;
  *
  * <p>A drawing's plot has the proportions of its axes, so that a circle stays a circle: axes from
  * −1 to 1 and from −0.5 to 0.5 give a plot twice as wide as high. The frame is no wider than plot
- * and key need. Other charts take the sheet's width up to a limit.
+ * and key need. Petals have a square. Other charts take the sheet's width up to a limit.
  *
  * @param width of the whole, in points
  * @param height of the whole, in points
@@ -21,6 +21,9 @@ public record ChartFrame(double width, double height, Plot plot) {
   public static final double ROW_HEIGHT = 16;
 
   private static final double MARGIN = 6;
+
+  /** Part of a frame of petals left free at each side, as a line along the edge is cut off. */
+  private static final double EDGE = 0.02;
 
   /** Room under a drawing for the key. */
   private static final double KEY_HEIGHT = 26;
@@ -36,6 +39,10 @@ public record ChartFrame(double width, double height, Plot plot) {
 
   public static ChartFrame of(ChartTemplate chart, double sheetWidth) {
     double height = chart.height() * ROW_HEIGHT;
+    if (chart.kind() == ChartKind.PETALS) {
+      double side = Math.min(height, sheetWidth);
+      return new ChartFrame(side, side, new Plot(EDGE, EDGE, 1 - 2 * EDGE, 1 - 2 * EDGE));
+    }
     if (chart.kind() != ChartKind.DRAWING) {
       return new ChartFrame(Math.min(sheetWidth, WIDEST), height, new Plot(0, 0, 1, 1));
     }

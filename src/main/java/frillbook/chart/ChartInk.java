@@ -1,9 +1,12 @@
 package frillbook.chart;
 
 import frillbook.look.Look;
+import frillbook.press.Colour;
 import frillbook.template.ChartLine;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTSRgbColor;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTSolidColorFillProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextParagraph;
@@ -17,6 +20,12 @@ public final class ChartInk {
   static final double LETTERS = 9;
 
   static final String PAPER = "FFFFFF";
+
+  /** How much the line round petals covers what is under it. */
+  private static final double LINE_COVERS = .6;
+
+  /** In the schema a share is told in thousandths of a percent. */
+  private static final int WHOLE = 100_000;
 
   private static final int EMU_PER_POINT = 12_700;
 
@@ -71,6 +80,26 @@ public final class ChartInk {
     stroke.setW((int) emu(weight));
     stroke.addNewSolidFill().addNewSrgbClr().setVal(rgb(colour));
     return stroke;
+  }
+
+  /**
+   * The fill and the line of petals: both show through, so that it never matters which is on top.
+   */
+  static void petal(CTShapeProperties shape, ChartLine line, double fill, Colour colour) {
+    paint(shape.addNewSolidFill(), colour.fill(), fill);
+    if (line == ChartLine.NONE) {
+      shape.addNewLn().addNewNoFill();
+    } else {
+      CTLineProperties stroke = shape.addNewLn();
+      stroke.setW((int) emu(weight(line)));
+      paint(stroke.addNewSolidFill(), colour.line(), LINE_COVERS);
+    }
+  }
+
+  private static void paint(CTSolidColorFillProperties paint, String colour, double covers) {
+    CTSRgbColor ink = paint.addNewSrgbClr();
+    ink.setVal(rgb(colour));
+    ink.addNewAlpha().setVal((int) Math.round(covers * WHOLE));
   }
 
   static void fill(CTShapeProperties shape, String colour) {

@@ -1,5 +1,6 @@
 package frillbook.chart;
 
+import frillbook.look.Span;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
@@ -30,6 +31,8 @@ public final class ChartReferences {
   public static void each(CTPlotArea plot, Consumer<CTNumRef> numbers, Consumer<CTStrRef> words) {
     ChartReferences all = new ChartReferences(numbers, words);
     plot.getScatterChartList().forEach(chart -> chart.getSerList().forEach(all::series));
+    plot.getRadarChartList()
+        .forEach(chart -> chart.getSerList().forEach(series -> all.data(series.getVal())));
     plot.getBarChartList().forEach(chart -> chart.getSerList().forEach(all::series));
   }
 
@@ -55,6 +58,15 @@ public final class ChartReferences {
     if (data.isSetNumRef()) {
       numbers.accept(data.getNumRef());
     }
+  }
+
+  /** The rectangle of a reference. */
+  public static Span span(String reference) {
+    AreaReference area = new AreaReference(reference, SpreadsheetVersion.EXCEL2007);
+    CellReference first = area.getFirstCell();
+    CellReference last = area.getLastCell();
+    return new Span(
+        first.getSheetName(), first.getRow(), last.getRow(), first.getCol(), last.getCol());
   }
 
   /** The cells of a reference; {@code null} for one that is not there. */

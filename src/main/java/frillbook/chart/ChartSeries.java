@@ -15,11 +15,14 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarkerSize;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTRadarChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTRadarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STBarDir;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STBarGrouping;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STRadarStyle;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STScatterStyle;
 
 /** Writes the series of a chart, each fed by the cells of two columns. */
@@ -42,7 +45,9 @@ public final class ChartSeries {
   }
 
   void write(CTPlotArea plot) {
-    if (chart.kind() == ChartKind.BARS) {
+    if (chart.kind() == ChartKind.PETALS) {
+      petals(plot.addNewRadarChart());
+    } else if (chart.kind() == ChartKind.BARS) {
       bars(plot.addNewBarChart());
     } else {
       lines(plot.addNewScatterChart());
@@ -67,7 +72,7 @@ public final class ChartSeries {
     }
     ChartInk.stroke(drawn.addNewSpPr(), series.line());
     mark(drawn.addNewMarker(), series.marker());
-    drawn.addNewXVal().addNewNumRef().setF(cells(series.x()));
+    drawn.addNewXVal().addNewNumRef().setF(cells(series.x().orElseThrow()));
     drawn.addNewYVal().addNewNumRef().setF(cells(series.y()));
     drawn.addNewSmooth().setVal(chart.smooth());
   }
@@ -91,6 +96,28 @@ public final class ChartSeries {
     }
   }
 
+  private void petals(CTRadarChart petals) {
+    petals.addNewRadarStyle().setVal(STRadarStyle.FILLED);
+    petals.addNewVaryColors().setVal(false);
+    for (SeriesTemplate series : chart.series()) {
+      petal(petals.addNewSer(), petals.sizeOfSerArray() - 1L, series, series.petal().orElseThrow());
+    }
+    petals.addNewAxId().setVal(ChartAxes.CROSSWISE);
+    petals.addNewAxId().setVal(ChartAxes.UPWARDS);
+  }
+
+  private void petal(
+      CTRadarSer drawn, long index, SeriesTemplate series, SeriesTemplate.Petal petal) {
+    drawn.addNewIdx().setVal(index);
+    drawn.addNewOrder().setVal(index);
+    ChartInk.petal(drawn.addNewSpPr(), series.line(), petal.fill(), setting.colour());
+    Span column = columns.get(series.y().name());
+    int rows = column.lastRow() - column.firstRow() + 1 - chart.mostTurn();
+    Span round =
+        Span.column(column.sheet(), column.firstRow() + petal.turn(), rows, column.firstColumn());
+    drawn.addNewVal().addNewNumRef().setF(round.reference());
+  }
+
   private void bars(CTBarChart bars) {
     bars.addNewBarDir().setVal(STBarDir.BAR);
     bars.addNewGrouping().setVal(STBarGrouping.CLUSTERED);
@@ -111,7 +138,7 @@ public final class ChartSeries {
     }
     ChartInk.fill(drawn.addNewSpPr(), Look.INK);
     drawn.addNewInvertIfNegative().setVal(false);
-    drawn.addNewCat().addNewStrRef().setF(cells(series.x()));
+    drawn.addNewCat().addNewStrRef().setF(cells(series.x().orElseThrow()));
     drawn.addNewVal().addNewNumRef().setF(cells(series.y()));
   }
 

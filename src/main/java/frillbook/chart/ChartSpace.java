@@ -57,9 +57,12 @@ public final class ChartSpace {
     return space;
   }
 
-  /** Settles where a drawing's points lie; a program would choose by itself, and stretch them. */
+  /**
+   * Settles where a drawing's points and petals lie; a program would choose by itself, and stretch
+   * them.
+   */
   private void place(CTPlotArea plot) {
-    if (chart.kind() != ChartKind.DRAWING) {
+    if (chart.kind() != ChartKind.DRAWING && chart.kind() != ChartKind.PETALS) {
       plot.addNewLayout();
       return;
     }

@@ -3,6 +3,7 @@ package frillbook.cli;
 import frillbook.client.ClientPage;
 import frillbook.client.PlanFile;
 import frillbook.measure.LengthUnit;
+import frillbook.press.Colour;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
@@ -48,13 +49,21 @@ final class ClientCommand implements Runnable {
       description = "Paper for printing: a4 or letter. Default: that of the plan.")
   private Paper paper;
 
+  @Option(
+      names = "--colour",
+      paramLabel = "COLOUR",
+      converter = ColourName.class,
+      description = "Colour of the fabric, as for make. Default: that of the plan.")
+  private Colour colour;
+
   @Override
   public void run() {
     PlanFile file = PlanFile.read(plan, PackagedPress.of(LengthUnit.INCH).form());
     refuseToReplacePlan();
     Press press = PackagedPress.of(file.unit());
     Paper sheet = paper == null ? file.paper() : paper;
-    MadeWorkbook anew = MadeWorkbook.pressed(press, file.inputs(), sheet);
+    Colour chosen = colour == null ? file.colour() : colour;
+    MadeWorkbook anew = MadeWorkbook.pressed(press, file.inputs(), sheet, chosen);
     if (!anew.says().isWorkable()) {
       throw new Refusal(Refusal.CANNOT, anew.says().problems());
     }

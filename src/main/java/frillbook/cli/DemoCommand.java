@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import frillbook.measure.LengthUnit;
+import frillbook.press.Colour;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
@@ -20,6 +21,8 @@ import picocli.CommandLine.Spec;
     description = "Writes an example: three cushions for the bench of a harbour reading room.")
 final class DemoCommand implements Runnable {
   private static final LengthUnit UNIT = LengthUnit.CM;
+
+  private static final Colour SEA_GREEN = new Colour("2E8B57");
 
   private static final Map<String, Object> SCENARIO =
       Map.ofEntries(
@@ -49,7 +52,7 @@ final class DemoCommand implements Runnable {
     Press press = PackagedPress.of(UNIT);
     Map<String, Object> inputs = press.form().presets(UNIT);
     inputs.putAll(SCENARIO);
-    MadeWorkbook made = MadeWorkbook.pressed(press, inputs, Paper.A4);
+    MadeWorkbook made = MadeWorkbook.pressed(press, inputs, Paper.A4, SEA_GREEN);
     PlanWorkbook.put(made.bytes(), output, true);
     spec.commandLine().getOut().print(made.says().headline(output));
   }

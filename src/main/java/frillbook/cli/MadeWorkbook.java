@@ -1,6 +1,7 @@
 package frillbook.cli;
 
-import frillbook.measure.LengthUnit;
+import frillbook.look.WorkbookSetting;
+import frillbook.press.Colour;
 import frillbook.press.Paper;
 import frillbook.press.Press;
 import frillbook.template.WorkbookTemplate;
@@ -17,9 +18,9 @@ import java.util.Map;
 record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
 
   /** Built-in templates, with the engine's values. */
-  static MadeWorkbook pressed(Press press, Map<String, Object> inputs, Paper paper) {
+  static MadeWorkbook pressed(Press press, Map<String, Object> inputs, Paper paper, Colour colour) {
     PlanReport engine = PlanReport.of(press.form(), press.unit(), inputs);
-    byte[] bytes = press.fill(press.filling(engine.cells(), inputs, paper));
+    byte[] bytes = press.fill(press.filling(engine.cells(), inputs, paper, colour));
     return new MadeWorkbook(bytes, engine, List.of());
   }
 
@@ -28,9 +29,8 @@ record MadeWorkbook(byte[] bytes, PlanReport says, List<String> disagreements) {
    *
    * @throws Refusal when a cell holds an error
    */
-  static MadeWorkbook calculated(
-      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, Paper paper) {
-    OwnPlan own = OwnPlan.of(template, unit, inputs, paper);
+  static MadeWorkbook calculated(WorkbookTemplate template, WorkbookSetting setting) {
+    OwnPlan own = OwnPlan.of(template, setting);
     return new MadeWorkbook(own.workbook().file(), own.says(), own.disagreements());
   }
 }

@@ -1,5 +1,7 @@
 package frillbook.cli;
 
+import frillbook.look.WorkbookSetting;
+import frillbook.press.Colour;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Press;
@@ -35,6 +37,16 @@ final class MakeCommand implements Runnable {
       description = "Paper for printing: a4 or letter. Default: letter for inch, a4 for cm.")
   private Paper paper;
 
+  @Option(
+      names = "--colour",
+      paramLabel = "COLOUR",
+      converter = ColourName.class,
+      description = {
+        "Colour of the fabric in the pictures: six hex digits",
+        "or a colour word of CSS, such as teal."
+      })
+  private Colour colour = Colour.OURS;
+
   @Override
   public void run() {
     MadeWorkbook made = options.hasOwnTemplates() ? calculated() : pressed();
@@ -51,12 +63,13 @@ final class MakeCommand implements Runnable {
 
   private MadeWorkbook pressed() {
     Press press = PackagedPress.of(options.unit());
-    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper());
+    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper(), colour);
   }
 
   private MadeWorkbook calculated() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(Form.of(template));
-    return MadeWorkbook.calculated(template, options.unit(), inputs, paper());
+    return MadeWorkbook.calculated(
+        template, new WorkbookSetting(options.unit(), inputs, paper(), colour));
   }
 }

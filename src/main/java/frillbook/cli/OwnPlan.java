@@ -3,7 +3,6 @@ package frillbook.cli;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
-import frillbook.press.Paper;
 import frillbook.pressing.CalculatedWorkbook;
 import frillbook.pressing.Disagreement;
 import frillbook.template.Form;
@@ -31,11 +30,11 @@ record OwnPlan(CalculatedWorkbook workbook, PlanReport says, List<String> disagr
    *
    * @throws Refusal when a cell holds an error
    */
-  static OwnPlan of(
-      WorkbookTemplate template, LengthUnit unit, Map<String, Object> inputs, Paper paper) {
+  static OwnPlan of(WorkbookTemplate template, WorkbookSetting setting) {
+    LengthUnit unit = setting.unit();
+    Map<String, Object> inputs = setting.inputs();
     PlanReport engine = PlanReport.of(Form.of(template), unit, inputs);
-    CalculatedWorkbook workbook =
-        CalculatedWorkbook.of(template, new WorkbookSetting(unit, inputs, paper));
+    CalculatedWorkbook workbook = CalculatedWorkbook.of(template, setting);
     List<String> errors = workbook.errors();
     if (!errors.isEmpty()) {
       throw new Refusal(Refusal.CANNOT, errors);

@@ -1,5 +1,6 @@
 package frillbook.cli;
 
+import frillbook.look.WorkbookSetting;
 import frillbook.press.Paper;
 import frillbook.template.Form;
 import frillbook.template.WorkbookTemplate;
@@ -38,7 +39,9 @@ final class PlanCommand implements Runnable {
   }
 
   private PlanReport own(WorkbookTemplate template, Map<String, Object> inputs) {
-    OwnPlan own = OwnPlan.of(template, options.unit(), inputs, Paper.usualFor(options.unit()));
+    OwnPlan own =
+        OwnPlan.of(
+            template, new WorkbookSetting(options.unit(), inputs, Paper.usualFor(options.unit())));
     own.disagreements().forEach(spec.commandLine().getErr()::println);
     return own.says();
   }

@@ -4,6 +4,7 @@ import frillbook.calculation.CellFill;
 import frillbook.calculation.WorkbookValues;
 import frillbook.chart.ChartReferences;
 import frillbook.look.Span;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTChartSpace;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 
 /**
  * Puts the points of a client's picture on the client's sheet itself, as plain values far to the
@@ -29,7 +31,7 @@ public final class ClientPoints {
   private final String head;
 
   /** Where the points of a range of the maker's workbook stand now. */
-  private final Map<String, String> moved = new HashMap<>();
+  private final Map<Span, Span> moved = new HashMap<>();
 
   /**
    * @param plan the maker's workbook, its formulas with their values
@@ -48,20 +50,41 @@ public final class ClientPoints {
       cell(0, FIRST_COLUMN).setCellValue(head);
     }
     CTChartSpace copy = (CTChartSpace) space.copy();
+    CTPlotArea plot = copy.getChart().getPlotArea();
+    List<Span> ranges = new ArrayList<>();
     ChartReferences.each(
-        copy.getChart().getPlotArea(),
-        numbers -> numbers.setF(move(numbers.getF())),
-        words -> words.setF(move(words.getF())));
+        plot, numbers -> add(numbers.getF(), ranges), words -> add(words.getF(), ranges));
+    ChartReferences.each(
+        plot,
+        numbers -> numbers.setF(move(numbers.getF(), ranges)),
+        words -> words.setF(move(words.getF(), ranges)));
     return copy;
   }
 
-  private String move(String reference) {
-    return moved.computeIfAbsent(
-        reference, from -> write(ChartReferences.cells(plan, from)).reference());
+  /** Ranges that share cells become one: of petals two series read most of the same points. */
+  private static void add(String reference, List<Span> ranges) {
+    Span range = ChartReferences.span(reference);
+    for (int index = 0; index < ranges.size(); index++) {
+      if (ranges.get(index).meets(range)) {
+        ranges.set(index, ranges.get(index).with(range));
+        return;
+      }
+    }
+    ranges.add(range);
   }
 
-  /** Writes the values of {@code cells} into the next free column. */
-  private Span write(List<XSSFCell> cells) {
+  private String move(String reference, List<Span> ranges) {
+    Span range = ChartReferences.span(reference);
+    Span whole = ranges.stream().filter(each -> each.holds(range)).findFirst().orElseThrow();
+    Span now = moved.computeIfAbsent(whole, this::write);
+    int row = now.firstRow() + range.firstRow() - whole.firstRow();
+    int rows = range.lastRow() - range.firstRow() + 1;
+    return Span.column(now.sheet(), row, rows, now.firstColumn()).reference();
+  }
+
+  /** Writes the values of {@code range} into the next free column. */
+  private Span write(Span range) {
+    List<XSSFCell> cells = ChartReferences.cells(plan, range.reference());
     int column = FIRST_COLUMN + moved.size();
     for (int index = 0; index < cells.size(); index++) {
       Object value = WorkbookValues.stored(cells.get(index));

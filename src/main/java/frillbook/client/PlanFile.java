@@ -2,8 +2,10 @@ package frillbook.client;
 
 import frillbook.brief.Brief;
 import frillbook.calculation.WorkbookValues;
+import frillbook.chart.ChartColour;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
+import frillbook.press.Colour;
 import frillbook.press.Paper;
 import frillbook.template.Form;
 import frillbook.template.InputTemplate;
@@ -28,14 +30,15 @@ import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A plan that a person may have changed and a spreadsheet program saved: its unit, its paper, and
- * its inputs as they now stand.
+ * A plan that a person may have changed and a spreadsheet program saved: its unit, its paper, its
+ * colour, and its inputs as they now stand.
  *
  * @param paper of its first sheet; A4 where it is neither of the two
+ * @param colour of the fabric in its pictures; ours where it has none
  * @param inputs every input of the template, a Double or a String, of a choice its code; of one
  *     that is not used and cannot be, the default, or nothing where it may be left out
  */
-public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs) {
+public record PlanFile(LengthUnit unit, Paper paper, Colour colour, Map<String, Object> inputs) {
   private static final String INPUT_FAULT = "input_fault";
 
   /** What a page is read for; it is worked out anew from the inputs. */
@@ -88,7 +91,8 @@ public record PlanFile(LengthUnit unit, Paper paper, Map<String, Object> inputs)
       mistakes.add(0, path + " has inputs that cannot be used.");
       throw new PlanFileException(String.join(System.lineSeparator(), mistakes));
     }
-    return new PlanFile(unit, paper(workbook), inputs);
+    Colour colour = ChartColour.of(workbook).orElse(Colour.OURS);
+    return new PlanFile(unit, paper(workbook), colour, inputs);
   }
 
   private static boolean isTypedOver(WorkbookValues values, String price) {

@@ -1,6 +1,7 @@
 package frillbook.look;
 
 import frillbook.measure.LengthUnit;
+import frillbook.press.Colour;
 import frillbook.press.Paper;
 import frillbook.template.InputTemplate;
 import frillbook.wording.CodeWord;
@@ -13,10 +14,17 @@ import java.util.Map;
  * @param inputs values by input name, a Double for a number, a String for words and for the code of
  *     a choice; an input that is not named keeps the template's default
  * @param paper it is printed on
+ * @param colour of the fabric in its pictures
  */
-public record WorkbookSetting(LengthUnit unit, Map<String, Object> inputs, Paper paper) {
+public record WorkbookSetting(
+    LengthUnit unit, Map<String, Object> inputs, Paper paper, Colour colour) {
   public WorkbookSetting {
     inputs = Map.copyOf(inputs);
+  }
+
+  /** The same in our own colour. */
+  public WorkbookSetting(LengthUnit unit, Map<String, Object> inputs, Paper paper) {
+    this(unit, inputs, paper, Colour.OURS);
   }
 
   /** The value the input's cell starts with: of a choice its word. */

@@ -1,32 +1,67 @@
 package frillbook.picture;
 
-import frillbook.brief.Brief;
-import frillbook.brief.RowStyle;
-import frillbook.rows.RowSizes;
+import frillbook.naming.Indexed;
+import frillbook.naming.Prefixed;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * The cushion from above.
+ * The cushion from above, as rings of petals that lie over each other; 1 is half the picture.
  *
- * @param flower the sewn rows with their ripples
- * @param flowerRims the free edge of the outermost frill
- * @param flowerEdges the edge of the base
+ * @param petalRings from the outermost in; those beyond the rings drawn are nothing
+ * @param petals how far out each ring reaches, step by step round; it is there without a plan too,
+ *     and then nothing is drawn
  */
-public record Flower(
-    FlowerShape shape,
-    FlowerRows rows,
-    FlowerRim rim,
-    List<FlowerPoint> flower,
-    List<RimPoint> flowerRims,
-    List<EdgePoint> flowerEdges) {
-  /** Points of the rows less one. */
-  static final int STEPS = 400;
+public record Flower(List<PetalRing> petalRings, List<PetalStep> petals) {
+  static final int MOST_RINGS = 12;
 
-  public static Flower of(Brief brief, RowSizes sizes, int ringCount, double depth) {
-    boolean spiral = brief.cushion().rowStyle() == RowStyle.SPIRAL;
-    FlowerShape shape = FlowerShape.of(brief, sizes, ringCount, depth);
-    FlowerRows rows = FlowerRows.of(shape, spiral);
-    FlowerRim rim = FlowerRim.of(shape);
-    return new Flower(shape, rows, rim, rows.points(shape, spiral, STEPS), rim.rims(), rim.edges());
+  /** Once round; the petals of every ring divide it. */
+  static final int STEPS = 288;
+
+  /** Steps that repeat the beginning, for a copy of each ring that is turned by so many. */
+  static final int MORE_STEPS = 3;
+
+  private static final double[] COSINES =
+      IntStream.range(0, STEPS).mapToDouble(step -> Math.cos(2 * Math.PI * step / STEPS)).toArray();
+
+  /**
+   * The petals at one step.
+   *
+   * @param flowerCosine of the step's angle
+   */
+  public record PetalStep(
+      double flowerCosine, @Prefixed("petal") @Indexed(MOST_RINGS) List<PetalOut> rings) {}
+
+  /**
+   * A place on one ring.
+   *
+   * @param out from the centre
+   */
+  public record PetalOut(double out) {}
+
+  /** {@code depth} is a ripple's amplitude over its length. */
+  public static Flower of(Optional<FlowerShape> shape, double depth) {
+    List<PetalRing> rings =
+        shape
+            .map(
+                drawn ->
+                    IntStream.rangeClosed(1, MOST_RINGS)
+                        .mapToObj(number -> drawn.ring(number, depth))
+                        .toList())
+            .orElse(Collections.nCopies(MOST_RINGS, PetalRing.NONE));
+    return new Flower(
+        rings,
+        IntStream.range(0, STEPS + MORE_STEPS).mapToObj(step -> petals(rings, step)).toList());
+  }
+
+  private static PetalStep petals(List<PetalRing> rings, int step) {
+    return new PetalStep(
+        cosine(step), rings.stream().map(ring -> new PetalOut(ring.out(step))).toList());
+  }
+
+  static double cosine(int step) {
+    return COSINES[step % STEPS];
   }
 }

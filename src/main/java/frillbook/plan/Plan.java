@@ -5,6 +5,7 @@ import frillbook.fill.Filling;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
 import frillbook.naming.Coded;
+import frillbook.picture.Flower;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.picture.Side;
 import java.util.List;
@@ -27,6 +28,7 @@ import java.util.Optional;
  * @param choicesAgree whether words, figures and prices of the other choices go together
  * @param checkFlag what all checks come to
  * @param rows the flower; empty where no ring fits
+ * @param flower as it is drawn; nothing where no ring fits
  * @param cutting the cutting and all that follows; empty where a check says that there is none
  */
 public record Plan(
@@ -47,6 +49,7 @@ public record Plan(
     Filling filling,
     Side side,
     Optional<RowWork> rows,
+    Flower flower,
     BaseWork base,
     Optional<GrainsCompared> cutting) {
 
@@ -73,6 +76,7 @@ public record Plan(
     List<GuideJoin> joins =
         cutting.flatMap(GrainsCompared::cut).map(ChosenGrain::joinsOfTheFirst).orElse(List.of());
     Filling filling = Filling.of(brief);
+    Optional<RowWork> rows = frill.map(f -> RowWork.of(sized, f, joins));
     double share = brief.money().cheaperShare();
     boolean cheap = cutting.map(c -> c.prices().chosenIsCheap(share)).orElse(true);
     boolean lean =
@@ -99,7 +103,8 @@ public record Plan(
         flag(checks, found, cheap && lean && plausible && agree),
         filling,
         Side.of(brief, filling),
-        frill.map(f -> RowWork.of(sized, f, joins)),
+        rows,
+        Flower.of(rows.map(RowWork::flower), rows.map(r -> r.ripple().rippleDepth()).orElse(0.0)),
         base,
         cutting);
   }

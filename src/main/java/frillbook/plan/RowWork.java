@@ -1,7 +1,7 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
-import frillbook.picture.Flower;
+import frillbook.picture.FlowerShape;
 import frillbook.picture.Guide;
 import frillbook.picture.Guide.GuideJoin;
 import frillbook.picture.Ripple;
@@ -20,7 +20,7 @@ public record RowWork(
     SewingMarks marks,
     RingsOnPaper paper,
     Ripple ripple,
-    Flower flower,
+    FlowerShape flower,
     Guide guide) {
 
   /** {@code joins} are those in the first cushion; none where no fabric is found for its strips. */
@@ -36,7 +36,7 @@ public record RowWork(
         SewingMarks.of(brief, rings),
         RingsOnPaper.of(brief, rings),
         ripple,
-        Flower.of(brief, sized.rows(), rings.ringCount(), ripple.rippleDepth()),
+        FlowerShape.of(rings.ringCount(), ripple.rippleDepth()),
         Guide.of(brief, rings, strip.flatLength(), joins));
   }
 }

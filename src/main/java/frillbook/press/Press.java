@@ -30,14 +30,15 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
    * @param cells a Double or a String for each of {@link Press#cells}
    * @param inputs a Double or a String by name, as cells show it; null or nothing for an empty cell
    */
-  public record Filling(Object[] cells, Map<String, Object> inputs, Paper paper) {
+  public record Filling(Object[] cells, Map<String, Object> inputs, Paper paper, Colour colour) {
     private Object input(Form form, Slot slot) {
       return inputs.get(form.inputs().get(slot.which()).name());
     }
   }
 
   /** The values that {@code engine} says, with the inputs they follow from. */
-  public Filling filling(CellValues engine, Map<String, Object> inputs, Paper paper) {
+  public Filling filling(
+      CellValues engine, Map<String, Object> inputs, Paper paper, Colour colour) {
     Object[] values = new Object[cells.size()];
     for (int index = 0; index < values.length; index++) {
       CellSource source = cells.get(index);
@@ -48,7 +49,12 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
     }
     Map<String, Object> shown = new HashMap<>(inputs);
     shown.replaceAll(form.vocabulary().words()::shown);
-    return new Filling(values, shown, paper);
+    return new Filling(values, shown, paper, colour);
+  }
+
+  /** The same in our own colour. */
+  public Filling filling(CellValues engine, Map<String, Object> inputs, Paper paper) {
+    return filling(engine, inputs, paper, Colour.OURS);
   }
 
   /** The bytes of the .xlsx file; the same filling gives the same bytes. */
@@ -106,6 +112,8 @@ public record Press(LengthUnit unit, Form form, List<CellSource> cells, List<Par
       }
       case WORDS -> shared(words(filling.input(form, slot)), text);
       case PAPER -> text.digits(filling.paper().code());
+      case FILL -> text.markup(filling.colour().fill());
+      case EDGE -> text.markup(filling.colour().line());
     }
   }
 

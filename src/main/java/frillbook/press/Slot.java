@@ -6,7 +6,7 @@ package frillbook.press;
  * @param kind what stands there
  * @param open where it begins: in a calculated cell behind the attributes, before the formula
  * @param close where it ends: in a calculated cell behind the formula
- * @param which of the cells or inputs it is, from 0; 0 for the paper
+ * @param which of the cells or inputs it is, from 0; 0 for paper and colours
  */
 public record Slot(Kind kind, int open, int close, int which) {
 
@@ -21,6 +21,10 @@ public record Slot(Kind kind, int open, int close, int which) {
     /** The words themselves, among those that the cells of all sheets share; replaced. */
     WORDS,
     /** The number of the paper. */
-    PAPER
+    PAPER,
+    /** The colour of the fabric. */
+    FILL,
+    /** The darker shade of it, of lines. */
+    EDGE
   }
 }

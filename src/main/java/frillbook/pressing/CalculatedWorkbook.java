@@ -56,7 +56,7 @@ public final class CalculatedWorkbook {
     Map<String, Object> inputs = new HashMap<>();
     template.inputs().forEach(input -> inputs.put(input.name(), setting.value(input)));
     return PressMaker.of(template, setting.unit(), workbook)
-        .fill(new Press.Filling(calculated, inputs, setting.paper()));
+        .fill(new Press.Filling(calculated, inputs, setting.paper(), setting.colour()));
   }
 
   /**

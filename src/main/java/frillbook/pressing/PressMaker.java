@@ -27,6 +27,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class PressMaker {
   private static final String SHEETS = "xl/worksheets/sheet";
 
+  private static final String CHARTS = "xl/charts/chart";
+
   private final WorkbookTemplate template;
   private final XSSFWorkbook workbook;
   private final SheetPlaces places;
@@ -70,6 +72,8 @@ public final class PressMaker {
   private Part part(String name, byte[] bytes) {
     if (name.equals(SharedWords.PART)) {
       return SharedWords.slotted(bytes, template.inputs());
+    } else if (name.startsWith(CHARTS) && !ChartSlots.of(bytes).isEmpty()) {
+      return ChartSlots.slotted(name, bytes);
     } else if (!name.startsWith(SHEETS)) {
       return finished(name, bytes);
     }

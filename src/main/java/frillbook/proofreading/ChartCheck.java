@@ -7,6 +7,7 @@ import frillbook.template.SeriesTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Whether the series of charts have points to draw: pairs of whole columns. */
@@ -24,11 +25,12 @@ public final class ChartCheck {
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     ChartCheck check = new ChartCheck(template, mistakes);
     template.rows(ChartTemplate.class).forEach(chart -> chart.series().forEach(check::series));
+    template.rows(ChartTemplate.class).forEach(check::rounds);
   }
 
   private void series(SeriesTemplate series) {
     series.columns().filter(column -> !column.name().isEmpty()).forEach(this::column);
-    TableTemplate across = tables.get(series.x().name());
+    TableTemplate across = series.x().map(x -> tables.get(x.name())).orElse(null);
     TableTemplate upwards = tables.get(series.y().name());
     if (across != null && upwards != null && across.rows() != upwards.rows()) {
       mistakes.add(
@@ -36,6 +38,31 @@ public final class ChartCheck {
           "a series of " + across.rows() + " rows across and " + upwards.rows() + " upwards",
           "two columns of one length",
           "take both from one table");
+    }
+  }
+
+  /** Petals go round together, step by step, and none is turned past its rows. */
+  private void rounds(ChartTemplate chart) {
+    List<SeriesTemplate> petals =
+        chart.series().stream()
+            .filter(each -> each.petal().isPresent() && tables.containsKey(each.y().name()))
+            .toList();
+    for (SeriesTemplate each : petals) {
+      int rows = tables.get(each.y().name()).rows();
+      int first = tables.get(petals.get(0).y().name()).rows();
+      if (rows != first) {
+        mistakes.add(
+            each.y().position(),
+            "petals of " + rows + " rows beside others of " + first,
+            "columns of one length",
+            "take all from one table");
+      } else if (each.turn() >= rows) {
+        mistakes.add(
+            each.position(),
+            "petals of " + rows + " rows turned by " + each.turn(),
+            "fewer",
+            "correct turn or add rows");
+      }
     }
   }
 

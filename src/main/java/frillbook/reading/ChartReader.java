@@ -19,6 +19,9 @@ public final class ChartReader {
   /** A printed page has room for about as many. */
   private static final int MOST_HEIGHT = 40;
 
+  /** Far more than the steps of any picture. */
+  private static final int MOST_TURN = 1000;
+
   private ChartReader() {}
 
   static ChartTemplate read(Block block) {
@@ -34,10 +37,10 @@ public final class ChartReader {
             RowReader.guard(block, "plan_ok"),
             block.requiredText("alt"),
             height(block),
-            block.flag("smooth"),
+            kind != ChartKind.PETALS && block.flag("smooth"),
             axis(block, kind, "x_axis"),
             axis(block, kind, "y_axis"),
-            series(block),
+            series(block, kind),
             block.position());
     tellNoSeries(chart, block);
     block.done();
@@ -47,24 +50,18 @@ public final class ChartReader {
   private static int height(Block block) {
     double height = block.number("height");
     boolean fits = height >= LEAST_HEIGHT && height <= MOST_HEIGHT && height == Math.rint(height);
-    block
-        .rawText("height")
-        .filter(written -> !fits)
-        .ifPresent(
-            written ->
-                block
-                    .scope()
-                    .tell(
-                        written.position(),
-                        "height: " + written,
-                        "a whole number of rows from " + LEAST_HEIGHT + " to " + MOST_HEIGHT,
-                        "correct it"));
+    if (!fits && block.node("height").isPresent()) {
+      tellNumber(
+          block, "height", "a whole number of rows from " + LEAST_HEIGHT + " to " + MOST_HEIGHT);
+    }
     return fits ? (int) height : LEAST_HEIGHT;
   }
 
   private static AxisTemplate axis(Block chart, ChartKind kind, String key) {
-    return chart
-        .node(key)
+    // Petals have no axes; one that is written is a key that nobody reads.
+    return Optional.of(chart)
+        .filter(any -> kind != ChartKind.PETALS)
+        .flatMap(any -> any.node(key))
         .flatMap(node -> chart.block(key))
         .map(block -> axis(block, kind))
         .orElseGet(() -> AxisTemplate.plain(kind));
@@ -90,33 +87,68 @@ public final class ChartReader {
     return block.node(key).map(node -> block.number(key));
   }
 
-  private static List<SeriesTemplate> series(Block chart) {
+  private static List<SeriesTemplate> series(Block chart, ChartKind kind) {
     List<SeriesTemplate> series = new ArrayList<>();
-    chart.items("series").forEach(node -> readSeries(node, chart.scope(), series));
+    chart.items("series").forEach(node -> readSeries(node, chart.scope(), kind, series));
     return series;
   }
 
-  private static void readSeries(Node node, Scope scope, List<SeriesTemplate> series) {
+  private static void readSeries(
+      Node node, Scope scope, ChartKind kind, List<SeriesTemplate> series) {
     Block block = new Block(node, scope, "series");
     if (block.firstKey().equals("each")) {
-      Each.expand(block, "series", (inner, with) -> readSeries(inner, with, series));
+      Each.expand(block, "series", (inner, with) -> readSeries(inner, with, kind, series));
     } else {
-      series.add(oneSeries(block));
+      series.add(kind == ChartKind.PETALS ? petals(block) : oneSeries(block));
+      block.done();
     }
   }
 
   private static SeriesTemplate oneSeries(Block block) {
     SeriesTemplate series =
         new SeriesTemplate(
-            column(block, "x"),
+            Optional.of(column(block, "x")),
             column(block, "y"),
             word(block, "line", ChartLine.MEDIUM),
             word(block, "marker", ChartMarker.NONE),
             block.text("label").orElse(""),
+            Optional.empty(),
             block.position());
     tellUnseen(series, block);
-    block.done();
     return series;
+  }
+
+  private static SeriesTemplate petals(Block block) {
+    return new SeriesTemplate(
+        Optional.empty(),
+        column(block, "y"),
+        word(block, "line", ChartLine.NONE),
+        ChartMarker.NONE,
+        "",
+        Optional.of(new SeriesTemplate.Petal(fill(block), turn(block))),
+        block.position());
+  }
+
+  private static double fill(Block block) {
+    double fill = block.number("fill");
+    if (fill < 0 || fill > 1) {
+      tellNumber(block, "fill", "a share from 0 to 1");
+    }
+    return fill;
+  }
+
+  private static int turn(Block block) {
+    double turn = block.node("turn").isEmpty() ? 0 : block.number("turn");
+    if (turn < 0 || turn > MOST_TURN || turn != Math.rint(turn)) {
+      tellNumber(block, "turn", "a whole number of rows from 0 to " + MOST_TURN);
+      return 0;
+    }
+    return (int) turn;
+  }
+
+  private static void tellNumber(Block block, String key, String expected) {
+    SourceText written = block.requiredRawText(key);
+    block.scope().tell(written.position(), key + ": " + written, expected, "correct it");
   }
 
   private static SeriesTemplate.Column column(Block block, String key) {

@@ -7,5 +7,7 @@ public enum ChartKind {
   /** Numbers to be read off two axes. */
   LINES,
   /** One bar for every row of a table, its number beside it. */
-  BARS
+  BARS,
+  /** Filled shapes about a centre, all in the colour of the fabric, which shows through itself. */
+  PETALS
 }

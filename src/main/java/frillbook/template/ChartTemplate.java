@@ -37,6 +37,11 @@ public record ChartTemplate(
     series = List.copyOf(series);
   }
 
+  /** Rows of its columns that are no points of a series: those by which another is turned. */
+  public int mostTurn() {
+    return series.stream().mapToInt(SeriesTemplate::turn).max().orElse(0);
+  }
+
   /** The sentence above the chart. */
   public SentenceTemplate sentence() {
     return new SentenceTemplate(title, guard, position);

@@ -40,9 +40,10 @@ final class ChartRenderedTest {
   @Test
   void everyChartIsDrawnAndACircleIsRound() throws IOException {
     List<BufferedImage> pages = pages(Coin.file());
-    assertEquals(5, pages.size());
+    assertEquals(6, pages.size());
     pages.forEach(page -> assertTrue(Ink.largest(page).pixels() > 500));
     isRound(Ink.largest(pages.get(3)));
+    isRound(Ink.largest(pages.get(4)));
   }
 
   @Test
@@ -63,7 +64,7 @@ final class ChartRenderedTest {
 
   private static Ink circle(byte[] bytes, Path folder) throws IOException {
     Files.createDirectories(folder);
-    return Ink.largest(Rendered.pages(Rendered.chartsAlone(bytes), folder).get(3));
+    return Ink.largest(Rendered.pages(Rendered.chartsAlone(bytes), folder).get(4));
   }
 
   /** Without the values of formulas, which LibreOffice would trust. */

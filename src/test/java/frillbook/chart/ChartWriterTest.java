@@ -14,9 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumData;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTRadarSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STRadarStyle;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTSolidColorFillProperties;
 
 /** The charts of the coin, reread from the written file. */
 final class ChartWriterTest {
@@ -52,6 +55,46 @@ final class ChartWriterTest {
     CTBarSer bars = plot(coin(), 2).getBarChartArray(0).getSerArray(0);
     assertEquals("'Coin points'!$A$78:$A$80", bars.getCat().getStrRef().getF());
     assertEquals("'Coin points'!$B$78:$B$80", bars.getVal().getNumRef().getF());
+  }
+
+  private static CTRadarSer petals(int index) {
+    return plot(coin(), 3).getRadarChartArray(0).getSerArray(index);
+  }
+
+  /** Of 26 rows two are those by which one of the series is turned. */
+  @Test
+  void petalsThatAreTurnedReadTheSameColumnFurtherDown() {
+    assertEquals("'Coin points'!$A$86:$A$109", petals(0).getVal().getNumRef().getF());
+    assertEquals("'Coin points'!$A$84:$A$107", petals(1).getVal().getNumRef().getF());
+  }
+
+  @Test
+  void petalsShowThroughTheirFillAndTheirLine() {
+    assertEquals(
+        STRadarStyle.FILLED, plot(coin(), 3).getRadarChartArray(0).getRadarStyle().getVal());
+    assertEquals(10_000, covers(petals(0).getSpPr().getSolidFill()));
+    assertTrue(petals(0).getSpPr().getLn().isSetNoFill());
+    assertEquals(25_000, covers(petals(1).getSpPr().getSolidFill()));
+    // Three quarters of a point of 12700 EMU.
+    assertEquals(9525, petals(1).getSpPr().getLn().getW());
+    assertEquals(60_000, covers(petals(1).getSpPr().getLn().getSolidFill()));
+  }
+
+  /** In thousandths of a percent. */
+  private static Object covers(CTSolidColorFillProperties paint) {
+    return paint.getSrgbClr().getAlphaArray(0).getVal();
+  }
+
+  @Test
+  void petalsHaveASquareAndReachFromTheCentreToOne() {
+    ChartPlace place = ChartPlace.on(coin()).get(3).place();
+    assertEquals(8 * 16, place.height(), 1e-9);
+    assertEquals(8 * 16, place.width(), 1e-9);
+    CTValAx out = plot(coin(), 3).getValAxArray(0);
+    assertTrue(out.getDelete().getVal());
+    assertTrue(plot(coin(), 3).getCatAxArray(0).getDelete().getVal());
+    assertEquals(0, out.getScaling().getMin().getVal());
+    assertEquals(1, out.getScaling().getMax().getVal());
   }
 
   @Test
@@ -141,8 +184,9 @@ final class ChartWriterTest {
   void chartsLieBelowEachOther() {
     XSSFSheet sheet = coin();
     List<ChartPlace> places = ChartPlace.on(sheet).stream().map(ChartPlace.Hung::place).toList();
-    // Title and input; then 18 and 14 rows of chart, each with a sentence above and a free row.
-    assertEquals(List.of(3, 23, 39), places.stream().map(ChartPlace::row).toList());
+    // Title and input; then 18, 14 and 8 rows of chart, each with a sentence above and a free row,
+    // and a line before the last sentence.
+    assertEquals(List.of(3, 23, 39, 50), places.stream().map(ChartPlace::row).toList());
     for (int next = 1; next < places.size(); next++) {
       assertTrue(places.get(next - 1).lastRow(sheet) < places.get(next).row() - 1);
     }

@@ -72,12 +72,14 @@ class HelpTest {
   void makeTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook make [-hV] [--debug] [--force] [--currency=CODE]
-                              [--diameter=LENGTH] [--fabric-width=LENGTH]
-                              [--fullness=TIMES] [-o=FILE] [--paper=a4|letter]
-                              [--ring-spacing=LENGTH] [--templates=DIR]
-                              [--unit=inch|cm] [--input=NAME=VALUE]...
+        Usage: frillbook make [-hV] [--debug] [--force] [--colour=COLOUR]
+                              [--currency=CODE] [--diameter=LENGTH]
+                              [--fabric-width=LENGTH] [--fullness=TIMES] [-o=FILE]
+                              [--paper=a4|letter] [--ring-spacing=LENGTH]
+                              [--templates=DIR] [--unit=inch|cm] [--input=NAME=VALUE]...
         Writes a workbook that calculates the plan of a cushion.
+              --colour=COLOUR      Colour of the fabric in the pictures: six hex digits
+                                   or a colour word of CSS, such as teal.
         """
             + BRIEF
             + """
@@ -127,11 +129,13 @@ class HelpTest {
   void clientTellsItsOptions() {
     assertHelp(
         """
-        Usage: frillbook client [-hV] [--debug] [--force] [-o=FILE] [--paper=a4|letter]
-                                PLAN
+        Usage: frillbook client [-hV] [--debug] [--force] [--colour=COLOUR] [-o=FILE]
+                                [--paper=a4|letter] PLAN
         Writes a one-page workbook for the client from a plan, values only.
               PLAN                A workbook that frillbook made, as a spreadsheet
                                     program last saved it.
+              --colour=COLOUR     Colour of the fabric, as for make. Default: that of
+                                    the plan.
               --debug             Say where a fault of the program itself lies.
               --force             Replace a file that already exists.
           -h, --help              Show this help message and exit.

@@ -42,10 +42,6 @@ record Drawn(Briefs briefs, Plan plan) {
     return plan.cutting().flatMap(GrainsCompared::cut).orElseThrow();
   }
 
-  Flower flower() {
-    return rows().flower();
-  }
-
   Guide guide() {
     return rows().guide();
   }

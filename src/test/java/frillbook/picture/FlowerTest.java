@@ -5,227 +5,200 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
-import frillbook.SampleBriefs;
-import frillbook.SharedSample;
+import frillbook.plan.Plan;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
-import org.junit.jupiter.api.BeforeEach;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
+/** The points that every ring of petals is drawn through, step by step round. */
 class FlowerTest {
-  /** Angles and radii are settled to four decimals. */
-  private static final double TRACED = 1e-4;
+  private static final int STEPS = 288;
+
+  /** Rows by which the pale copy of each ring begins further down. */
+  private static final int TURN = 3;
 
   /** Places are drawn to three decimals. */
   private static final double PLACE = 5.1e-4;
 
-  private static final int BRIEFS = SampleBriefs.layouts(60);
-
-  private static final SharedSample<List<Drawn>> SHARED =
-      new SharedSample<>(() -> Drawn.sample(BRIEFS, 20250401));
-
-  private List<Drawn> sample;
-
-  @BeforeEach
-  void drawTheSample() {
-    sample = SHARED.get();
-    assertTrue(sample.size() > BRIEFS, () -> "too few plans: " + sample.size());
+  private static Flower flower(double fullness, int rings) {
+    double depth = Ripple.of(fullness).rippleDepth();
+    return Flower.of(Optional.of(FlowerShape.of(rings, depth)), depth);
   }
 
-  private static Flower flower(Briefs briefs) {
-    return Drawn.of(briefs).orElseThrow().flower();
+  /** How far out ring {@code number} reaches, from the outermost, which is the first. */
+  private static double[] ring(Flower flower, int number) {
+    return flower.petals().stream().mapToDouble(at -> at.rings().get(number - 1).out()).toArray();
   }
 
-  private record Extent(double least, double most) {
-    static <T> Extent of(List<T> points, ToDoubleFunction<T> place) {
-      var all = points.stream().mapToDouble(place).summaryStatistics();
-      return new Extent(all.getMin(), all.getMax());
+  /** Flat to the fullest, one ring to many more than are drawn. */
+  static Stream<Arguments> cushions() {
+    return Stream.of(1.0, 1.5, 2.2, 3.0, 6.0)
+        .flatMap(full -> Stream.of(1, 5, 9, 12, 40).map(rings -> Arguments.of(full, rings)));
+  }
+
+  private static double farthest(Flower flower, double direction) {
+    double farthest = 0;
+    for (int number = 1; number <= 12; number++) {
+      double[] out = ring(flower, number);
+      for (int step = 0; step < STEPS; step++) {
+        double along = Math.cos(2 * Math.PI * step / STEPS - direction);
+        farthest = Math.max(farthest, along * Math.max(out[step], out[step + TURN]));
+      }
     }
-
-    Extent with(Extent other) {
-      return new Extent(Math.min(least, other.least), Math.max(most, other.most));
-    }
-
-    double size() {
-      return most - least;
-    }
+    return farthest;
   }
 
-  private static Extent across(Flower flower) {
-    return Extent.of(flower.flower(), FlowerPoint::flowerX)
-        .with(Extent.of(flower.flowerRims(), RimPoint::flowerRimX))
-        .with(Extent.of(flower.flowerEdges(), EdgePoint::flowerEdgeX));
-  }
-
-  private static Extent upward(Flower flower) {
-    return Extent.of(flower.flower(), FlowerPoint::flowerY)
-        .with(Extent.of(flower.flowerRims(), RimPoint::flowerRimY))
-        .with(Extent.of(flower.flowerEdges(), EdgePoint::flowerEdgeY));
-  }
-
-  @Test
-  void everyFlowerIsAsWideAsHighAndFillsThePicture() {
-    for (Drawn one : sample) {
-      Extent wide = across(one.flower());
-      Extent high = upward(one.flower());
-      assertEquals(1, wide.size() / high.size(), .03, one.what());
-      assertEquals(1, wide.most(), PLACE, one.what());
-      assertTrue(wide.least() >= -1 - PLACE && high.least() >= -1 - PLACE, one.what());
-      assertTrue(high.most() <= 1 + PLACE, one.what());
+  @ParameterizedTest
+  @MethodSource("cushions")
+  void theFlowerReachesAsFarInEveryDirection(double fullness, int rings) {
+    Flower flower = flower(fullness, rings);
+    for (int quarter = 0; quarter < 4; quarter++) {
+      assertEquals(1, farthest(flower, quarter * Math.PI / 2), 5e-3);
     }
   }
 
-  /** The ripple of amplitude and wavelength as drawn, integrated along its base line. */
-  @Test
-  void theDrawnRippleIsAsLongAsTheFrillIsFull() {
-    for (Drawn one : sample) {
-      FlowerShape flower = one.flower().shape();
-      double length = flower.flowerRun() / flower.flowerWaves();
-      double slope = 2 * Math.PI * flower.flowerSwing() / length;
-      double arc =
-          new IterativeLegendreGaussIntegrator(24, 1e-12, 1e-12)
-              .integrate(
-                  1_000_000, x -> Math.sqrt(1 + Math.pow(slope * Math.cos(x), 2)), 0, Math.PI / 2);
-      double fullness = one.briefs().brief().frill().fullness();
-      assertEquals(fullness, arc / (Math.PI / 2), 2e-6, one.what());
+  /** The way from point to point, over the circle midway between tips and hollows. */
+  @ParameterizedTest
+  @MethodSource("cushions")
+  void theEdgeOfThePetalsIsAsLongAsTheFrillIsFull(double fullness, int rings) {
+    double[] out = ring(flower(fullness, rings), 1);
+    double edge = 0;
+    double most = 0;
+    double least = 1;
+    for (int step = 0; step < STEPS; step++) {
+      double next = out[step + 1];
+      double turned = Math.cos(2 * Math.PI / STEPS);
+      edge += Math.sqrt(out[step] * out[step] + next * next - 2 * out[step] * next * turned);
+      most = Math.max(most, out[step]);
+      least = Math.min(least, out[step]);
     }
+    assertEquals(fullness, edge / (Math.PI * (most + least)), .03 * fullness);
   }
 
-  /** Area rule: a spiral between radii h and 1, rows s apart, is π(1 − h²)/s long. */
-  @Test
-  void theDrawnRowsAreAsLongAsTheirAreaSays() {
-    for (Drawn one : sample) {
-      FlowerShape flower = one.flower().shape();
-      double hole = flower.flowerHole();
-      double byArea = Math.PI * (1 - hole * hole) / flower.flowerSpacing();
-      double drawn = flower.flowerRun() * flower.flowerSpacing();
-      assertEquals(byArea, drawn, 1e-9 * byArea, one.what());
-    }
-  }
-
-  /** Rows evenly apart pass π(r² − h²) from h to r in a length in proportion to it. */
-  @Test
-  void equalStepsPassEqualAreas() {
-    for (Drawn one : sample) {
-      FlowerShape shape = one.flower().shape();
-      double hole = shape.flowerHole();
-      for (int step = 0; step <= shape.flowerPoints(); step++) {
-        double turns = one.flower().flower().get(step).flowerAngle() / (2 * Math.PI);
-        double reached = hole + shape.flowerSpacing() * turns;
-        double share = (reached * reached - hole * hole) / (1 - hole * hole);
-        assertEquals((double) step / shape.flowerPoints(), share, TRACED, one.what());
+  @ParameterizedTest
+  @MethodSource("cushions")
+  void noPetalPassesTheCentre(double fullness, int rings) {
+    Flower flower = flower(fullness, rings);
+    for (int number = 1; number <= Math.min(12, rings); number++) {
+      for (double out : ring(flower, number)) {
+        assertTrue(out > 0 && out <= 1, number + ": " + out);
       }
     }
   }
 
-  @Test
-  void everyRippleHasItsCrestAndItsHollow() {
-    for (Drawn one : sample) {
-      FlowerShape shape = one.flower().shape();
-      assertEquals(0, shape.flowerPoints() % (4 * shape.flowerWaves()), one.what());
-      assertTrue(shape.flowerPoints() < one.flower().flower().size(), one.what());
-      assertTrue(shape.flowerPoints() > 0, one.what());
+  /** A petal is so many steps wide, and the last three steps are the first again. */
+  @ParameterizedTest
+  @MethodSource("cushions")
+  void allPetalsOfARingAreAlike(double fullness, int rings) {
+    Flower flower = flower(fullness, rings);
+    assertEquals(STEPS + TURN, flower.petals().size());
+    for (int number = 1; number <= Math.min(12, rings); number++) {
+      int petals = flower.petalRings().get(number - 1).petalCount();
+      assertEquals(0, STEPS % petals);
+      double[] out = ring(flower, number);
+      for (int step = 0; step < out.length; step++) {
+        assertEquals(out[step % (STEPS / petals)], out[step], 1.1e-3);
+      }
     }
   }
 
-  /** By hand: rows from 0.5 to 8.5 in, 2 in apart, are four turns, each 2 in out of 8.5. */
-  @Test
-  void fewRowsAreDrawnAsTheyAreSewn() {
-    Flower flower = flower(Briefs.inch().with("ring_spacing", 2).with("fullness", 1));
-    assertEquals(4, flower.shape().flowerTurns(), 1e-12);
-    assertFalse(flower.shape().flowerThinned());
-    FlowerPoint last = flower.flower().get(Flower.STEPS);
-    assertEquals(8 * Math.PI, last.flowerAngle(), TRACED);
-    double scale = flower.shape().flowerScale();
-    assertEquals(scale, last.flowerRadius(), TRACED);
-    assertEquals(.5 / 8.5 * scale, flower.flower().get(0).flowerRadius(), TRACED);
-    for (FlowerPoint point : flower.flower()) {
-      double inches = .5 + 2 * point.flowerAngle() / (2 * Math.PI);
-      assertEquals(inches / 8.5 * scale, point.flowerRadius(), TRACED);
+  @ParameterizedTest
+  @MethodSource("cushions")
+  void ringsThatAreNotSewnLeaveNothing(double fullness, int rings) {
+    Flower flower = flower(fullness, rings);
+    for (int number = rings + 1; number <= 12; number++) {
+      for (double out : ring(flower, number)) {
+        assertEquals(0, out);
+      }
     }
   }
 
-  /** By hand: rows from 0.5 to 8.5 in, 1/4 in apart, are 32 turns. */
+  /** A gap of 5 in to either side leaves no room for a ring on a cushion of 6 in. */
   @Test
-  void manyRowsAreThinnedAndTheTitleSaysSo() {
-    Drawn drawn =
-        Drawn.of(Briefs.inch().with("ring_spacing", .25).with("stitch_inset", .125)).orElseThrow();
-    assertTrue(drawn.flower().shape().flowerThinned());
-    assertEquals(
-        "32 turns at 2.5 × fullness: ripples about 1.11 times as deep as long; 5 are drawn",
-        drawn.title("flower"));
-  }
-
-  /** By hand: the base's radius is 9 in, the rows' 8.5. */
-  @Test
-  void theBaseIsToScaleWithTheRows() {
-    assertEquals(9 / 8.5, flower(Briefs.inch()).shape().flowerEdge(), 1e-12);
-  }
-
-  @Test
-  void separateRingsStayOnTheirRadius() {
-    Flower flower =
-        flower(
-            Briefs.inch()
-                .with("row_style", "rings")
-                .with("ring_spacing", 2)
-                .with("centre_gap", 1)
-                .with("fullness", 1));
-    assertEquals(4, flower.shape().flowerTurns());
-    double scale = flower.shape().flowerScale() / 8;
-    for (FlowerPoint point : flower.flower()) {
-      double ring = point.flowerRadius() / scale;
-      assertEquals(1, Math.abs(ring % 2), 1e-9, () -> "a ring at 1, 3, 5 or 7 in, not " + ring);
+  void withoutAPlanNothingIsDrawn() {
+    Plan plan = Plan.of(Briefs.inch().with("diameter", 6).with("centre_gap", 5).brief());
+    assertTrue(plan.rows().isEmpty());
+    for (int number = 1; number <= 12; number++) {
+      assertEquals(0, Arrays.stream(ring(plan.flower(), number)).max().orElseThrow());
+      assertEquals(0, Arrays.stream(ring(plan.flower(), number)).min().orElseThrow());
     }
   }
 
   /**
-   * By hand: at fullness 2 the ripple is .413895 as high as long (computed from the elliptic
-   * integral), a 24th of the rim 2π × .413895 ÷ 24 = .108358 of its radius; the tips touch the
-   * picture's edge, 1 ÷ 1.108358 = .902236 is the middle and .804471 the hollows.
+   * By hand, without ripples: the outermost of three rings lies 2 3/4 spacings from the centre and
+   * is brought to 1; the others lie at 1 3/4 and 3/4 spacings.
+   */
+  @Test
+  void flatRingsAreCirclesEvenlyApart() {
+    Flower flower = flower(1, 3);
+    double[] radii = {1, .636364, .272727};
+    for (int number = 1; number <= 3; number++) {
+      for (double out : ring(flower, number)) {
+        assertEquals(radii[number - 1], out, PLACE);
+      }
+    }
+  }
+
+  /**
+   * By hand, five rings at fullness 2: the spacing is 1/5.25 = .190476, a ripple .413895 as high as
+   * long (computed from the elliptic integral). A petal as wide as three spacings, .571429, goes
+   * 11.0 times into a circle: 12 petals. 2π × .413895 = 2.600579, a twelfth is .216715; the tips of
+   * the outermost, 4 3/4 spacings out, come to .904762 × 1.216715 = 1.100837 and are brought to 1:
+   * radius .821886, swing .178114.
+   *
+   * <p>So many petals as a ring needs are 7 × .413895 = 2.897 or 12 times its radius. The next has
+   * 12 × .714286 = 8.57: 12 too, radius .648857, swing .140617. The third 12 × .523810 = 6.29, more
+   * than 6: 12. The fourth 12 × .333333 = 4: 4 petals, radius .302800, swing 2.600579 × .302800 ÷ 4
+   * = .196864. The last 2.9: 4, radius .129771, swing .084370. Every other is turned.
    */
   @ParameterizedTest
-  @CsvSource({"0,1", "1,.902236", "2,.804471", "3,.902236", "4,1", "46,.804471", "96,1"})
-  void theFreeEdgeHasTwentyFourTips(int point, double radius) {
-    RimPoint at = flower(Briefs.inch().with("fullness", 2)).flowerRims().get(point);
-    double angle = 2 * Math.PI * point / 96;
-    assertEquals(radius * Math.cos(angle), at.flowerRimX(), PLACE);
-    assertEquals(radius * Math.sin(angle), at.flowerRimY(), PLACE);
+  @CsvSource({
+    "1,12,.821886,.178114",
+    "2,12,.648857,-.140617",
+    "3,12,.475829,.103119",
+    "4,4,.302800,-.196864",
+    "5,4,.129771,.084370"
+  })
+  void everyRingSwingsAboutItsSewnLine(int number, int petals, double radius, double swing) {
+    Flower flower = flower(2, 5);
+    PetalRing ring = flower.petalRings().get(number - 1);
+    assertEquals(petals, ring.petalCount());
+    assertEquals(radius, ring.petalRadius(), 2e-6);
+    assertEquals(swing, ring.petalSwing(), 2e-6);
+    double[] out = ring(flower, number);
+    for (int step = 0; step < STEPS; step++) {
+      double angle = Math.toRadians(1.25 * step);
+      assertEquals(radius + swing * Math.cos(petals * angle), out[step], PLACE);
+    }
   }
 
   /**
-   * By hand: from 1/2 to 8 1/2 in, five rows are drawn 1.6 in apart. At fullness 2 the tips of the
-   * free edge, one row beyond 8 1/2, are 1.108358 × 10.1 in out; the base is 9.
+   * By hand, the spacing of m rings being 1/(m + 1/4), 2π × (m + 1/4) ÷ 3 petals are wanted while
+   * the frill is flat: 2.6, 11.0, 13.1, 19.4 and 25.7; at fullness 6 one spacing holds more.
    */
-  @Test
-  void theEdgeOfTheBaseIsRound() {
-    Flower flower = flower(Briefs.inch().with("fullness", 2).with("ring_spacing", .5));
-    double radius = 9 / (1.108358 * 10.1);
-    assertEquals(33, flower.flowerEdges().size());
-    for (int i = 0; i <= 32; i++) {
-      EdgePoint at = flower.flowerEdges().get(i);
-      assertEquals(radius * Math.cos(2 * Math.PI * i / 32), at.flowerEdgeX(), PLACE);
-      assertEquals(radius * Math.sin(2 * Math.PI * i / 32), at.flowerEdgeY(), PLACE);
-    }
+  @ParameterizedTest
+  @CsvSource({"1,1,8", "1,5,12", "1,6,12", "1,9,16", "1,12,24", "6,1,12", "6,12,36"})
+  void moreRingsHaveMorePetals(double fullness, int rings, int petals) {
+    assertEquals(petals, flower(fullness, rings).petalRings().get(0).petalCount());
   }
 
-  /** On the row, at a crest, on the row, in a trough; every point is as far out as it says. */
   @Test
-  void theRipplesSwingToEitherSideOfTheRows() {
-    Flower flower = flower(Briefs.inch().with("fullness", 2));
-    FlowerShape shape = flower.shape();
-    double swing = shape.flowerScale() * shape.flowerSpacing() * shape.flowerSwing();
-    double[] sway = {0, swing, 0, -swing};
-    for (int step = 0; step <= shape.flowerPoints(); step++) {
-      FlowerPoint at = flower.flower().get(step);
-      double turns = at.flowerAngle() / (2 * Math.PI);
-      double row = shape.flowerScale() * (shape.flowerHole() + turns * shape.flowerSpacing());
-      assertEquals(row + sway[step % 4], at.flowerRadius(), 2 * TRACED);
-      assertEquals(at.flowerRadius() * Math.cos(at.flowerAngle()), at.flowerX(), PLACE);
-      assertEquals(at.flowerRadius() * Math.sin(at.flowerAngle()), at.flowerY(), PLACE);
-    }
+  void noMoreThanTwelveRingsAreDrawn() {
+    assertFalse(FlowerShape.of(12, .5).flowerThinned());
+    assertTrue(FlowerShape.of(13, .5).flowerThinned());
+    assertEquals(flower(2.5, 12).petals(), flower(2.5, 40).petals());
+  }
+
+  /** A cushion of the presets: 10 2/3 turns are eleven rings. */
+  @Test
+  void theRingsOfThePlanAreDrawn() {
+    List<PetalRing> rings = Drawn.of(Briefs.inch()).orElseThrow().plan().flower().petalRings();
+    assertEquals(11, rings.stream().filter(ring -> ring.petalRadius() > 0).count());
   }
 }

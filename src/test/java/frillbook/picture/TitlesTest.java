@@ -27,14 +27,21 @@ class TitlesTest {
 
   /**
    * Fullness 2 is .413895 high for its length to one side (computed from the elliptic integral), so
-   * .83 from crest to hollow. A hundred ripples 1.15 spacings long are 115, and n turns without a
-   * hole πn² spacings: 6 turns are 113.
+   * .83 from crest to hollow.
    */
   @Test
   void theFlowerTellsTurnsAndRipples() {
     assertEquals(
-        "10 turns at 2 × fullness: ripples about 0.83 times as deep as long; 6 are drawn",
+        "10 turns at 2 × fullness: ripples about 0.83 times as deep as long",
         titles.line("flower_title"));
+  }
+
+  /** From 1/2 in to 8 1/2 in, by half inches: 16 turns; 12 is the most that is drawn. */
+  @Test
+  void theFlowerTellsHowManyOfManyRingsAreDrawn() {
+    String title = titles(Briefs.inch().with("ring_spacing", .5)).line("flower_title");
+    assertTrue(title.startsWith("16 turns at 2.5"), title);
+    assertTrue(title.endsWith("; 12 are drawn"), title);
   }
 
   /** Two turns of 1 in out to 2 1/2 in, and one of them. */

@@ -11,6 +11,7 @@ import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
 import frillbook.press.CellValues;
+import frillbook.press.Colour;
 import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Part;
@@ -49,6 +50,10 @@ final class PressedWorkbookTest {
 
   private static final Map<Trial, XSSFWorkbook> COMPILED = new HashMap<>();
 
+  /** A colour for each paper. */
+  private static final Map<Paper, Colour> COLOURS =
+      Map.of(Paper.A4, Colour.OURS, Paper.LETTER, new Colour("2E8B57"));
+
   /** Words that XML writes otherwise, words with spaces at their ends, none, and another paper. */
   private record Trial(LengthUnit unit, Map<String, Object> changes, Paper paper) {
     Map<String, Object> inputs() {
@@ -59,7 +64,7 @@ final class PressedWorkbookTest {
     }
 
     WorkbookSetting setting() {
-      return new WorkbookSetting(unit(), inputs(), paper);
+      return new WorkbookSetting(unit(), inputs(), paper, COLOURS.get(paper));
     }
 
     XSSFWorkbook compiled() {
@@ -79,7 +84,7 @@ final class PressedWorkbookTest {
     byte[] filled(Press press) {
       NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit(), inputs())));
       CellValues engine = new CellValues(press.form(), unit(), inputs(), plan);
-      return press.fill(press.filling(engine, inputs(), paper));
+      return press.fill(press.filling(engine, inputs(), paper, COLOURS.get(paper)));
     }
   }
 
@@ -127,6 +132,22 @@ final class PressedWorkbookTest {
       }
     }
     assertTrue(finished > 20, finished + " parts");
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everyChartIsTheSame(Trial trial) throws IOException {
+    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> written = WorkbookPackage.parts(trial.compiled());
+    int coloured = 0;
+    for (String name : written.keySet()) {
+      if (name.startsWith("xl/charts/chart")) {
+        assertArrayEquals(written.get(name), pressed.get(name), name);
+        String chart = new String(pressed.get(name), StandardCharsets.UTF_8);
+        coloured += chart.contains(COLOURS.get(trial.paper()).line()) ? 1 : 0;
+      }
+    }
+    assertTrue(coloured > 1, coloured + " charts");
   }
 
   /** But for what cells hold: attributes, formulas, merged cells, rules, breaks, paper. */

@@ -62,7 +62,7 @@ final class SchemaTest {
   @Test
   void everyPartWithChartsIsValid() throws IOException, XmlException, InvalidFormatException {
     // Three sheets, workbook, styles, shared strings, five charts on two drawings.
-    areValid(13, Coin.file());
+    areValid(14, Coin.file());
     // The one sheet's: sheet, workbook, styles, shared strings, two charts on a drawing.
     areValid(7, Coin.clientPage());
   }

@@ -95,6 +95,54 @@ final class ChartMistakesTest {
             + " write series: [{x: …, y: …}]");
   }
 
+  private static String petals(String series) {
+    return chart(series).replace("kind: drawing", "kind: petals");
+  }
+
+  @Test
+  void petalsWithoutMistakesAreRead() {
+    WorkbookTemplate template = Written.read(petals("{y: point_y, fill: 0.5, turn: 2}"));
+    ChartTemplate chart = template.rows(ChartTemplate.class).get(0);
+    assertEquals(2, chart.series().get(0).turn());
+    assertEquals(ChartLine.NONE, chart.series().get(0).line());
+  }
+
+  @Test
+  void petalsThatCoverMoreThanAllAreTold() {
+    told(
+        petals("{y: point_y, fill: 17}"),
+        "a.yaml:19:28: fill: 17; expected a share from 0 to 1; correct it");
+  }
+
+  @Test
+  void petalsTurnedPastTheirRowsAreTold() {
+    told(
+        petals("{y: point_y, fill: 0.5, turn: 5}"),
+        "a.yaml:19:9: petals of 5 rows turned by 5; expected fewer; correct turn or add rows");
+    told(
+        petals("{y: point_y, fill: 0.5, turn: 0.5}"),
+        "a.yaml:19:39: turn: 0.5; expected a whole number of rows from 0 to 1000; correct it");
+  }
+
+  @Test
+  void petalsOfDifferentLengthAreTold() {
+    String other = TABLE.replace("rows: 5", "rows: 6").replace("point_", "other_");
+    told(
+        petals("{y: point_y, fill: 1}\n      - {y: other_y, fill: 1}") + other,
+        "a.yaml:20:13: petals of 6 rows beside others of 5; expected columns of one length; take"
+            + " all from one table");
+  }
+
+  @Test
+  void petalsHaveNoXAndNoAxes() {
+    told(
+        petals("{x: point_x, y: point_y, fill: 1}"),
+        "a.yaml:19:10: the unknown key x in series; expected one of y, line, fill, turn; correct or"
+            + " remove it (did you mean y?)");
+    assertEquals(
+        1, Written.mistakes(petals("{y: point_y, fill: 1}") + "    x_axis: {from: 0}\n").size());
+  }
+
   @Test
   void aHeightThatNoPageHoldsIsTold() {
     told(
