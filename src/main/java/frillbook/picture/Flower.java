@@ -18,10 +18,10 @@ public record Flower(List<PetalRing> petalRings, List<PetalStep> petals) {
   static final int MOST_RINGS = 12;
 
   /** Once round; the petals of every ring divide it. */
-  static final int STEPS = 288;
+  static final int STEPS = 144;
 
-  /** Steps that repeat the beginning, for a copy of each ring that is turned by so many. */
-  static final int MORE_STEPS = 3;
+  /** Steps that repeat the beginning, for a copy of each ring that is turned by one. */
+  static final int MORE_STEPS = 1;
 
   private static final double[] COSINES =
       IntStream.range(0, STEPS).mapToDouble(step -> Math.cos(2 * Math.PI * step / STEPS)).toArray();

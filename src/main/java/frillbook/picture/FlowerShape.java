@@ -48,12 +48,8 @@ public record FlowerShape(
     double settled = Rounding.settle(wanted);
     if (settled < 10) {
       return 8;
-    } else if (settled < 14) {
-      return 12;
-    } else if (settled < 20) {
-      return 16;
     }
-    return settled < 30 ? 24 : 36;
+    return settled < 17 ? 12 : 24;
   }
 
   /** The {@code number}th ring from the outermost, which is the first. */

@@ -103,8 +103,8 @@ class ClientSecrecyTest {
 
   @Test
   void thePictureIsDrawnFromTheMakersPointsOfTheFlowerAlone() throws IOException {
-    // Twelve rings of 288 steps, three of them twice.
-    assertEquals(12 * (288 + 3), points().size());
+    // Twelve rings of 144 steps, one of them twice.
+    assertEquals(12 * (144 + 1), points().size());
     assertEquals(said.size() - points().size(), saidBesidesThePicture().size());
   }
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The points that every ring of petals is drawn through, step by step round. */
 class FlowerTest {
-  private static final int STEPS = 288;
+  private static final int STEPS = 144;
 
   /** Rows by which the pale copy of each ring begins further down. */
   private static final int TURN = 3;
