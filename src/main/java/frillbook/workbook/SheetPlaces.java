@@ -171,7 +171,7 @@ public final class SheetPlaces {
       // One row stays free under a table.
       return headRow(table, 0) + TABLE_HEAD + table.rows() + 1;
     } else if (entry instanceof ChartTemplate chart) {
-      return chart.height() + ChartWriter.MORE_ROWS;
+      return chart.isTitled() ? chart.height() + ChartWriter.MORE_ROWS : 0;
     } else if (entry instanceof RowTemplate.Caution) {
       // A narrow free row above and below its frame.
       return 3;
