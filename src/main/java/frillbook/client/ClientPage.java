@@ -12,12 +12,17 @@ import frillbook.wording.Wording;
 import frillbook.workbook.Styles;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -32,23 +37,34 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * begin like a formula are marked as text, so that they stay text when they are edited.
  */
 public final class ClientPage {
-  private record Key(XSSFCellStyle style, boolean asTyped) {}
+  /** What a cell looks like: as the maker's does, but for rules by condition. */
+  private record Key(
+      XSSFCellStyle style,
+      boolean asTyped,
+      boolean wraps,
+      Optional<XSSFConditionalFormattingRule> rule) {}
+
+  /** Letters that would get smaller than this share are wrapped in place of it. */
+  private static final double LEAST_SHRUNK = 0.7;
 
   /** What a spreadsheet program takes for the beginning of a formula. */
   private static final String FORMULA_STARTS = "=+-@";
 
   private static final double MARGIN_POINTS = 6;
   private static final double EMPTY_POINTS = 4;
-  private static final double AIR = 4;
+  private static final double INDENT_POINTS = 9;
 
   private final XSSFSheet from;
   private final XSSFSheet to;
   private final ClientPoints points;
+  private final ClientRules rules;
   private final int moneyPlaces;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
+  private final Map<CellAddress, CellRangeAddress> merged = new HashMap<>();
 
-  private ClientPage(XSSFSheet from, XSSFSheet to, int moneyPlaces, String pointsHead) {
-    this.moneyPlaces = moneyPlaces;
+  private ClientPage(XSSFSheet from, XSSFSheet to, WorkbookValues values, String pointsHead) {
+    this.moneyPlaces = moneyPlaces(values);
+    this.rules = new ClientRules(from, values);
     this.from = from;
     this.to = to;
     this.points = new ClientPoints(from.getWorkbook(), to, pointsHead);
@@ -63,9 +79,9 @@ public final class ClientPage {
   public static XSSFWorkbook of(XSSFWorkbook plan, String sheet, Phrases phrases) {
     XSSFWorkbook page = new XSSFWorkbook();
     Styles.setDefaultFont(page);
-    int places = moneyPlaces(new WorkbookValues(plan));
+    WorkbookValues values = new WorkbookValues(plan);
     String points = phrases.say(Phrase.PICTURE_POINTS);
-    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet), places, points).copy();
+    new ClientPage(plan.getSheet(sheet), page.createSheet(sheet), values, points).copy();
     ChartCaches.store(page);
     return page;
   }
@@ -78,19 +94,28 @@ public final class ClientPage {
   }
 
   private void copy() {
-    int columns = 0;
+    from.getMergedRegions()
+        .forEach(
+            cells ->
+                merged.put(new CellAddress(cells.getFirstRow(), cells.getFirstColumn()), cells));
+    IntStream.range(0, columns()).forEach(c -> to.setColumnWidth(c, from.getColumnWidth(c)));
     for (int row = 0; row <= from.getLastRowNum(); row++) {
       if (from.getRow(row) != null) {
         copy(from.getRow(row), to.createRow(row));
-        columns = Math.max(columns, from.getRow(row).getLastCellNum());
       }
     }
-    IntStream.range(0, columns).forEach(c -> to.setColumnWidth(c, from.getColumnWidth(c)));
     from.getMergedRegions().forEach(to::addMergedRegion);
-    from.getMergedRegions().forEach(this::fit);
     ChartPlace.on(from).forEach(this::copy);
     print();
-    to.getWorkbook().setPrintArea(0, 0, columns - 1, 0, from.getLastRowNum());
+    to.getWorkbook().setPrintArea(0, 0, columns() - 1, 0, from.getLastRowNum());
+  }
+
+  private int columns() {
+    int columns = 0;
+    for (Row row : from) {
+      columns = Math.max(columns, row.getLastCellNum());
+    }
+    return columns;
   }
 
   /** The picture; its points come along as plain values. */
@@ -98,34 +123,70 @@ public final class ClientPage {
     hung.place().hang(to, points.of(hung.chart().getCTChartSpace()));
   }
 
-  /** Makes a paragraph's row as high as what it says now; one that says nothing shrinks. */
-  private void fit(CellRangeAddress paragraph) {
-    XSSFRow row = to.getRow(paragraph.getFirstRow());
-    XSSFCell cell = row.getCell(paragraph.getFirstColumn());
-    XSSFFont font = cell.getCellStyle().getFont();
-    String text = cell.getStringCellValue();
-    if (!font.getBold()) {
-      double width =
-          IntStream.rangeClosed(paragraph.getFirstColumn(), paragraph.getLastColumn())
-              .mapToDouble(to::getColumnWidthInPixels)
-              .sum();
-      double room = Units.pixelToPoints(width) - MARGIN_POINTS;
-      double height = TextMeasure.height(text, room, font.getFontHeightInPoints(), false);
-      row.setHeightInPoints((float) (text.isEmpty() ? EMPTY_POINTS : Math.ceil(height) + AIR));
-    }
-  }
-
+  /** A row is as high as what it says now; a paragraph that says nothing shrinks. */
   private void copy(XSSFRow source, XSSFRow target) {
-    target.setHeight(source.getHeight());
-    source.forEach(cell -> copy((XSSFCell) cell, target.createCell(cell.getColumnIndex())));
+    double height = isParagraph(source) ? EMPTY_POINTS : source.getHeightInPoints();
+    for (Cell cell : source) {
+      XSSFCell copy = copy((XSSFCell) cell, target.createCell(cell.getColumnIndex()));
+      height = Math.max(height, height(copy));
+    }
+    target.setHeightInPoints((float) Math.ceil(height));
   }
 
-  private void copy(XSSFCell source, XSSFCell target) {
+  /** Whether one text that is wrapped takes the whole width. */
+  private boolean isParagraph(XSSFRow row) {
+    CellRangeAddress cells = merged.get(new CellAddress(row.getRowNum(), 0));
+    return cells != null
+        && cells.getLastColumn() == columns() - 1
+        && row.getCell(0).getCellStyle().getWrapText();
+  }
+
+  /** That of the text in {@code cell} where it is wrapped. */
+  private double height(XSSFCell cell) {
+    String text = text(cell);
+    if (text.isEmpty() || !cell.getCellStyle().getWrapText()) {
+      return 0;
+    }
+    XSSFFont font = cell.getCellStyle().getFont();
+    return TextMeasure.height(text, room(cell), font.getFontHeightInPoints(), font.getBold());
+  }
+
+  private static String text(XSSFCell cell) {
+    return WorkbookValues.stored(cell) instanceof String text ? text : "";
+  }
+
+  /** The width that a text has in {@code cell}, in points. */
+  private double room(XSSFCell cell) {
+    CellRangeAddress cells = merged.get(cell.getAddress());
+    int last = cells == null ? cell.getColumnIndex() : cells.getLastColumn();
+    double pixels =
+        IntStream.rangeClosed(cell.getColumnIndex(), last)
+            .mapToDouble(to::getColumnWidthInPixels)
+            .sum();
+    double indent = INDENT_POINTS * cell.getCellStyle().getIndention();
+    return Units.pixelToPoints(pixels) - MARGIN_POINTS - indent;
+  }
+
+  private XSSFCell copy(XSSFCell source, XSSFCell target) {
     Object value = WorkbookValues.stored(source);
-    target.setCellStyle(style(new Key(source.getCellStyle(), looksLikeFormula(value))));
+    target.setCellStyle(
+        style(
+            new Key(
+                source.getCellStyle(),
+                looksLikeFormula(value),
+                isLong(source),
+                rules.about(source))));
     if (!value.equals("")) {
       CellFill.fill(target, value);
     }
+    return target;
+  }
+
+  /** Whether shrunk letters would be too small to be read. */
+  private boolean isLong(XSSFCell cell) {
+    XSSFFont font = cell.getCellStyle().getFont();
+    return cell.getCellStyle().getShrinkToFit()
+        && TextMeasure.width(text(cell), font.getFontHeightInPoints()) * LEAST_SHRUNK > room(cell);
   }
 
   private static boolean looksLikeFormula(Object value) {
@@ -144,6 +205,11 @@ public final class ClientPage {
     if (NumberFormats.MONEY.equals(copy.getDataFormatString())) {
       setFormat(copy, NumberFormats.money(moneyPlaces));
     }
+    if (key.wraps()) {
+      copy.setShrinkToFit(false);
+      copy.setWrapText(true);
+    }
+    key.rule().ifPresent(rule -> ClientRules.draw(rule, copy));
     if (key.asTyped()) {
       setFormat(copy, NumberFormats.AS_TYPED);
       copy.setQuotePrefixed(true);
@@ -158,6 +224,7 @@ public final class ClientPage {
   private void print() {
     to.setDisplayGridlines(false);
     to.setFitToPage(true);
+    to.setHorizontallyCenter(true);
     to.getPrintSetup().setPaperSize(from.getPrintSetup().getPaperSize());
     to.getPrintSetup().setLandscape(from.getPrintSetup().getLandscape());
     to.getPrintSetup().setFitWidth((short) 1);

@@ -59,6 +59,8 @@ public enum Look {
   CONTACT(9, false, Look.SOFT),
   FACT_LABEL(8.5, false, Look.SOFT),
   FACT(10.5, false, Look.TEXT),
+  /** A bar over a price. */
+  CARD_TOP(4, false, Look.TEXT),
   CARD_NAME(12, true, Look.INK),
   CARD_WORDS(9, false, Look.SOFT),
   CARD_PRICE(22, true, Look.INK),
@@ -119,7 +121,8 @@ public enum Look {
     return switch (this) {
       case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
       case LINK, TICK, MEASURED, NUMBER, FIGURE, STEP_UNIT, COLUMN_HEAD, WARNING_MARK -> false;
-      case COVER, MAKER, DATE, CARD_NAME, CARD_PRICE, CARD_LINE, CARD_END, SIGNATURE -> false;
+      case COVER, SUBTITLE, MAKER, DATE, SIGNATURE, CARD_TOP, CARD_END -> false;
+      case CARD_NAME, CARD_PRICE, CARD_LINE -> false;
       default -> true;
     };
   }
@@ -165,10 +168,17 @@ public enum Look {
     };
   }
 
+  /** Whether letters get smaller where one line has no room for them. */
+  public boolean shrinks() {
+    return switch (this) {
+      case COVER, SUBTITLE, MAKER, CARD_NAME, CARD_PRICE, CARD_LINE -> true;
+      default -> false;
+    };
+  }
+
   /** The rule over the cell. */
   public BorderStyle topRule() {
     return switch (this) {
-      case CARD_NAME -> BorderStyle.THICK;
       case FACT_LABEL, SMALL_HEAD -> BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };
@@ -188,6 +198,7 @@ public enum Look {
       case INPUT, TICK, MEASURED -> Optional.of(CREAM);
       case CAUTION -> Optional.of(ALARM_TINT);
       case WARNING_MARK -> Optional.of(ALARM);
+      case CARD_TOP -> Optional.of(INK);
       default -> Optional.empty();
     };
   }

@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import frillbook.money.Earning;
 import frillbook.money.Price;
+import frillbook.naming.Prefixed;
 import frillbook.picture.MoneyShare;
 import java.util.List;
 
@@ -9,11 +10,13 @@ import java.util.List;
  * What is asked for the order.
  *
  * @param money where the price goes
- * @param clientChoices all three choices as a client is shown them
+ * @param two the second choice as a client is shown it
+ * @param three the third
  */
 public record Asking(
     Price price,
     Earning earning,
     List<MoneyShare> money,
     MoneyShare.Largest largest,
-    List<ClientChoice> clientChoices) {}
+    @Prefixed("two") ClientChoice two,
+    @Prefixed("three") ClientChoice three) {}

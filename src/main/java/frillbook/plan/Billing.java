@@ -47,7 +47,8 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
         Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
         shares,
         MoneyShare.Largest.of(shares),
-        ClientChoice.all(choices, brief()));
+        ClientChoice.of(choices.get(1), brief()),
+        ClientChoice.of(choices.get(2), brief()));
   }
 
   private LeaningPrices.Base base(Costs costs) {

@@ -2,36 +2,24 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.brief.LookSpec;
-import frillbook.brief.WordsSpec;
 import frillbook.brief.YesNo;
 import frillbook.measure.Rounding;
 import frillbook.naming.Coded;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
- * One of the three choices as a client is shown it.
+ * Another choice as a client is shown it, beside the plan.
  *
+ * @param look beside the plan's
  * @param offer none where it is left out or cannot be made
  */
-public record ClientChoice(Optional<Offer> offer) {
+public record ClientChoice(Beside look, Optional<Offer> offer) {
 
   /**
-   * @param clientChoice its number and the maker's words for it
-   * @param clientLook beside the first
-   * @param clientFullness fabric in the frill over the line it is sewn to
-   * @param clientRings turns of the frill
-   * @param clientPriceEach tax included, but for a trade client
-   * @param clientPriceTotal likewise
+   * @param askedEach price of one, tax included but for a trade client
+   * @param askedTotal likewise of all
    */
-  public record Offer(
-      String clientChoice,
-      Beside clientLook,
-      double clientFullness,
-      int clientRings,
-      double clientPriceEach,
-      double clientPriceTotal) {}
+  public record Offer(double askedEach, double askedTotal) {}
 
   /** How a look differs from the plan's, in the order of the template's words. */
   public enum Beside implements Coded {
@@ -43,7 +31,8 @@ public record ClientChoice(Optional<Offer> offer) {
     WIDER,
     FULLER_CLOSER,
     FULLER,
-    FULLER_WIDER;
+    FULLER_WIDER,
+    LEFT_OUT;
 
     static Beside of(LookSpec look, LookSpec plan) {
       int fuller = sign(look.fullness() - plan.fullness());
@@ -56,31 +45,19 @@ public record ClientChoice(Optional<Offer> offer) {
     }
   }
 
-  static List<ClientChoice> all(List<ChoiceRow> rows, Brief brief) {
-    WordsSpec words = brief.words();
-    List<String> said =
-        List.of(words.choiceOneWords(), words.choiceTwoWords(), words.choiceThreeWords());
-    return IntStream.range(0, rows.size())
-        .mapToObj(i -> of(rows.get(i), said.get(i), brief))
-        .toList();
+  static ClientChoice of(ChoiceRow row, Brief brief) {
+    Optional<ChoiceRow.Asked> asked = row.figures().flatMap(ChoiceRow.Figures::asked);
+    Beside look =
+        asked
+            .map(of -> Beside.of(row.look().orElseThrow().spec(), brief.look()))
+            .orElse(Beside.LEFT_OUT);
+    return new ClientChoice(look, asked.map(of -> offer(of, brief)));
   }
 
-  private static ClientChoice of(ChoiceRow row, String words, Brief brief) {
-    String name = row.choiceNo() + (words.isEmpty() ? "" : " – " + words);
-    return new ClientChoice(row.figures().map(figures -> offer(row, figures, name, brief)));
-  }
-
-  private static Offer offer(ChoiceRow row, ChoiceRow.Figures figures, String name, Brief brief) {
-    LookSpec look = row.look().orElseThrow().spec();
-    ChoiceRow.Asked asked = figures.asked().orElseThrow();
-    boolean beforeTax = brief.money().tradeClient() == YesNo.YES;
+  private static Offer offer(ChoiceRow.Asked asked, Brief brief) {
     double net = asked.choiceNetEach();
-    return new Offer(
-        name,
-        Beside.of(look, brief.look()),
-        look.fullness(),
-        figures.choiceRings(),
-        beforeTax ? net : asked.choicePriceEach(),
-        beforeTax ? net * brief.cushion().quantity() : asked.choicePriceTotal());
+    return brief.money().tradeClient() == YesNo.YES
+        ? new Offer(net, net * brief.cushion().quantity())
+        : new Offer(asked.choicePriceEach(), asked.choicePriceTotal());
   }
 }

@@ -161,7 +161,9 @@ public record CalculatedCell(
         cell.said().ifPresent(said -> place.addSentence(row, placed.column() + cell.from(), said));
       }
     } else if (entry instanceof ChartTemplate chart) {
-      place.addSentence(row, placed.column(), chart.sentence());
+      if (chart.isTitled()) {
+        place.addSentence(row, placed.column(), chart.sentence());
+      }
     } else if (entry instanceof RowTemplate.Verdict) {
       addVerdict(place, row, placed.column(), template, places);
     } else if (entry instanceof RowTemplate.Said) {

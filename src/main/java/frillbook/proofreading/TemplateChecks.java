@@ -4,6 +4,8 @@ import frillbook.formula.Sort;
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
 import frillbook.source.Position;
+import frillbook.source.SourceText;
+import frillbook.template.CellRow;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
@@ -40,6 +42,10 @@ public final class TemplateChecks {
     template.rows(ChartTemplate.class).stream()
         .map(ChartTemplate::sentence)
         .forEach(checks::sentence);
+    template.rows(CellRow.class).stream()
+        .flatMap(row -> row.cells().stream())
+        .flatMap(cell -> cell.ruled().stream())
+        .forEach(checks::ruled);
     ChartCheck.check(template, mistakes);
     MoneyCheck.check(template, checks.declarations, mistakes);
     CodeCheck.check(template, mistakes);
@@ -80,6 +86,16 @@ public final class TemplateChecks {
   private void sentence(SentenceTemplate sentence) {
     wordings.check(sentence.text());
     guard(sentence.guard(), sentence.position());
+  }
+
+  private void ruled(SourceText name) {
+    if (!declarations.is(name.value(), Declarations.Kind.LINE)) {
+      mistakes.add(
+          name.position(),
+          "ruled: " + name,
+          "the name of a line",
+          "correct it or leave it out" + Nearest.hint(name.value(), declarations.names()));
+    }
   }
 
   private void table(TableTemplate table) {

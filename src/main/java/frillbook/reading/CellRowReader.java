@@ -44,7 +44,8 @@ public final class CellRowReader {
             to,
             block.word("look", CellRow.Kind.PLAIN),
             sentence(block, "say"),
-            block.rawText("link").map(block.scope()::said));
+            block.rawText("link").map(block.scope()::said),
+            block.rawText("ruled"));
     block.done();
     return cell;
   }

@@ -7,8 +7,11 @@ import frillbook.template.ChartLine;
 import frillbook.template.ChartMarker;
 import frillbook.template.ChartTemplate;
 import frillbook.template.SeriesTemplate;
+import frillbook.template.WordingText;
+import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -33,7 +36,7 @@ public final class ChartReader {
             name.value(),
             block.requiredText("label"),
             kind,
-            RowReader.wording(block, "title"),
+            block.has("title") ? RowReader.wording(block, "title") : noTitle(block),
             RowReader.guard(block, "plan_ok"),
             block.requiredText("alt"),
             height(block),
@@ -45,6 +48,10 @@ public final class ChartReader {
     tellNoSeries(chart, block);
     block.done();
     return chart;
+  }
+
+  private static WordingText noTitle(Block block) {
+    return new WordingText(new Wording(List.of()), block.position(), Map.of());
   }
 
   private static int height(Block block) {

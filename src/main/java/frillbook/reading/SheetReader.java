@@ -15,7 +15,8 @@ public final class SheetReader {
   static SheetTemplate read(Block block) {
     SourceText name = block.scope().said(block.requiredRawText("sheet"));
     tellObjection(name, block.scope());
-    String title = block.requiredText("title");
+    boolean begins = block.flag("client") && !block.has("title");
+    String title = begins ? "" : block.requiredText("title");
     List<RowTemplate> rows = rows(block);
     SheetTemplate sheet =
         new SheetTemplate(

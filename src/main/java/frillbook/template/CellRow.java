@@ -42,6 +42,7 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
     CONTACT,
     FACT_LABEL,
     FACT,
+    CARD_TOP,
     CARD_NAME,
     CARD_WORDS,
     CARD_PRICE,
@@ -60,9 +61,21 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
    * @param to its last column
    * @param said what stands in it; nothing in one that is filled by hand
    * @param link the sheet it leads to
+   * @param ruled the input or line that must be above 0 for its rules to be drawn; empty for always
    */
   public record Cell(
-      int from, int to, Kind kind, Optional<SentenceTemplate> said, Optional<SourceText> link) {}
+      int from,
+      int to,
+      Kind kind,
+      Optional<SentenceTemplate> said,
+      Optional<SourceText> link,
+      Optional<SourceText> ruled) {
+    /** One whose rules are always drawn. */
+    public Cell(
+        int from, int to, Kind kind, Optional<SentenceTemplate> said, Optional<SourceText> link) {
+      this(from, to, kind, said, link, Optional.empty());
+    }
+  }
 
   @Override
   public Stream<RowTemplate> withCells() {

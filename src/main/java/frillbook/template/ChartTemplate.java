@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param name of the drawn object, in the program's list of objects
  * @param label what the chart is, for those who cannot see it
- * @param title the sentence above it
+ * @param title the sentence above it; of no parts where there is none
  * @param guard name of the line that must be 1 for the sentence to be shown; empty for always
  * @param alt what can be seen in it, for those who cannot
  * @param height in rows of the sheet, the sentence left out
@@ -40,6 +40,13 @@ public record ChartTemplate(
   /** Rows of its columns that are no points of a series: those by which another is turned. */
   public int mostTurn() {
     return series.stream().mapToInt(SeriesTemplate::turn).max().orElse(0);
+  }
+
+  /**
+   * Whether a sentence stands above it; one without takes no rows: it lies on those that follow.
+   */
+  public boolean isTitled() {
+    return !title.wording().parts().isEmpty();
   }
 
   /** The sentence above the chart. */

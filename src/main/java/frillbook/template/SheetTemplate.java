@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * One sheet.
  *
  * @param name on the sheet's tab
- * @param title in large letters in its first row
+ * @param title in large letters in its first row; empty on a client's page, which begins itself
  * @param lead a sentence under the title, if any
  * @param widths of the columns, in digits of the workbook's font
  * @param rows from top to bottom, repeated rows written out
@@ -63,6 +63,9 @@ public record SheetTemplate(
 
   /** Rows of title, links and lead. */
   public int headRows() {
+    if (title.isEmpty()) {
+      return 0;
+    }
     boolean under = !links.isEmpty() && besideColumn().isEmpty();
     return 1 + (under ? 1 : 0) + (lead.isPresent() ? 1 : 0);
   }

@@ -8,6 +8,7 @@ import frillbook.template.SentenceTemplate;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
@@ -35,7 +36,7 @@ final class CellWriter {
   }
 
   private void write(int row, CellRow.Cell cell) {
-    XSSFCellStyle style = page.styles().of(look(cell));
+    XSSFCellStyle style = style(cell);
     for (int column = cell.to(); column >= cell.from(); column--) {
       page.cell(row, column, style);
     }
@@ -48,6 +49,18 @@ final class CellWriter {
       tick(row, cell.from());
     }
     page.merge(row, cell.from(), cell.to());
+    cell.ruled().ifPresent(name -> rule(row, cell, name.value()));
+  }
+
+  private XSSFCellStyle style(CellRow.Cell cell) {
+    Styles styles = page.styles();
+    return cell.ruled().isPresent() ? styles.unruled(look(cell)) : styles.of(look(cell));
+  }
+
+  private void rule(int row, CellRow.Cell cell, String name) {
+    int first = page.firstColumn();
+    CellRangeAddress cells = new CellRangeAddress(row, row, first + cell.from(), first + cell.to());
+    page.styles().emphasis().addRules(page.sheet(), look(cell), name, cells);
   }
 
   /** Room for the longest it can say. */

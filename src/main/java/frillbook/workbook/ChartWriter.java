@@ -23,14 +23,16 @@ final class ChartWriter {
   }
 
   void chart(int row, ChartTemplate chart) {
-    texts.chartTitle(row, chart.sentence());
-    if (page.firstColumn() == 0) {
-      makeRoom(row, chart.height() + MORE_ROWS);
+    if (chart.isTitled()) {
+      texts.chartTitle(row, chart.sentence());
+      if (page.firstColumn() == 0) {
+        makeRoom(row, chart.height() + MORE_ROWS);
+      }
     }
     ChartFrame frame = ChartFrame.of(chart, page.width());
     WorkbookSetting setting = page.setting();
     new ChartPlace(
-            row + 1,
+            row + (chart.isTitled() ? 1 : 0),
             page.firstColumn(),
             frame.width(),
             frame.height(),

@@ -4,14 +4,20 @@ import frillbook.look.Look;
 import frillbook.template.CheckLevel;
 import frillbook.wording.CodeWord;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorder;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBorderPr;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
@@ -30,18 +36,23 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
  * <p>Written in the terms of the schema (ISO/IEC 29500-1, 18.3.1.18): the library's own rules make
  * a style of their own each time, with a colour the schema refuses.
  */
-final class Emphasis {
+public final class Emphasis {
   /** Codes of a line that says what all checks come to. */
   private static final List<String> FLAG = List.of("ready", "look_again", "stop");
+
+  private static final Pattern RULED = Pattern.compile("N\\((\\w+)\\)>0");
 
   private final long alarm;
   private final long remark;
   private final Map<String, Long> flags = new LinkedHashMap<>();
   private final long rowRule;
   private final long unseen;
+  private final StylesTable table;
+  private final Map<Look, Long> ruled = new HashMap<>();
 
   Emphasis(XSSFWorkbook workbook) {
     StylesTable styles = workbook.getStylesSource();
+    this.table = styles;
     this.alarm = put(styles, letters(Look.ALARM));
     this.remark = put(styles, letters(Look.LOOK_AGAIN));
     List<String> grounds = List.of(Look.READY, Look.LOOK_AGAIN, Look.STOP);
@@ -104,9 +115,7 @@ final class Emphasis {
 
   /** Puts a hairline under what has {@code style}. */
   static void underline(CTDxf style) {
-    CTBorderPr bottom = style.addNewBorder().addNewBottom();
-    bottom.setStyle(STBorderStyle.THIN);
-    bottom.addNewColor().setRgb(Styles.opaque(Look.HAIRLINE));
+    thin(style.addNewBorder().addNewBottom(), Look.HAIRLINE);
   }
 
   /**
@@ -122,14 +131,18 @@ final class Emphasis {
     if (rules.isEmpty()) {
       add(sheet, List.of(cells), Map.of(condition, alarm));
     } else {
-      CTConditionalFormatting same = rules.get(0);
-      List<CellRangeAddress> areas = new ArrayList<>();
-      for (Object area : same.getSqref()) {
-        areas.add(CellRangeAddress.valueOf((String) area));
-      }
-      join(areas, cells);
-      same.setSqref(areas.stream().map(CellRangeAddress::formatAsString).toList());
+      widen(rules.get(0), cells);
     }
+  }
+
+  /** Lets {@code rules} hold for {@code more} cells, too. */
+  private static void widen(CTConditionalFormatting rules, CellRangeAddress more) {
+    List<CellRangeAddress> areas = new ArrayList<>();
+    for (Object area : rules.getSqref()) {
+      areas.add(CellRangeAddress.valueOf((String) area));
+    }
+    join(areas, more);
+    rules.setSqref(areas.stream().map(CellRangeAddress::formatAsString).toList());
   }
 
   /**
@@ -187,6 +200,56 @@ final class Emphasis {
   /** Hides the head of a table while that condition says that its rows are blank. */
   void addHead(XSSFSheet sheet, CellRangeAddress head, String blank) {
     add(sheet, List.of(head), Map.of(blank, unseen));
+  }
+
+  /** The name whose value makes a rule of {@link #addRules} hold; empty for another condition. */
+  public static Optional<String> ruledBy(String condition) {
+    Matcher ruled = RULED.matcher(condition);
+    return ruled.matches() ? Optional.of(ruled.group(1)) : Optional.empty();
+  }
+
+  /** Draws the rules of {@code look} about {@code cells} while {@code name} is above 0. */
+  void addRules(XSSFSheet sheet, Look look, String name, CellRangeAddress cells) {
+    long style = ruled.computeIfAbsent(look, of -> put(table, rules(of)));
+    String condition = "N(" + name + ")>0";
+    Optional<CTConditionalFormatting> same =
+        sheet.getCTWorksheet().getConditionalFormattingList().stream()
+            .filter(each -> each.getCfRuleArray(0).getFormulaArray(0).equals(condition))
+            .filter(each -> each.getCfRuleArray(0).getDxfId() == style)
+            .findFirst();
+    same.ifPresentOrElse(
+        each -> widen(each, cells), () -> add(sheet, List.of(cells), Map.of(condition, style)));
+  }
+
+  /** Thin, since a style of this kind has no other rules in some programs. */
+  private static CTDxf rules(Look look) {
+    CTDxf style = CTDxf.Factory.newInstance();
+    look.ground()
+        .ifPresent(
+            ground -> {
+              CTPatternFill fill = style.addNewFill().addNewPatternFill();
+              fill.setPatternType(STPatternType.SOLID);
+              fill.addNewBgColor().setRgb(Styles.opaque(ground));
+            });
+    if (look.ground().isEmpty()) {
+      CTBorder border = style.addNewBorder();
+      if (look.sideRule() != BorderStyle.NONE) {
+        thin(border.addNewLeft(), Look.EDGE);
+        thin(border.addNewRight(), Look.EDGE);
+      }
+      if (look.topRule() != BorderStyle.NONE) {
+        thin(border.addNewTop(), Look.EDGE);
+      }
+      if (look.rule() != BorderStyle.NONE) {
+        thin(border.addNewBottom(), look.ruleColour());
+      }
+    }
+    return style;
+  }
+
+  private static void thin(CTBorderPr rule, String colour) {
+    rule.setStyle(STBorderStyle.THIN);
+    rule.addNewColor().setRgb(Styles.opaque(colour));
   }
 
   /** The style of a row that is filled: a hairline under it. */

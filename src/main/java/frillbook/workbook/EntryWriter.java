@@ -41,7 +41,9 @@ final class EntryWriter {
 
   /** Writes the title of the sheet. */
   void head() {
-    texts.head();
+    if (page.template().headRows() > 0) {
+      texts.head();
+    }
   }
 
   void write(int row, RowTemplate entry) {

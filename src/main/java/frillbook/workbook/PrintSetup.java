@@ -24,6 +24,11 @@ final class PrintSetup {
 
   private static final double FOOTER_MARGIN = 0.4;
 
+  /** A client's page has no footer. */
+  private static final double CLIENT_TOP_MARGIN = 0.55;
+
+  private static final double CLIENT_BOTTOM_MARGIN = 0.5;
+
   /** Rows that stay in sight take at most this much of a small screen, in points. */
   private static final double MOST_FROZEN = 220;
 
@@ -71,8 +76,9 @@ final class PrintSetup {
     print.setFitHeight((short) (page.template().onePage() ? 1 : 0));
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
     sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
-    sheet.setMargin(PageMargin.TOP, TOP_MARGIN);
-    sheet.setMargin(PageMargin.BOTTOM, BOTTOM_MARGIN);
+    boolean client = page.template().client();
+    sheet.setMargin(PageMargin.TOP, client ? CLIENT_TOP_MARGIN : TOP_MARGIN);
+    sheet.setMargin(PageMargin.BOTTOM, client ? CLIENT_BOTTOM_MARGIN : BOTTOM_MARGIN);
     sheet.setMargin(PageMargin.FOOTER, FOOTER_MARGIN);
   }
 

@@ -189,7 +189,7 @@ public final class SheetPlaces {
     } else if (entry instanceof RowTemplate.Excerpt excerpt) {
       return TABLE_HEAD + template.table(excerpt).rows() + 1;
     } else if (entry instanceof ChartTemplate chart) {
-      return chart.height() + ChartWriter.MORE_ROWS;
+      return chart.isTitled() ? chart.height() + ChartWriter.MORE_ROWS : 0;
     } else if (entry instanceof RowTemplate.Caution) {
       // A narrow free row above and below its frame.
       return 3;

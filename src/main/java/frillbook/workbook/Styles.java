@@ -16,7 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The cell styles of one workbook, each made once. */
 public final class Styles {
-  private record Key(Look look, String numberFormat, HorizontalAlignment across) {}
+  private record Key(Look look, String numberFormat, HorizontalAlignment across, boolean ruled) {}
 
   private final XSSFWorkbook workbook;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
@@ -81,7 +81,13 @@ public final class Styles {
   }
 
   XSSFCellStyle of(Look look, String numberFormat, HorizontalAlignment across) {
-    return styles.computeIfAbsent(new Key(look, numberFormat, across), this::make);
+    return styles.computeIfAbsent(new Key(look, numberFormat, across, true), this::make);
+  }
+
+  /** Without the rules and the ground, which a condition draws ({@link Emphasis#addRules}). */
+  XSSFCellStyle unruled(Look look) {
+    Key key = new Key(look, NumberFormats.GENERAL, look.across(), false);
+    return styles.computeIfAbsent(key, this::make);
   }
 
   private XSSFCellStyle make(Key key) {
@@ -92,12 +98,21 @@ public final class Styles {
     style.setAlignment(key.across());
     style.setVerticalAlignment(look.upright());
     style.setWrapText(look.wraps());
+    style.setShrinkToFit(look.shrinks());
     if (look.across() == HorizontalAlignment.RIGHT && key.across() == HorizontalAlignment.LEFT) {
       // Words beside a right-aligned number need a gap.
       style.setIndention((short) 1);
     } else {
       style.setIndention((short) look.indent());
     }
+    style.setLocked(!look.isFilled());
+    if (key.ruled()) {
+      drawRules(style, look);
+    }
+    return style;
+  }
+
+  private static void drawRules(XSSFCellStyle style, Look look) {
     rule(style, look);
     look.ground().ifPresent(ground -> fill(style, ground));
     switch (look) {
@@ -105,14 +120,12 @@ public final class Styles {
       case CAUTION -> box(style, Look.ALARM, BorderStyle.THIN);
       default -> rules(style, look);
     }
-    style.setLocked(!look.isFilled());
-    return style;
   }
 
   private static void rules(XSSFCellStyle style, Look look) {
     if (look.topRule() != BorderStyle.NONE) {
       style.setBorderTop(look.topRule());
-      style.setTopBorderColor(colour(look == Look.CARD_NAME ? Look.INK : Look.EDGE));
+      style.setTopBorderColor(colour(Look.EDGE));
     }
     if (look.sideRule() != BorderStyle.NONE) {
       style.setBorderLeft(look.sideRule());
