@@ -24,7 +24,7 @@ public final class FormulaNames implements FormulaParsingWorkbook {
   private final FormulaParsingWorkbook workbook;
   private final Map<Asked, Optional<EvaluationName>> names = new HashMap<>();
 
-  FormulaNames(FormulaParsingWorkbook workbook) {
+  public FormulaNames(FormulaParsingWorkbook workbook) {
     this.workbook = workbook;
   }
 

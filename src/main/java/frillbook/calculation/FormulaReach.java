@@ -3,13 +3,14 @@ package frillbook.calculation;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.poi.ss.SpreadsheetVersion;
@@ -24,20 +25,21 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * Which formulas hang on which cells, by what they speak of: what has to be calculated anew when
- * one of these changes.
+ * one of these changes, and in which order.
  */
 public final class FormulaReach {
   private final XSSFWorkbook workbook;
   private final ParsedWorkbook parsed;
   private final List<ParsedCell> formulas;
+  private final Map<Area, Spoken> spoken = new HashMap<>();
 
-  /** Numbers of the formulas that speak of cells. */
-  private final Map<Area, BitSet> readers = new HashMap<>();
+  /** What formulas speak of a cell in, by the cell's place. */
+  private final Map<Long, List<Spoken>> around = new HashMap<>();
 
-  /** The areas that a cell is in, by its place. */
-  private final Map<Long, List<Area>> areas = new HashMap<>();
+  /** Numbers of formulas, each behind those of all that it speaks of. */
+  private final List<Integer> order = new ArrayList<>();
 
-  private final Map<String, BitSet> known = new HashMap<>();
+  private final int[] rank;
 
   /** Neighbouring cells that formulas speak of together. */
   private record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
@@ -52,6 +54,13 @@ public final class FormulaReach {
   }
 
   /**
+   * An area that formulas speak of.
+   *
+   * @param readers numbers of these formulas
+   */
+  private record Spoken(int number, BitSet readers) {}
+
+  /**
    * Reads formulas.
    *
    * @param formulas all those of {@code workbook}
@@ -63,13 +72,15 @@ public final class FormulaReach {
     for (int number = 0; number < formulas.size(); number++) {
       read(number);
     }
-    readers
-        .keySet()
-        .forEach(
-            area ->
-                area.places()
-                    .forEach(
-                        place -> areas.computeIfAbsent(place, at -> new ArrayList<>(1)).add(area)));
+    spoken.forEach(
+        (area, of) ->
+            area.places()
+                .forEach(place -> around.computeIfAbsent(place, at -> new ArrayList<>(1)).add(of)));
+    putInOrder();
+    rank = new int[formulas.size()];
+    for (int at = 0; at < rank.length; at++) {
+      rank[order.get(at)] = at;
+    }
   }
 
   private void read(int number) {
@@ -77,7 +88,8 @@ public final class FormulaReach {
     int ownSheet = ((ParsedSheet) cell.getSheet()).index();
     for (Ptg token : cell.formula()) {
       area(token, ownSheet)
-          .ifPresent(area -> readers.computeIfAbsent(area, cells -> new BitSet()).set(number));
+          .map(area -> spoken.computeIfAbsent(area, of -> new Spoken(spoken.size(), new BitSet())))
+          .ifPresent(area -> area.readers().set(number));
     }
   }
 
@@ -115,25 +127,75 @@ public final class FormulaReach {
     return place(sheet, cell.getRowIndex(), cell.getColumnIndex());
   }
 
-  /** Numbers of all formulas that hang on the cells of {@code name}, directly or by others. */
-  BitSet of(String name) {
-    return known.computeIfAbsent(name, this::reached);
+  private List<Spoken> around(int formula) {
+    return around.getOrDefault(place(formulas.get(formula)), List.of());
   }
 
-  private BitSet reached(String name) {
-    Deque<Long> open = new ArrayDeque<>(area(name).places().boxed().toList());
-    Set<Area> spoken = new HashSet<>();
-    BitSet reached = new BitSet();
-    while (!open.isEmpty()) {
-      for (Area area : areas.getOrDefault(open.pop(), List.of())) {
-        if (spoken.add(area)) {
-          BitSet more = (BitSet) readers.get(area).clone();
-          more.andNot(reached);
-          reached.or(more);
-          more.stream().forEach(number -> open.push(place(formulas.get(number))));
-        }
+  /** A formula's turn comes when those in every area that it speaks of have had theirs. */
+  private void putInOrder() {
+    int[] formulasAwaited = new int[spoken.size()];
+    int[] areasAwaited = new int[formulas.size()];
+    for (int number = 0; number < formulas.size(); number++) {
+      around(number).forEach(area -> formulasAwaited[area.number()]++);
+    }
+    for (Spoken area : spoken.values()) {
+      if (formulasAwaited[area.number()] > 0) {
+        area.readers().stream().forEach(reader -> areasAwaited[reader]++);
       }
     }
+    Deque<Integer> ready = new ArrayDeque<>();
+    IntStream.range(0, formulas.size()).filter(each -> areasAwaited[each] == 0).forEach(ready::add);
+    while (!ready.isEmpty()) {
+      order.add(ready.peek());
+      around(ready.poll()).stream()
+          .filter(area -> --formulasAwaited[area.number()] == 0)
+          .flatMapToInt(area -> area.readers().stream())
+          .filter(reader -> --areasAwaited[reader] == 0)
+          .forEach(ready::add);
+    }
+    if (order.size() < formulas.size()) {
+      throw new IllegalArgumentException("formulas that speak of each other in a circle");
+    }
+  }
+
+  /** Numbers of all formulas that hang on the cells of {@code name}, directly or by others. */
+  BitSet of(String name) {
+    BitSet reached = new BitSet();
+    follow(
+        Set.of(name),
+        number -> {
+          reached.set(number);
+          return true;
+        });
     return reached;
+  }
+
+  /**
+   * Goes through the formulas that speak of cells that have changed, each behind all that it speaks
+   * of.
+   *
+   * @param names of cells that have changed
+   * @param changes is told a formula's number and says whether its value is another now
+   */
+  void follow(Collection<String> names, IntPredicate changes) {
+    BitSet told = new BitSet();
+    BitSet open = new BitSet();
+    names.forEach(name -> area(name).places().forEach(place -> tell(place, told, open)));
+    for (int next = open.nextSetBit(0); next >= 0; next = open.nextSetBit(next + 1)) {
+      int number = order.get(next);
+      if (changes.test(number)) {
+        tell(place(formulas.get(number)), told, open);
+      }
+    }
+  }
+
+  /** Opens all that speak of a place, unless they are told already by another in the same area. */
+  private void tell(long place, BitSet told, BitSet open) {
+    for (Spoken area : around.getOrDefault(place, List.of())) {
+      if (!told.get(area.number())) {
+        told.set(area.number());
+        area.readers().stream().forEach(reader -> open.set(rank[reader]));
+      }
+    }
   }
 }

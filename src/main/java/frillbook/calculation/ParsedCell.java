@@ -53,6 +53,12 @@ public final class ParsedCell implements EvaluationCell {
     }
   }
 
+  /** Passes for a cell with a formula again, whose value is not known. */
+  void calculateAnew() {
+    type = CellType.FORMULA;
+    value = "";
+  }
+
   /** The formula's pieces, parsed once; empty for a cell without formula. */
   Ptg[] formula() {
     if (formula == null) {

@@ -1,7 +1,6 @@
 package frillbook.calculation;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -191,46 +190,46 @@ public final class WorkbookValues {
   public void forgetStored() {
     calculated = true;
     results.clear();
-    formulas.forEach(ParsedCell::refresh);
+    formulas.forEach(ParsedCell::calculateAnew);
     evaluator.clearAllCachedResultValues();
   }
 
   /**
-   * Calculates anew: every formula at first, and from then on those that hang on inputs that have
-   * changed.
+   * Calculates anew: every formula at first, and from then on those that speak of a cell whose
+   * value is another than before.
    */
   public void recalculate() {
-    BitSet anew = anew();
-    for (int i = 0; i < formulas.size(); i++) {
-      if (anew.get(i)) {
-        formulas.get(i).refresh();
-      } else {
-        formulas.get(i).hold(results.get(formulaCells.get(i)));
-      }
-    }
     evaluator.clearAllCachedResultValues();
     inRootLocale(
         () -> {
-          anew.stream().forEach(this::calculate);
+          if (results.size() < formulas.size()) {
+            calculateAll();
+          } else {
+            reach().follow(changed, this::changes);
+          }
           return null;
         });
     changed.clear();
     calculated = true;
   }
 
-  private void calculate(int formula) {
-    Object result = plain(evaluator.evaluate(formulas.get(formula)));
-    results.put(formulaCells.get(formula), result);
+  private void calculateAll() {
+    formulas.forEach(ParsedCell::calculateAnew);
+    for (int number = 0; number < formulas.size(); number++) {
+      results.put(formulaCells.get(number), plain(evaluator.evaluate(formulas.get(number))));
+    }
+    for (int number = 0; number < formulas.size(); number++) {
+      formulas.get(number).hold(results.get(formulaCells.get(number)));
+    }
   }
 
-  private BitSet anew() {
-    BitSet anew = new BitSet(formulas.size());
-    if (results.size() < formulas.size()) {
-      anew.set(0, formulas.size());
-    } else {
-      changed.forEach(name -> anew.or(reach().of(name)));
-    }
-    return anew;
+  /** Calculates a formula all of whose precedents are known; whether it comes to something else. */
+  private boolean changes(int number) {
+    ParsedCell formula = formulas.get(number);
+    formula.calculateAnew();
+    Object result = plain(evaluator.evaluate(formula));
+    formula.hold(result);
+    return !result.equals(results.put(formulaCells.get(number), result));
   }
 
   private FormulaReach reach() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.calculation.FormulaNames;
 import frillbook.formula.PortableFunctions;
 import frillbook.measure.LengthUnit;
 import java.io.IOException;
@@ -37,8 +38,12 @@ final class PackagedFormulasTest {
   private static final Set<String> VOLATILE =
       Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
 
+  private static FormulaNames names(XSSFWorkbook workbook) {
+    return new FormulaNames(XSSFEvaluationWorkbook.create(workbook));
+  }
+
   /** The functions that the library's parser finds in a cell's formula. */
-  private static Set<String> functions(XSSFEvaluationWorkbook names, XSSFCell cell) {
+  private static Set<String> functions(FormulaNames names, XSSFCell cell) {
     int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
     Ptg[] parsed =
         FormulaParser.parse(
@@ -58,7 +63,7 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void everyFunctionIsPortable(LengthUnit unit) throws IOException {
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    XSSFEvaluationWorkbook names = XSSFEvaluationWorkbook.create(workbook);
+    FormulaNames names = names(workbook);
     List<String> others = new ArrayList<>();
     Set<String> used = new TreeSet<>();
     for (XSSFCell cell : PackagedFile.formulaCells(workbook)) {
@@ -115,7 +120,7 @@ final class PackagedFormulasTest {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Cell cell = workbook.createSheet("One").createRow(0).createCell(0);
       cell.setCellFormula("SUM(1,OFFSET(A2,1,1))");
-      var names = XSSFEvaluationWorkbook.create(workbook);
+      var names = names(workbook);
       assertEquals(Set.of("OFFSET", "SUM"), functions(names, (XSSFCell) cell));
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
@@ -150,8 +155,8 @@ final class PackagedFormulasTest {
   void everyFormulaIsReadBackAsItWasMeant(LengthUnit unit) throws IOException {
     XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, unit);
     XSSFWorkbook back = PackagedFile.read(unit);
-    var meantNames = XSSFEvaluationWorkbook.create(meant);
-    var backNames = XSSFEvaluationWorkbook.create(back);
+    var meantNames = names(meant);
+    var backNames = names(back);
     int compared = 0;
     for (int index = 0; index < meant.getNumberOfSheets(); index++) {
       for (Row row : meant.getSheetAt(index)) {
@@ -179,7 +184,7 @@ final class PackagedFormulasTest {
     return workbook.getSheetAt(sheet).getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
   }
 
-  private static List<String> tokens(XSSFEvaluationWorkbook names, Cell cell) {
+  private static List<String> tokens(FormulaNames names, Cell cell) {
     int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
     Ptg[] parsed =
         FormulaParser.parse(
