@@ -43,6 +43,9 @@ final class PrintSetup {
       sheet.getFooter().setLeft("&A");
       sheet.getFooter().setRight("&P");
     }
+    if (page.template().client()) {
+      printAll(page);
+    }
     if (page.template().printed()) {
       repeatHead(page, places);
     } else {
@@ -80,6 +83,13 @@ final class PrintSetup {
     sheet.setMargin(PageMargin.TOP, client ? CLIENT_TOP_MARGIN : TOP_MARGIN);
     sheet.setMargin(PageMargin.BOTTOM, client ? CLIENT_BOTTOM_MARGIN : BOTTOM_MARGIN);
     sheet.setMargin(PageMargin.FOOTER, FOOTER_MARGIN);
+  }
+
+  /** Words that shrink into their cells still make the sheet wider for some programs. */
+  private static void printAll(Page page) {
+    XSSFWorkbook workbook = page.sheet().getWorkbook();
+    int sheet = workbook.getSheetIndex(page.sheet());
+    workbook.setPrintArea(sheet, 0, page.lastColumn(), 0, page.sheet().getLastRowNum());
   }
 
   /** Its area is a blank cell beside what is written; a sheet without an area is printed whole. */

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -39,14 +38,6 @@ final class ClearedTextTest {
   @MethodSource("cleared")
   void anEmptiedCellReadsLikeATextOfNoLetters(TrialBrief brief) {
     assertEquals(cells(withoutLetters(brief)), cells(brief));
-  }
-
-  /** By hand, from the words of the template. */
-  @Test
-  void aClientReadsOnlyTheNumberOfAChoiceWithoutWords() {
-    TrialBrief brief = ClearedTexts.worded(Trials.CM).with("choice_two_words", null);
-    List<Object> choices = Trials.given(brief).column("client_choice");
-    assertEquals(List.of("1 – words of the maker", "2", "3 – words of the maker"), choices);
   }
 
   @Test

@@ -95,7 +95,7 @@ abstract class OtherEngineTest {
       SheetValues sheet = sheets.get(briefs.get(i));
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
-      assertEquals(List.of("", "", ""), sheet.column("client_choice"), briefs.get(i).toString());
+      assertEquals("", sheet.value("two_look"), briefs.get(i).toString());
       boolean cuts = !RefusalTest.needed("cut_ok").contains(part(briefs.get(i)));
       assertEquals(cuts, !sheet.value("buy_length").equals(""), briefs.get(i).toString());
     }

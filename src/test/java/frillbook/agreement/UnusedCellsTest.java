@@ -187,8 +187,8 @@ final class UnusedCellsTest {
     TrialBrief two = preset().with("choice_two_more", null);
     SheetValues sheet = Trials.given(two);
     assertEquals(List.of("fits", "left out", "fits"), sheet.column("choice_fits"));
-    assertEquals(List.of("1", "", "3"), sheet.column("client_choice"));
-    assertEquals(List.of("as drawn up", "", "fuller"), sheet.column("client_look"));
-    assertEquals("", sheet.column("client_price_each").get(1));
+    assertEquals("left out", sheet.value("two_look"));
+    assertEquals("Fuller petals", sheet.value("three_look"));
+    assertEquals("", sheet.value("two_asked_each"));
   }
 }

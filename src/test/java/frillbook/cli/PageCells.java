@@ -10,9 +10,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Finds cells of the client's page by what they say. */
 final class PageCells {
-  /** A table's heading has the unit under it and then the rows. */
-  private static final int FIRST_ROW = 2;
-
   private PageCells() {}
 
   /** The first cell that says just that. */
@@ -23,21 +20,6 @@ final class PageCells {
   /** The first cell that says that among other words. */
   static XSSFCell mentioning(XSSFWorkbook page, String words) {
     return first(page, text -> text.contains(words));
-  }
-
-  /** The first row's cell in the column of a table that has that heading. */
-  static XSSFCell firstUnder(XSSFWorkbook page, String heading) {
-    return under(page, heading, FIRST_ROW);
-  }
-
-  /** The unit of the column of a table that has that heading. */
-  static XSSFCell unitUnder(XSSFWorkbook page, String heading) {
-    return under(page, heading, 1);
-  }
-
-  private static XSSFCell under(XSSFWorkbook page, String heading, int rows) {
-    XSSFCell head = saying(page, heading);
-    return head.getSheet().getRow(head.getRowIndex() + rows).getCell(head.getColumnIndex());
   }
 
   private static XSSFCell first(XSSFWorkbook page, Predicate<String> text) {

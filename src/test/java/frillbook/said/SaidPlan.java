@@ -57,6 +57,7 @@ final class SaidPlan {
     for (SheetTemplate sheet : TEMPLATE.sheets()) {
       List<String> said =
           sheet.rows().stream()
+              .flatMap(RowTemplate::withCells)
               .flatMap(row -> said(row).stream())
               .filter(s -> !s.isEmpty())
               .toList();
