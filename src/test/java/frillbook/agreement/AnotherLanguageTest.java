@@ -164,14 +164,16 @@ final class AnotherLanguageTest {
     LengthUnit unit = LengthUnit.CM;
     Press press = press(unit);
     String sheet = press.form().clientSheet().orElseThrow();
+    int most = 0;
     for (TrialBrief brief : briefs(MARKED, unit)) {
       try (XSSFWorkbook workbook = open(file(press, brief));
           XSSFWorkbook page = ClientPage.of(workbook, sheet, press.form().phrases())) {
         List<ShownWords.Shown> shown = ShownWords.of(WorkbookPackage.asItIs(page));
-        assertTrue(shown.size() > 10, shown.size() + " texts");
+        most = Math.max(most, shown.size());
         assertEquals(Map.of(), english(shown, Set.of()), brief.toString());
       }
     }
+    assertTrue(most > 30, most + " texts; a page without a plan has few");
   }
 
   @Test
@@ -248,7 +250,6 @@ final class AnotherLanguageTest {
             "sheet1.xml f",
             "sheet1.xml dataValidation errorTitle",
             "sheet1.xml formula1",
-            "sheet1.xml oddFooter",
             "drawing1.xml cNvPr descr",
             "styles.xml formatCode",
             "core.xml title")) {

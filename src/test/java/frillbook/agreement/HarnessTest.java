@@ -93,7 +93,7 @@ final class HarnessTest {
     Findings findings = compared(Trials.TEMPLATE, brief.with("centre_gap", 8.0));
     Difference found = findings.differences().get(0);
     assertEquals(
-        List.of("rows_cover_base", "Failing", "Verdict", "FaultSentence"),
+        List.of("rows_cover_base", "FirstVerdict", "Failing", "Verdict", "FaultSentence"),
         findings.differences().stream().map(Difference::name).toList());
     assertEquals(0.0, found.engine());
     assertEquals(2.0, found.sheet());

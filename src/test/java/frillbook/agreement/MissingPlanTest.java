@@ -53,7 +53,7 @@ final class MissingPlanTest {
                 "Choices",
                 "There are no choices yet: see Checks.",
                 "Client",
-                "This page is not ready yet: see Checks."));
+                "There is no page for the client yet: see Checks."));
     assertEquals(expected, said(inch().with("centre_gap", 8.75)));
   }
 
@@ -70,7 +70,7 @@ final class MissingPlanTest {
                 "Choices",
                 none,
                 "Client",
-                "This page is not ready yet: see Checks.")),
+                "There is no page for the client yet: see Checks.")),
         said(inch().with("hourly_rate", null)));
   }
 
