@@ -163,14 +163,18 @@ final class AnotherLanguageTest {
     LengthUnit unit = LengthUnit.CM;
     Press press = press(unit);
     String sheet = press.form().clientSheet().orElseThrow();
+    int most = 0;
     for (TrialBrief brief : briefs(MARKED, unit)) {
       try (XSSFWorkbook workbook = open(file(press, brief));
           XSSFWorkbook page = ClientPage.of(workbook, sheet, press.form().phrases())) {
         List<ShownWords.Shown> shown = ShownWords.of(WorkbookPackage.asItIs(page));
-        assertTrue(shown.size() > 10, shown.size() + " texts");
+        most = Math.max(most, shown.size());
+        assertTrue(shown.size() > 3, shown.size() + " texts");
         assertEquals(Map.of(), english(shown, Set.of()), brief.toString());
       }
     }
+    // Where there is no plan a page says only that; where there is one, all of it.
+    assertTrue(most > 30, most + " texts");
   }
 
   @Test
