@@ -39,7 +39,7 @@ class PlanFileTest {
     Typed plan = small().with(Map.of("quantity", 7.0, "client_name", "the reading room"));
     plan.pageWritten().close();
     String said = String.join("\n", PackageText.said(plan.page()));
-    assertTrue(said.contains("7 round cushions, each 4 in across"), said);
+    assertTrue(said.contains("7 cushions, each 4 in across"), said);
     assertTrue(said.contains("for the reading room"), said);
   }
 
@@ -160,8 +160,8 @@ class PlanFileTest {
     Typed plan = small().without("choice_two_more");
     plan.pageWritten().close();
     String said = String.join("\n", PackageText.said(plan.page()));
-    assertTrue(said.contains("as drawn up") && said.contains("fuller"), said);
-    assertTrue(!said.contains("flatter"), said);
+    assertTrue(said.contains("As pictured") && said.contains("Fuller petals"), said);
+    assertTrue(!said.contains("Lighter petals"), said);
   }
 
   @Test
@@ -240,7 +240,7 @@ class PlanFileTest {
   void aCurrencyThatStandsThereAsAFormulaIsRead() throws IOException {
     Typed plan = small().withFormula("currency_code", "\"JPY\"");
     plan.pageWritten().close();
-    assertTrue(String.join("\n", PackageText.said(plan.page())).contains("40 JPY."));
+    assertTrue(String.join("\n", PackageText.said(plan.page())).contains("bought: 40 JPY for"));
   }
 
   @Test
