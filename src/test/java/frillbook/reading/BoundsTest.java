@@ -155,7 +155,7 @@ final class BoundsTest {
             + " … "
             + "x".repeat(60)
             + "; expected a row beginning with section, note, caution, sentence, input, line, flag, check,"
-            + " table, picture, each, input_checks, verdict, new_page, said or glossary;"
+            + " table, picture, each, input_checks, verdict, new_page, said, quote, excerpt, cells, step, beside or glossary;"
             + " put the key that says what the row is first");
   }
 }

@@ -75,6 +75,7 @@ final class CatalogueTest {
     String phrases =
         Written.read(ROWS).phrases().texts().values().stream()
             .distinct()
+            .filter(text -> text.replaceAll("\\{\\w+}", "").matches(".*[a-zA-Z].*"))
             .map(text -> "- {text: '" + text + "', says: '" + text + "'}\n")
             .collect(Collectors.joining());
     return Written.files(

@@ -110,7 +110,7 @@ final class TemplateMistakesTest {
         "  - remark: hello\n",
         "a.yaml:5:5: a row beginning with remark; expected a row beginning with section, note,"
             + " caution, sentence, input, line, flag, check, table, picture, each, input_checks, verdict,"
-            + " new_page, said or glossary; put the key that says what the row is first");
+            + " new_page, said, quote, excerpt, cells, step, beside or glossary; put the key that says what the row is first");
   }
 
   @Test
