@@ -73,7 +73,9 @@ public final class CellRowReader {
       cells.add(empty(MEASURED, CellRow.Kind.MEASURED));
     }
     block.done();
-    return new CellRow(cells, OptionalDouble.of(STEP_HEIGHT), block.position());
+    OptionalDouble height =
+        figure.isPresent() ? OptionalDouble.of(STEP_HEIGHT) : OptionalDouble.empty();
+    return new CellRow(cells, height, block.position());
   }
 
   private static CellRow.Cell empty(int column, CellRow.Kind kind) {

@@ -5,16 +5,21 @@ import frillbook.look.NumberFormats;
 import frillbook.look.Span;
 import frillbook.template.CellRow;
 import frillbook.template.SentenceTemplate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
 
 /** Writes rows of cells that stand in columns of their own. */
 final class CellWriter {
-  private static final String TICKED = "x";
+  private static final String TICKED = "\"x\"";
 
   private final Page page;
   private final FormulaTranslation formulas;
@@ -72,14 +77,36 @@ final class CellWriter {
                 row, LongestText.of(each.text().wording()), cell.from(), cell.to(), look(cell)));
   }
 
-  /** Nothing but the mark may be typed, and a list offers it. */
+  /** Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet. */
   private void tick(int row, int column) {
+    CellAddress cell = new CellAddress(row, page.firstColumn() + column);
+    CTDataValidations rules = page.sheet().getCTWorksheet().getDataValidations();
+    Optional<CTDataValidation> same =
+        rules == null
+            ? Optional.empty()
+            : rules.getDataValidationList().stream()
+                .filter(rule -> TICKED.equals(rule.getFormula1()))
+                .findFirst();
+    if (same.isPresent()) {
+      List<String> cells = new ArrayList<>();
+      for (Object ticked : same.get().getSqref()) {
+        cells.add((String) ticked);
+      }
+      cells.add(cell.formatAsString());
+      same.get().setSqref(cells);
+    } else {
+      offer(cell);
+    }
+  }
+
+  private void offer(CellAddress cell) {
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
-    int at = page.firstColumn() + column;
+    int row = cell.getRow();
+    int column = cell.getColumn();
     DataValidation rule =
         helper.createValidation(
-            helper.createExplicitListConstraint(new String[] {TICKED}),
-            new CellRangeAddressList(row, row, at, at));
+            helper.createFormulaListConstraint(TICKED),
+            new CellRangeAddressList(row, row, column, column));
     rule.setEmptyCellAllowed(true);
     rule.setSuppressDropDownArrow(true);
     page.sheet().addValidationData(rule);
