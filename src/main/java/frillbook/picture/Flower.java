@@ -1,5 +1,6 @@
 package frillbook.picture;
 
+import frillbook.measure.Rounding;
 import frillbook.naming.Indexed;
 import frillbook.naming.Prefixed;
 import java.util.Collections;
@@ -24,7 +25,9 @@ public record Flower(List<PetalRing> petalRings, List<PetalStep> petals) {
   static final int MORE_STEPS = 1;
 
   private static final double[] COSINES =
-      IntStream.range(0, STEPS).mapToDouble(step -> Math.cos(2 * Math.PI * step / STEPS)).toArray();
+      IntStream.range(0, STEPS)
+          .mapToDouble(step -> Rounding.settle(Math.cos(2 * Math.PI * step / STEPS)) + 0.0)
+          .toArray();
 
   /**
    * The petals at one step.

@@ -47,6 +47,7 @@ final class PrintSetup {
       printAll(page);
     }
     if (page.template().printed()) {
+      keepFlagInSight(page, places);
       repeatHead(page, places);
     } else {
       printNothing(page);
@@ -97,6 +98,14 @@ final class PrintSetup {
     XSSFWorkbook workbook = page.sheet().getWorkbook();
     int beside = page.lastColumn() + 2;
     workbook.setPrintArea(workbook.getSheetIndex(page.sheet()), beside, beside, 0, 0);
+  }
+
+  /** The flag stays where it is while the rest goes by, and what stands over it. */
+  private static void keepFlagInSight(Page page, SheetPlaces places) {
+    places.entries(page.template()).stream()
+        .filter(each -> each.entry() instanceof LineTemplate line && line.isVerdict())
+        .findFirst()
+        .ifPresent(flag -> page.sheet().createFreezePane(0, flag.row() + 1));
   }
 
   /** Only where one table is all the sheet is about can its head stand on every page. */
