@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * The pages that LibreOffice prints of a workbook, as lines of text.
@@ -52,13 +53,13 @@ record PrintedPages(List<List<String>> pages) {
     return new PrintedPages(List.copyOf(pages));
   }
 
-  /** All lines of the pages whose foot names {@code sheet}. */
+  /** All lines of the pages whose foot is {@code sheet} on the left, and a number on the right. */
   List<String> of(String sheet) {
     return pages.stream().filter(page -> isOf(page, sheet)).flatMap(List::stream).toList();
   }
 
   private static boolean isOf(List<String> page, String sheet) {
-    return !page.isEmpty() && page.get(page.size() - 1).startsWith(sheet + " — page ");
+    return !page.isEmpty() && page.get(page.size() - 1).matches(Pattern.quote(sheet) + "\\s+\\d+");
   }
 
   /** Pages with so little on them that nobody wants them. */

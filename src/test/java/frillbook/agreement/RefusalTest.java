@@ -26,7 +26,11 @@ import org.junit.jupiter.params.provider.MethodSource;
  * work, and everything else as before.
  */
 final class RefusalTest {
-  private static final int NOTE_COLUMN = 4;
+  /** Column C, behind the flag. */
+  private static final int FLAG_SENTENCE = 2;
+
+  /** Column H, behind the level of what fails. */
+  private static final int FIRST_FAILING = 7;
 
   /** Which parts of the work must be usable before a line with that guard is shown. */
   private static final Map<String, Set<String>> NEEDED = new HashMap<>();
@@ -121,20 +125,22 @@ final class RefusalTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("unusable")
-  void theSentenceOfTheInputStandsInAllThreePlacesAndItsPartAloneIsBlank(TrialBrief brief) {
+  void theSentenceOfTheInputStandsInAllItsPlacesAndItsPartAloneIsBlank(TrialBrief brief) {
     Map<String, List<Object>> before = presets(brief.unit());
     String name = brief.changes().keySet().iterator().next();
     SheetValues sheet = Trials.given(brief);
     List<InputTemplate> inputs = Trials.TEMPLATE.checkedInputs();
     int row = inputs.stream().map(InputTemplate::name).toList().indexOf(name);
     InputTemplate input = inputs.get(row);
-    String sentence = brief.unit().say(input.refusal(Trials.TEMPLATE.phrases(), brief.unit()));
+    String limits = brief.unit().say(input.limits(Trials.TEMPLATE.phrases(), brief.unit()));
+    String sentence = input.label() + " " + limits + place(sheet, name);
     List<XSSFCell> sentences = sheet.cells("check_sentence").subList(0, inputs.size());
     for (int i = 0; i < inputs.size(); i++) {
-      expect(sheet, sentences.get(i), i == row ? sentence + place(sheet, name) : "fine");
+      expect(sheet, sentences.get(i), i == row ? sentence : "fine");
     }
-    expect(sheet, beside(sheet, name, NOTE_COLUMN), sentence);
-    expect(sheet, below(sheet, "check_flag"), sentence + place(sheet, name));
+    expect(sheet, beside(sheet, name, noteColumn(input, brief.unit())), limits);
+    expect(sheet, beside(sheet, "check_flag", FLAG_SENTENCE), sentence);
+    expect(sheet, firstFailing(sheet), sentence);
     expect(sheet, sheet.cells("check_flag").get(0), "STOP");
     only(input.use().part(), sheet, before);
     wrong.addAll(Trials.errors(brief.unit()));
@@ -194,10 +200,14 @@ final class RefusalTest {
     return sheet.cells(name).get(0).getRow().getCell(column);
   }
 
-  /** Under a name's cell. */
-  private static XSSFCell below(SheetValues sheet, String name) {
-    XSSFCell cell = sheet.cells(name).get(0);
-    return cell.getSheet().getRow(cell.getRowIndex() + 1).getCell(1);
+  /** Column D, but E where D says the amount once more, in another unit. */
+  private static int noteColumn(InputTemplate input, LengthUnit unit) {
+    return input.customary(unit).isPresent() ? 4 : 3;
+  }
+
+  /** In the list under the flower, which begins in the row of the fullness. */
+  private static XSSFCell firstFailing(SheetValues sheet) {
+    return beside(sheet, "fullness", FIRST_FAILING);
   }
 
   private void expect(SheetValues sheet, XSSFCell cell, Object expected) {

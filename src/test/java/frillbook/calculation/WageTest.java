@@ -94,7 +94,6 @@ final class WageTest {
                 "Checks",
                 "Choices",
                 "Client",
-                "Cutting",
                 "Picture points",
                 "Price",
                 "Prices and rates",
@@ -103,10 +102,34 @@ final class WageTest {
         sheets);
   }
 
-  /** The flag and its sentence. */
+  private static Stream<XSSFCell> reachedOfTheBrief() {
+    return wage.stream().filter(cell -> cell.getSheet().getSheetName().equals("Brief"));
+  }
+
+  /** What is quoted there has no name of its own, but a label in column A. */
   @Test
-  void ofTheBriefItReachesWhetherAllIsWell() {
-    assertEquals(Set.of("check_flag"), reached("Brief"));
+  void ofTheBriefItReachesPricesAndWhetherAllIsWell() {
+    Set<String> labels =
+        reachedOfTheBrief()
+            .filter(cell -> cell.getColumnIndex() == 1)
+            .map(cell -> cell.getRow().getCell(0).getStringCellValue())
+            .collect(Collectors.toSet());
+    assertEquals(
+        Set.of("All checks", "Price of one cushion", "Price of the order", "Cheapest grain"),
+        labels);
+  }
+
+  /** Beside the name of a grain stand its fabric, strips, joins, hours and, last, its price. */
+  @Test
+  void ofTheGrainsOnTheBriefItReachesWhatTheyCost() {
+    List<String> reached =
+        reachedOfTheBrief()
+            .map(XSSFCell::getCellFormula)
+            .filter(formula -> formula.startsWith("INDEX(grain_"))
+            .sorted()
+            .toList();
+    assertEquals(
+        List.of("INDEX(grain_price,1)", "INDEX(grain_price,2)", "INDEX(grain_price,3)"), reached);
   }
 
   @Test
@@ -122,12 +145,10 @@ final class WageTest {
         reached("Shopping"));
   }
 
-  @Test
-  void ofTheCuttingItReachesWhatAGrainCosts() {
-    assertEquals(Set.of("grain_price"), reached("Cutting"));
-  }
-
-  /** Whether a choice is in doubt is a question of its price, too. */
+  /**
+   * Whether a choice is in doubt is a question of its price, too; and on the client's page its
+   * words wait for a price as its amounts do.
+   */
   @Test
   void ofTheOtherChoicesAndGrainsItReachesWhatTheyCost() {
     Set<String> workings = reached("Workings");
@@ -141,6 +162,7 @@ final class WageTest {
                 "grain_labour",
                 "grain_cost",
                 "grain_net_each",
+                "grain_price",
                 "crosswise_price",
                 "lengthwise_price",
                 "bias_price",
@@ -157,7 +179,13 @@ final class WageTest {
                 "price_factor",
                 "taxed_together",
                 "two_doubt",
-                "three_doubt")),
+                "three_doubt",
+                "two_look",
+                "three_look",
+                "two_asked_each",
+                "three_asked_each",
+                "two_asked_total",
+                "three_asked_total")),
         workings);
     assertEquals(
         new TreeSet<>(Set.of("choice_price_each", "choice_price_total")), reached("Choices"));

@@ -103,7 +103,8 @@ final class Rendered {
   private static void clear(XSSFWorkbook workbook, int index, XSSFCellStyle unseen) {
     XSSFSheet sheet = workbook.getSheetAt(index);
     sheet.setRepeatingRows(null);
-    sheet.getFooter().setCenter("");
+    sheet.getFooter().setLeft("");
+    sheet.getFooter().setRight("");
     sheet.getPrintSetup().setFitHeight((short) 0);
     while (sheet.getSheetConditionalFormatting().getNumConditionalFormattings() > 0) {
       sheet.getSheetConditionalFormatting().removeConditionalFormatting(0);

@@ -28,18 +28,19 @@ final class UnusableInputTest {
   }
 
   private void refused(InputTemplate input) {
-    String sentence = input.refusal(Bunting.TEMPLATE.phrases(), LengthUnit.INCH);
-    String placed = sentence + " (" + values.where(input.name()).replace("!", " ") + ")";
-    assertTrue(values.column("check_sentence").contains(placed), placed);
-    assertEquals(sentence, note(input), values.where(input.name()));
+    String limits = input.limits(Bunting.TEMPLATE.phrases(), LengthUnit.INCH);
+    String place = " (" + values.where(input.name()).replace("!", " ") + ")";
+    String sentence = input.label() + " " + limits + place;
+    assertTrue(values.column("check_sentence").contains(sentence), sentence);
+    assertEquals(limits, note(input), values.where(input.name()));
     assertEquals(0.0, values.value("plan_ok"), values.where("plan_ok"));
     assertEquals("", values.value("flag_count"), values.where("flag_count"));
     assertEquals(List.of(), values.errors());
   }
 
-  /** The value of the cell in column E of the input's row. */
+  /** The value of the cell in column D of the input's row. */
   private Object note(InputTemplate input) {
-    String note = values.where(input.name()).replace("!B", "!E");
+    String note = values.where(input.name()).replace("!B", "!D");
     return values.formulaCells().stream()
         .filter(cell -> WorkbookValues.where(cell).equals(note))
         .map(values::value)
