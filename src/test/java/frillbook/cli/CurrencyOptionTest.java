@@ -40,8 +40,8 @@ class CurrencyOptionTest {
     assertEquals(
         Ran.refusal(
             2,
-            "currency_code: found \"gold\". “Currency” must be the ISO 4217 code of money in use, in"
-                + " capital letters, such as EUR, GBP, JPY or USD."),
+            "currency_code: found \"gold\". “Currency” must be an ISO 4217 code in capitals, such as"
+                + " EUR, GBP, JPY or USD."),
         Ran.run("plan", "--input=currency_code=gold"));
   }
 

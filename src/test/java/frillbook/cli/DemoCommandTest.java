@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,8 +21,8 @@ class DemoCommandTest {
     Ran ran = Ran.run("demo", "-o", file.toString());
     assertEquals(new Ran(0, ran.out(), ""), ran);
     assertEquals(
-        "workbook                " + file + "\nAll checks              READY\n",
-        ran.out().substring(0, ran.out().indexOf("Strip before")));
+        List.of("workbook                " + file, "All checks              READY"),
+        ran.out().lines().limit(2).toList());
   }
 
   @Test

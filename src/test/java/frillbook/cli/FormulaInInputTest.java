@@ -26,7 +26,7 @@ class FormulaInInputTest {
   /** A function that no program has. */
   private static final String UNKNOWN = "NOSUCHFUNCTION(3)";
 
-  private static final String QUANTITY = "Brief!B11";
+  private static final String QUANTITY = "Brief!B6";
 
   private static final String REMEDY =
       " Open and save the plan in a spreadsheet program, or type the value in place of the formula.";

@@ -31,10 +31,10 @@ class MakeCommandTest {
             """
             workbook                %2$s
             All checks              READY
-            Strip before gathering  %1$s26 1/8  in     (66.4 cm)
-            Cut strips this wide    %1$s 2 1/4  in     (5.7 cm)
-            Strips to cut           %1$s     1  strip
             Frill fabric to buy     %1$s 4 1/2  in     (11.4 cm)
+            Strips to cut           %1$s     1  strip
+            Cut strips this wide    %1$s 2 1/4  in     (5.7 cm)
+            Strip before gathering  %1$s26 1/8  in     (66.4 cm)
             Frill fabric            %1$s   1/8  yd
             Base fabric             %1$s   1/4  yd
             Filling, all cushions   %1$s   0.1  oz     (4 g)
@@ -159,7 +159,7 @@ class MakeCommandTest {
         "No ring fits between the centre gap and the edge clearance. Make one of them, or the ring"
             + " spacing, smaller.\n",
         ran.err());
-    assertEquals(List.of("All checks              STOP", "Strip before gathering  –"), starts(ran));
+    assertEquals(List.of("All checks              STOP", "Frill fabric to buy     –"), starts(ran));
   }
 
   @Test

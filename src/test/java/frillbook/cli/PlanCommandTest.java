@@ -32,16 +32,16 @@ class PlanCommandTest {
         """
         Spiral-frill cushion
         All checks              READY
-        Turns                     2.00  turns
-        Rings                        2  rings
-        Stitched length         12 5/8  in     (31.9 cm)
-        Strip before gathering  26 1/8  in     (66.4 cm)
-        Cut strips this wide     2 1/4  in     (5.7 cm)
-        Strips to cut                1  strip
-        Joins                        0  joins
         Frill fabric to buy      4 1/2  in     (11.4 cm)
         Base fabric to buy           9  in     (22.9 cm)
+        Strips to cut                1  strip
+        Cut strips this wide     2 1/4  in     (5.7 cm)
         Cut bases this wide      5 1/4  in     (13.3 cm)
+        Joins                        0  joins
+        Strip before gathering  26 1/8  in     (66.4 cm)
+        Stitched length         12 5/8  in     (31.9 cm)
+        Turns                     2.00  turns
+        Rings                        2  rings
         """,
         ran.out().substring(0, ran.out().indexOf("\n\n") + 1));
     assertEquals("", ran.err());

@@ -79,10 +79,10 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "Brief!B10: found \"400\". “Finished diameter” must be a number from 4 to 60 in.",
-            "Brief!B11: found \"2.5\". “Cushions” must be a whole number from 1 to 50.",
-            "Brief!B13: found nothing. “Fullness” must be a number from 1 to 6 times.",
-            "Brief!B16: found \"zigzag\". “Grain of the strips” must be one of: crosswise, lengthwise, bias."),
+            "Brief!B5: found \"400\". “Finished diameter” must be a number from 4 to 60 in.",
+            "Brief!B6: found \"2.5\". “Cushions” must be a whole number from 1 to 50.",
+            "Brief!B8: found nothing. “Fullness” must be a number from 1 to 6 times.",
+            "Brief!B11: found \"zigzag\". “Grain of the strips” must be one of: crosswise, lengthwise, bias."),
         plan.client());
     assertTrue(Files.notExists(plan.page()));
   }
@@ -249,8 +249,7 @@ class PlanFileTest {
     told(
         plan.plan(),
         " has inputs that cannot be used.\nPrices and rates!B3: found \"euro\". “Currency” must be"
-            + " the ISO 4217 code of money in use, in capital letters, such as EUR, GBP, JPY or"
-            + " USD.");
+            + " an ISO 4217 code in capitals, such as EUR, GBP, JPY or USD.");
   }
 
   @Test
