@@ -111,7 +111,7 @@ class OwnTemplatesTest {
 
   /**
    * Without other choices, which a plan of twice the strip would contradict. 1509.81 and 755.40 to
-   * the eighth.
+   * the eighth. In reading order: the fabric of the first grain stands before all else it changes.
    */
   @Test
   void aFormulaThatSaysSomethingElseIsToldAndTheHeadlineIsTheFiles() throws IOException {
@@ -128,6 +128,7 @@ class OwnTemplatesTest {
             "-o",
             file.toString());
     assertEquals(0, ran.exitCode(), ran.err());
+    assertTrue(ran.err().startsWith("grain_buy, row 1: yours "), ran.err());
     String told = "flat_length: yours 1509 3/4, frillbook's 755 3/8";
     assertTrue(ran.err().lines().anyMatch(told::equals), ran.err());
     assertTrue(ran.out().matches("(?s).*\nStrip before gathering +1509 3/4  in .*"), ran.out());

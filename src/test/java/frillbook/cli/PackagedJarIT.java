@@ -122,6 +122,12 @@ class PackagedJarIT {
     isTheSame("workbook.xlsx", "make", "--unit=cm", "--input=grain=bias", "--paper=letter");
   }
 
+  /** The list of words is a file beside the classes. */
+  @Test
+  void aWorkbookInAColourNamedByAWordIsTheSame() throws IOException, InterruptedException {
+    isTheSame("workbook.xlsx", "make", "--colour=teal");
+  }
+
   /** 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart. */
   @Test
   void aWorkbookWithoutAPlanIsTheSame() throws IOException, InterruptedException {
