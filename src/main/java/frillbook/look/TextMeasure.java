@@ -25,13 +25,18 @@ public final class TextMeasure {
   private static final double SAFETY = 1.05;
 
   private static final double LINE_HEIGHT = 1.27;
+
+  /** Above and under one line, and under more, which programs set further apart. */
+  private static final double PADDING_OF_ONE = 2.5;
+
   private static final double PADDING = 6;
 
   private TextMeasure() {}
 
   /** Height in points of a row in which {@code text} is wrapped to {@code width} points. */
   public static double height(String text, double width, double size, boolean bold) {
-    return lines(text, width, size, bold) * size * LINE_HEIGHT + PADDING;
+    int lines = lines(text, width, size, bold);
+    return lines * size * LINE_HEIGHT + (lines == 1 ? PADDING_OF_ONE : PADDING);
   }
 
   /** How many lines the text fills; at least 1. A word wider than the line is broken. */

@@ -6,7 +6,7 @@ import frillbook.template.SentenceTemplate;
 
 /** Writes what is only read: titles, headings, notes and cautions. */
 final class TextWriter {
-  private static final double SECTION_HEIGHT = 30;
+  private static final double SECTION_HEIGHT = 24;
   private static final double AIR = 6;
 
   private final Page page;
