@@ -31,6 +31,8 @@ public enum Phrase {
   /** A failed check, by its level. */
   STOP,
   LOOK_AGAIN,
+  /** In the box beside a step that is done. */
+  TICKED,
   /** A flag that is 1, and one that is 0. */
   YES_WORD,
   NO_WORD,

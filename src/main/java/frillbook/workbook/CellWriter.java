@@ -4,6 +4,7 @@ import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.look.Span;
 import frillbook.template.CellRow;
+import frillbook.template.Phrase;
 import frillbook.template.SentenceTemplate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +20,6 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
 
 /** Writes rows of cells that stand in columns of their own. */
 final class CellWriter {
-  private static final String TICKED = "\"x\"";
-
   private final Page page;
   private final FormulaTranslation formulas;
   private int number;
@@ -79,33 +78,34 @@ final class CellWriter {
 
   /** Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet. */
   private void tick(int row, int column) {
+    String ticked = FormulaTranslation.text(page.phrases().say(Phrase.TICKED));
     CellAddress cell = new CellAddress(row, page.firstColumn() + column);
     CTDataValidations rules = page.sheet().getCTWorksheet().getDataValidations();
     Optional<CTDataValidation> same =
         rules == null
             ? Optional.empty()
             : rules.getDataValidationList().stream()
-                .filter(rule -> TICKED.equals(rule.getFormula1()))
+                .filter(rule -> ticked.equals(rule.getFormula1()))
                 .findFirst();
     if (same.isPresent()) {
       List<String> cells = new ArrayList<>();
-      for (Object ticked : same.get().getSqref()) {
-        cells.add((String) ticked);
+      for (Object other : same.get().getSqref()) {
+        cells.add((String) other);
       }
       cells.add(cell.formatAsString());
       same.get().setSqref(cells);
     } else {
-      offer(cell);
+      offer(cell, ticked);
     }
   }
 
-  private void offer(CellAddress cell) {
+  private void offer(CellAddress cell, String ticked) {
     DataValidationHelper helper = page.sheet().getDataValidationHelper();
     int row = cell.getRow();
     int column = cell.getColumn();
     DataValidation rule =
         helper.createValidation(
-            helper.createFormulaListConstraint(TICKED),
+            helper.createFormulaListConstraint(ticked),
             new CellRangeAddressList(row, row, column, column));
     rule.setEmptyCellAllowed(true);
     rule.setSuppressDropDownArrow(true);
