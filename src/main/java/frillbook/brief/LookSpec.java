@@ -14,4 +14,9 @@ public record LookSpec(double fullness, double spacing) {
   public boolean isGathered() {
     return Rounding.settle(fullness - 1) >= 0;
   }
+
+  /** Whether no raw edge that lies so far inside its row reaches the row before. */
+  public boolean clears(double stitchInset) {
+    return Rounding.settle(spacing - stitchInset) > 0;
+  }
 }

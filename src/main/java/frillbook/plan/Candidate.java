@@ -49,7 +49,10 @@ record Candidate(Optional<LookSpec> look, Optional<Made> made, ChoiceSearch sear
     SizedBrief sized = SizedBrief.of(brief.with(look));
     Sizes sizes = Sizes.of(sized);
     Checks checks = Checks.of(sized.brief(), sizes);
-    return look.isGathered() && checks.rowsFit() && checks.orderIsWorkable()
+    return look.isGathered()
+            && checks.rowsFit()
+            && checks.ringsClearInset()
+            && checks.orderIsWorkable()
         ? searched(sized, sizes)
         : of(look);
   }

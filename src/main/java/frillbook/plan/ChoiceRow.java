@@ -93,14 +93,14 @@ public record ChoiceRow(
   }
 
   /**
-   * Why it wants a second look beside {@code plan}: 0 for no reason, 1 where it is not gathered, 2
+   * Why it wants a second look beside {@code plan}: 0 for no reason, 1 where it cannot be sewn, 2
    * where {@code words} contradict its figures, 3 where it is flatter and dearer, or fuller and
    * cheaper.
    */
-  int doubt(ChoiceRow plan, String words) {
+  int doubt(ChoiceRow plan, String words, double stitchInset) {
     if (look.isEmpty()) {
       return 0;
-    } else if (!look.get().spec().isGathered()) {
+    } else if (!look.get().spec().isGathered() || !look.get().spec().clears(stitchInset)) {
       return 1;
     }
     double more = look.get().choiceFullness() - plan.look().orElseThrow().choiceFullness();

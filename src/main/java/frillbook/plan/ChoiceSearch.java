@@ -18,7 +18,8 @@ import java.util.Optional;
 /**
  * How much frill fabric another look takes, in the grain of the brief. Lengths are in its unit.
  *
- * @param rowsFit whether it is gathered, a ring fits and the order is not too large to search
+ * @param rowsFit whether it is gathered, a ring fits, none lies on the stitching before it and the
+ *     order is not too large to search
  * @param order what is to be cut; none where no ring fits or the order is too large to search
  * @param found whether a length of fabric was found
  * @param bought none where none was found

@@ -60,6 +60,7 @@ public record Costing(
             ChoiceRow.of(2, two, reckoner),
             ChoiceRow.of(3, three, reckoner));
     Leanings leanings = leanings(order);
+    double inset = brief.frill().stitchInset();
     return new Costing(
         thread,
         order.interfacing(),
@@ -71,8 +72,8 @@ public record Costing(
         two.search(),
         three.search(),
         choices,
-        choices.get(1).doubt(choices.get(0), brief.words().choiceTwoWords()),
-        choices.get(2).doubt(choices.get(0), brief.words().choiceThreeWords()),
+        choices.get(1).doubt(choices.get(0), brief.words().choiceTwoWords(), inset),
+        choices.get(2).doubt(choices.get(0), brief.words().choiceThreeWords(), inset),
         leanings,
         new Billing(order, materials, hours, leanings).of(choices, checks.marginIsPossible()));
   }

@@ -50,6 +50,15 @@ class ChoiceDoubtTest {
     assertEquals(ChoiceRow.Fits.FAILS, costing.choices().get(1).choiceFits());
   }
 
+  /** The raw edge lies 1/4 in inside its row: rings as far apart would lie on it. */
+  @ParameterizedTest
+  @CsvSource({"0.25, 1, FAILS", "0.2, 1, FAILS", "0.375, 0, FITS"})
+  void ringsOnTheRawEdgesBeforeThemCannotBeMade(double spacing, int doubt, ChoiceRow.Fits fits) {
+    Costing costing = costing(Briefs.inch().with("choice_three_spacing", spacing));
+    assertEquals(doubt, costing.threeDoubt());
+    assertEquals(fits, costing.choices().get(2).choiceFits());
+  }
+
   @Test
   void onceFullCanBeMade() {
     Costing costing = costing(Briefs.inch().with("fullness", 1.5));
