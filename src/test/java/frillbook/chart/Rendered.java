@@ -116,10 +116,9 @@ final class Rendered {
     workbook.setPrintArea(index, 0, lastColumn(sheet), places.get(0).row(), last);
   }
 
-  /** The title in the first row reaches over every column of the page. */
+  /** Something on every page, if not its title, reaches to the last column. */
   private static int lastColumn(XSSFSheet sheet) {
     return sheet.getMergedRegions().stream()
-        .filter(cells -> cells.getFirstRow() == 0)
         .mapToInt(cells -> cells.getLastColumn())
         .max()
         .orElseThrow();
