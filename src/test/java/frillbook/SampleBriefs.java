@@ -29,7 +29,7 @@ public final class SampleBriefs {
   }
 
   /** Whether the same tests are run over and over, on fewer briefs. */
-  static boolean areScaled() {
+  public static boolean areScaled() {
     return Integer.getInteger(LAYOUTS) != null;
   }
 

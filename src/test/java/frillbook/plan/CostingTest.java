@@ -2,6 +2,7 @@ package frillbook.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
@@ -64,6 +65,7 @@ class CostingTest {
 
   @Test
   void theSampleHasEveryCurrencyAndBothEndsOfQuantity() {
+    assumeFalse(SampleBriefs.areScaled(), "a small sample has not everything");
     Set<String> found =
         sample.stream()
             .map(Costed::briefs)
