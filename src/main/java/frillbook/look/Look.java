@@ -46,11 +46,6 @@ public enum Look {
   MEASURED(12, true, Look.INPUT_INK),
   NUMBER(10, false, Look.SOFT),
   STEP(10.5, false, Look.TEXT),
-  FIGURE(14, true, Look.INK),
-  STEP_UNIT(9, false, Look.SOFT),
-  COLUMN_HEAD(9, false, Look.SOFT),
-  WARNING_MARK(11, true, Look.WHITE),
-  WARNING(9.5, true, Look.ALARM),
   /** The page that is given to a client. */
   COVER(26, true, Look.INK),
   SUBTITLE(13, false, Look.SOFT),
@@ -120,7 +115,7 @@ public enum Look {
   public boolean wraps() {
     return switch (this) {
       case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
-      case LINK, TICK, MEASURED, NUMBER, FIGURE, STEP_UNIT, COLUMN_HEAD, WARNING_MARK -> false;
+      case LINK, TICK, MEASURED, NUMBER -> false;
       case COVER, SUBTITLE, MAKER, DATE, SIGNATURE, CARD_TOP, CARD_END -> false;
       case CARD_NAME, CARD_PRICE, CARD_LINE -> false;
       default -> true;
@@ -131,7 +126,7 @@ public enum Look {
   public int indent() {
     return switch (this) {
       case INPUT, CAUTION, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE, WORD_HEADER -> 1;
-      case NUMBER, FIGURE, STEP_UNIT, WARNING -> 1;
+      case NUMBER -> 1;
       case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> 1;
       default -> 0;
     };
@@ -140,15 +135,15 @@ public enum Look {
   public HorizontalAlignment across() {
     return switch (this) {
       case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT, DATA -> HorizontalAlignment.RIGHT;
-      case NUMBER, FIGURE, DATE -> HorizontalAlignment.RIGHT;
-      case TICK, MEASURED, COLUMN_HEAD, WARNING_MARK -> HorizontalAlignment.CENTER;
+      case NUMBER, DATE -> HorizontalAlignment.RIGHT;
+      case TICK, MEASURED -> HorizontalAlignment.CENTER;
       default -> HorizontalAlignment.LEFT;
     };
   }
 
   public VerticalAlignment upright() {
     return switch (this) {
-      case SECTION, HEADER, WORD_HEADER, COLUMN_HEAD, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
+      case SECTION, HEADER, WORD_HEADER, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
           VerticalAlignment.BOTTOM;
       case TITLE, LEAD, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
           VerticalAlignment.TOP;
@@ -162,8 +157,7 @@ public enum Look {
       case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
       case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE ->
           BorderStyle.THIN;
-      case NUMBER, STEP, FIGURE, STEP_UNIT, WARNING, CONTACT, SIGNATURE, CARD_END ->
-          BorderStyle.THIN;
+      case NUMBER, STEP, CONTACT, SIGNATURE, CARD_END -> BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };
   }
@@ -197,7 +191,6 @@ public enum Look {
     return switch (this) {
       case INPUT, TICK, MEASURED -> Optional.of(CREAM);
       case CAUTION -> Optional.of(ALARM_TINT);
-      case WARNING_MARK -> Optional.of(ALARM);
       case CARD_TOP -> Optional.of(INK);
       default -> Optional.empty();
     };
@@ -211,7 +204,6 @@ public enum Look {
   public String ruleColour() {
     return switch (this) {
       case CONTACT, SIGNATURE, CARD_END -> EDGE;
-      case WARNING -> ALARM;
       default -> rule() == BorderStyle.MEDIUM ? RULE : HAIRLINE;
     };
   }

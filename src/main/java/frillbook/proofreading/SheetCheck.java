@@ -2,7 +2,6 @@ package frillbook.proofreading;
 
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
-import frillbook.template.CellRow;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
@@ -11,7 +10,6 @@ import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Whether rows fit their sheet and the checks stand together. */
 public final class SheetCheck {
@@ -52,11 +50,8 @@ public final class SheetCheck {
   /** Tells of links to sheets that are not there. */
   private void links(WorkbookTemplate template) {
     List<String> names = template.sheets().stream().map(SheetTemplate::name).toList();
-    Stream.concat(
-            template.sheets().stream().flatMap(sheet -> sheet.links().stream()),
-            template.rows(CellRow.class).stream()
-                .flatMap(row -> row.cells().stream())
-                .flatMap(cell -> cell.link().stream()))
+    template.sheets().stream()
+        .flatMap(sheet -> sheet.links().stream())
         .filter(link -> !names.contains(link.value()))
         .forEach(
             link ->

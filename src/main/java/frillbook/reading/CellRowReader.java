@@ -15,11 +15,7 @@ public final class CellRowReader {
 
   private static final int NUMBER = 1;
   private static final int STEP = 2;
-  private static final int FIGURE = 3;
-  private static final int UNIT = 4;
   private static final int MEASURED = 5;
-
-  private static final double STEP_HEIGHT = 20;
 
   private CellRowReader() {}
 
@@ -44,38 +40,25 @@ public final class CellRowReader {
             to,
             block.word("look", CellRow.Kind.PLAIN),
             sentence(block, "say"),
-            block.rawText("link").map(block.scope()::said),
             block.rawText("ruled"));
     block.done();
     return cell;
   }
 
-  /** A step of the work: a box to tick, its number, what to do, one figure, what was measured. */
+  /** A step of the work: a box to tick, its number, what to do, and room for what is measured. */
   static CellRow step(Block block) {
-    boolean more = block.flag("more");
     boolean measured = block.flag("measured");
-    Optional<SentenceTemplate> figure = sentence(block, "figure");
     List<CellRow.Cell> cells = new ArrayList<>();
-    if (!more) {
-      cells.add(empty(TICK, CellRow.Kind.TICK));
-      cells.add(empty(NUMBER, CellRow.Kind.NUMBER));
-    }
-    int end = figure.isPresent() ? STEP : measured ? UNIT : MEASURED;
+    cells.add(empty(TICK, CellRow.Kind.TICK));
+    cells.add(empty(NUMBER, CellRow.Kind.NUMBER));
+    int end = measured ? MEASURED - 1 : MEASURED;
     cells.add(
         new CellRow.Cell(STEP, end, CellRow.Kind.STEP, sentence(block, "step"), Optional.empty()));
-    if (figure.isPresent()) {
-      cells.add(new CellRow.Cell(FIGURE, FIGURE, CellRow.Kind.FIGURE, figure, Optional.empty()));
-      cells.add(
-          new CellRow.Cell(
-              UNIT, UNIT, CellRow.Kind.STEP_UNIT, sentence(block, "unit"), Optional.empty()));
-    }
     if (measured) {
       cells.add(empty(MEASURED, CellRow.Kind.MEASURED));
     }
     block.done();
-    OptionalDouble height =
-        figure.isPresent() ? OptionalDouble.of(STEP_HEIGHT) : OptionalDouble.empty();
-    return new CellRow(cells, height, block.position());
+    return new CellRow(cells, OptionalDouble.empty(), block.position());
   }
 
   private static CellRow.Cell empty(int column, CellRow.Kind kind) {

@@ -26,14 +26,8 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
     /** The number of the step, counted down the sheet. */
     NUMBER,
     STEP,
-    FIGURE,
-    STEP_UNIT,
     /** To be filled with what was measured. */
     MEASURED,
-    COLUMN_HEAD,
-    WARNING_MARK,
-    WARNING,
-    LINK,
     PLAIN,
     COVER,
     SUBTITLE,
@@ -60,22 +54,10 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
    * @param from its first column, from 0
    * @param to its last column
    * @param said what stands in it; nothing in one that is filled by hand
-   * @param link the sheet it leads to
    * @param ruled the input or line that must be above 0 for its rules to be drawn; empty for always
    */
   public record Cell(
-      int from,
-      int to,
-      Kind kind,
-      Optional<SentenceTemplate> said,
-      Optional<SourceText> link,
-      Optional<SourceText> ruled) {
-    /** One whose rules are always drawn. */
-    public Cell(
-        int from, int to, Kind kind, Optional<SentenceTemplate> said, Optional<SourceText> link) {
-      this(from, to, kind, said, link, Optional.empty());
-    }
-  }
+      int from, int to, Kind kind, Optional<SentenceTemplate> said, Optional<SourceText> ruled) {}
 
   @Override
   public Stream<RowTemplate> withCells() {

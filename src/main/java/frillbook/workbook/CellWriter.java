@@ -2,7 +2,6 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
-import frillbook.look.Span;
 import frillbook.template.CellRow;
 import frillbook.template.Phrase;
 import frillbook.template.SentenceTemplate;
@@ -45,7 +44,6 @@ final class CellWriter {
       page.cell(row, column, style);
     }
     cell.said().ifPresent(said -> page.sentence(row, cell.from(), said, formulas, style));
-    cell.link().ifPresent(sheet -> page.link(row, cell.from(), Span.cell(sheet.value(), 0, 0)));
     if (cell.kind() == CellRow.Kind.NUMBER) {
       page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
           .setCellValue(++number);

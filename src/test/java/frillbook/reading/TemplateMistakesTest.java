@@ -114,6 +114,40 @@ final class TemplateMistakesTest {
   }
 
   @Test
+  void aQuoteOfWhatIsNoLineIsTold() {
+    told(
+        line("ring_cost", "1") + "  - {quote: ring_cots, note: Of all.}\n",
+        "a.yaml:12:13: the quoted ring_cots, which is not a line; expected the name of a line;"
+            + " correct it (did you mean ring_cost?)");
+  }
+
+  @Test
+  void aColumnThatTheTableHasNotIsTold() {
+    told(
+        "  - {excerpt: knots, columns: [knot]}\n",
+        "a.yaml:5:32: the column knot, which the table knots has not; expected columns of a table;"
+            + " correct the one or the other");
+  }
+
+  @Test
+  void aColumnThatIsNoLetterIsTold() {
+    told(
+        "  - {beside: 6, rows: []}\n",
+        "a.yaml:5:14: beside: 6; expected the letter of a column, A to Z;"
+            + " write it as the sheet shows it");
+  }
+
+  @Test
+  void aLinkToNoSheetIsTold() {
+    assertEquals(
+        List.of(
+            "a.yaml:3:9: a link to the sheet B, which is not there; expected the name of a sheet;"
+                + " correct it or leave it out"),
+        Written.mistakes(
+            Written.sheet("sheet: Aa\ntitle: T\nlinks: [B]\nwidths: [9]\nrows:\n  - note: Hello.\n")));
+  }
+
+  @Test
   void anUnknownPlaceholderIsTold() {
     told(
         "  - note: measured in {unti}\n",
