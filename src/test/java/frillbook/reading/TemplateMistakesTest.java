@@ -144,7 +144,8 @@ final class TemplateMistakesTest {
             "a.yaml:3:9: a link to the sheet B, which is not there; expected the name of a sheet;"
                 + " correct it or leave it out"),
         Written.mistakes(
-            Written.sheet("sheet: Aa\ntitle: T\nlinks: [B]\nwidths: [9]\nrows:\n  - note: Hello.\n")));
+            Written.sheet(
+                "sheet: Aa\ntitle: T\nlinks: [B]\nwidths: [9]\nrows:\n  - note: Hello.\n")));
   }
 
   @Test
