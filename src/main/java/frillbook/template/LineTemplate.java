@@ -42,7 +42,8 @@ public record LineTemplate(
     boolean headline,
     Position position)
     implements RowTemplate {
-  private static final List<String> VERDICTS = List.of("ready", "look_again", "stop");
+  /** Codes of a line that says what all checks come to. */
+  public static final List<String> VERDICTS = List.of("ready", "look_again", "stop");
 
   public LineTemplate {
     words = List.copyOf(words);

@@ -2,6 +2,7 @@ package frillbook.workbook;
 
 import frillbook.look.Look;
 import frillbook.template.CheckLevel;
+import frillbook.template.LineTemplate;
 import frillbook.wording.CodeWord;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -37,9 +38,6 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
  * a style of their own each time, with a colour the schema refuses.
  */
 public final class Emphasis {
-  /** Codes of a line that says what all checks come to. */
-  private static final List<String> FLAG = List.of("ready", "look_again", "stop");
-
   private static final Pattern RULED = Pattern.compile("N\\((\\w+)\\)>0");
 
   private final long alarm;
@@ -56,8 +54,8 @@ public final class Emphasis {
     this.alarm = put(styles, letters(Look.ALARM));
     this.remark = put(styles, letters(Look.LOOK_AGAIN));
     List<String> grounds = List.of(Look.READY, Look.LOOK_AGAIN, Look.STOP);
-    for (int i = 0; i < FLAG.size(); i++) {
-      flags.put(FLAG.get(i), put(styles, flag(grounds.get(i))));
+    for (int i = 0; i < grounds.size(); i++) {
+      flags.put(LineTemplate.VERDICTS.get(i), put(styles, flag(grounds.get(i))));
     }
     this.rowRule = put(styles, underlined());
     this.unseen = put(styles, unseen());
@@ -146,23 +144,22 @@ public final class Emphasis {
   }
 
   /**
-   * Sets off a line that says what all checks come to, over its value; does nothing for any other.
+   * Sets off a line that says what all checks come to, over its value.
    *
    * @param row of it, from 0
+   * @param words of its codes
    */
   void addFlag(XSSFSheet sheet, int row, List<CodeWord> words) {
-    if (words.stream().map(CodeWord::code).toList().equals(FLAG)) {
-      String cell = new CellReference(row, SheetPlaces.VALUE, false, true).formatAsString();
-      Map<String, Long> styles = new LinkedHashMap<>();
-      words.forEach(
-          word ->
-              styles.put(
-                  cell + "=\"" + word.word().replace("\"", "\"\"") + "\"", flags.get(word.code())));
-      add(
-          sheet,
-          List.of(new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE)),
-          styles);
-    }
+    String cell = new CellReference(row, SheetPlaces.VALUE, false, true).formatAsString();
+    Map<String, Long> styles = new LinkedHashMap<>();
+    words.forEach(
+        word ->
+            styles.put(
+                cell + "=\"" + word.word().replace("\"", "\"\"") + "\"", flags.get(word.code())));
+    add(
+        sheet,
+        List.of(new CellRangeAddress(row, row, SheetPlaces.VALUE, SheetPlaces.VALUE)),
+        styles);
   }
 
   /** Sets off the faults in rows {@code first} to {@code last}, and the sentences beside them. */

@@ -46,8 +46,8 @@ final class SheetWriter {
   }
 
   /**
-   * Leads to other sheets: in the first two rows where columns stand beside the first ones, else
-   * under the title, in columns wide enough for a sheet's name.
+   * Leads to other sheets: in the first rows where columns stand beside the first ones, else under
+   * the title, in columns wide enough for a sheet's name.
    */
   private static void links(Page page) {
     List<String> links = page.template().links().stream().map(SourceText::value).toList();
