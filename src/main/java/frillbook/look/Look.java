@@ -46,6 +46,7 @@ public enum Look {
   MEASURED(12, true, Look.INPUT_INK),
   NUMBER(10, false, Look.SOFT),
   STEP(10.5, false, Look.TEXT),
+  FIGURE(14, true, Look.INK),
   /** The page that is given to a client. */
   COVER(26, true, Look.INK),
   SUBTITLE(13, false, Look.SOFT),
@@ -115,7 +116,7 @@ public enum Look {
   public boolean wraps() {
     return switch (this) {
       case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
-      case LINK, TICK, MEASURED, NUMBER -> false;
+      case LINK, TICK, MEASURED, NUMBER, FIGURE -> false;
       case COVER, SUBTITLE, MAKER, DATE, SIGNATURE, CARD_TOP, CARD_END -> false;
       case CARD_NAME, CARD_PRICE, CARD_LINE -> false;
       default -> true;
@@ -135,7 +136,7 @@ public enum Look {
   public HorizontalAlignment across() {
     return switch (this) {
       case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT, DATA -> HorizontalAlignment.RIGHT;
-      case NUMBER, DATE -> HorizontalAlignment.RIGHT;
+      case NUMBER, FIGURE, DATE -> HorizontalAlignment.RIGHT;
       case TICK, MEASURED -> HorizontalAlignment.CENTER;
       default -> HorizontalAlignment.LEFT;
     };
@@ -157,7 +158,7 @@ public enum Look {
       case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
       case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE ->
           BorderStyle.THIN;
-      case NUMBER, STEP, CONTACT, SIGNATURE, CARD_END -> BorderStyle.THIN;
+      case NUMBER, STEP, FIGURE, CONTACT, SIGNATURE, CARD_END -> BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };
   }
@@ -165,7 +166,7 @@ public enum Look {
   /** Whether letters get smaller where one line has no room for them. */
   public boolean shrinks() {
     return switch (this) {
-      case COVER, SUBTITLE, MAKER, CARD_NAME, CARD_PRICE, CARD_LINE -> true;
+      case COVER, SUBTITLE, MAKER, CARD_NAME, CARD_PRICE, CARD_LINE, FIGURE -> true;
       default -> false;
     };
   }

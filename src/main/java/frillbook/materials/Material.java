@@ -8,6 +8,7 @@ import frillbook.brief.MaterialSpec;
 import frillbook.brief.PriceSpec;
 import frillbook.measure.Rounding;
 import frillbook.money.Money;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -21,6 +22,7 @@ import java.util.List;
  * @param materialAsBought cost of what is bought
  * @param materialAsUsed cost of what is needed, never more than as bought
  * @param materialCharged the one or the other, in whole minor units of the currency
+ * @param materialPlace how many lines so far are bought at all, so that a list may leave out others
  */
 public record Material(
     MaterialName materialName,
@@ -30,7 +32,8 @@ public record Material(
     double materialPrice,
     double materialAsBought,
     double materialAsUsed,
-    double materialCharged) {
+    double materialCharged,
+    int materialPlace) {
   /** Every material in the order a maker buys them. */
   static List<Material> all(Brief brief, MaterialNeeds needs) {
     MaterialSpec spec = brief.materials();
@@ -38,7 +41,7 @@ public record Material(
     Counter counter = new Counter(Money.in(brief.money().currencyCode()), spec.chargeAs());
     double yard = brief.unit().unitsPerLong();
     double step = brief.fabric().buyStep() / yard;
-    return List.of(
+    return placed(
         counter.cut(
             MaterialName.FRILL_FABRIC,
             needs.frillUsed() / yard,
@@ -61,6 +64,29 @@ public record Material(
         counter.extra(MaterialName.EXTRA_THREE, spec.extraThree(), price.extraThree()));
   }
 
+  private static List<Material> placed(Material... lines) {
+    List<Material> placed = new ArrayList<>();
+    int place = 0;
+    for (Material line : lines) {
+      place += line.materialBought > 0 ? 1 : 0;
+      placed.add(line.at(place));
+    }
+    return List.copyOf(placed);
+  }
+
+  private Material at(int place) {
+    return new Material(
+        materialName,
+        materialNeeded,
+        materialStep,
+        materialBought,
+        materialPrice,
+        materialAsBought,
+        materialAsUsed,
+        materialCharged,
+        place);
+  }
+
   /** Price of one bag, pad or disc. */
   private static double filling(Brief brief) {
     PriceSpec price = brief.materials().prices();
@@ -74,7 +100,7 @@ public record Material(
       double asBought = bought * price;
       double asUsed = needed * price;
       double charged = money.round(chargeAs == ChargeAs.BOUGHT ? asBought : asUsed);
-      return new Material(name, needed, step, bought, price, asBought, asUsed, charged);
+      return new Material(name, needed, step, bought, price, asBought, asUsed, charged, 0);
     }
 
     Material sold(MaterialName name, double needed, double step, double price) {

@@ -44,6 +44,14 @@ public sealed interface CellSource {
     }
   }
 
+  /**
+   * A cell of a table that stands elsewhere.
+   *
+   * @param row from 0; of the rows that {@code closeUp} counts, where it names a column
+   * @param closeUp empty to show all rows
+   */
+  record Excerpt(String column, int row, String closeUp) implements CellSource {}
+
   /** 0 where a check holds, else the code of its level. */
   record Fault(Form.Check check) implements CellSource {
     @Override

@@ -37,6 +37,8 @@ public final class CellValues {
   public Optional<Object> value(CellSource source) {
     if (source instanceof CellSource.Entry entry) {
       return words.column(entry.column()).map(column -> at(column, entry.row()));
+    } else if (source instanceof CellSource.Excerpt excerpt) {
+      return words.column(excerpt.column()).map(column -> at(column, row(excerpt)));
     } else if (source instanceof CellSource.Line line) {
       return words.shown(line.line());
     } else if (source instanceof CellSource.OtherUnit other) {
@@ -65,6 +67,16 @@ public final class CellValues {
     return source instanceof CellSource.Parts parts
         ? words.value(parts.measure().name()).map(value -> parts(parts.measure(), value))
         : Optional.of(verdict((CellSource.Verdict) source));
+  }
+
+  /** The first row that is counted as this one, beyond the table where none is. */
+  private int row(CellSource.Excerpt excerpt) {
+    if (excerpt.closeUp().isEmpty()) {
+      return excerpt.row();
+    }
+    int counted =
+        words.column(excerpt.closeUp()).map(count -> count.indexOf(excerpt.row() + 1.0)).orElse(-1);
+    return counted < 0 ? Integer.MAX_VALUE : counted;
   }
 
   private String refused(InputTemplate input, String place) {

@@ -206,6 +206,7 @@ final class PressReader {
       case PressTag.LINE -> new CellSource.Line(text());
       case PressTag.OTHER_UNIT -> new CellSource.OtherUnit(text());
       case PressTag.ENTRY -> new CellSource.Entry(name(), in.getInt());
+      case PressTag.EXCERPT -> new CellSource.Excerpt(text(), in.getInt(), text());
       case PressTag.FAULT -> new CellSource.Fault(form.checks().get(in.getInt()));
       case PressTag.FAULT_SENTENCE -> faultSentence(form);
       case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));

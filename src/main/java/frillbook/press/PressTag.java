@@ -22,6 +22,7 @@ final class PressTag {
   static final int CONVERTED = 22;
   static final int LONG_UNIT = 23;
   static final int FIRST_VERDICT = 24;
+  static final int EXCERPT = 25;
 
   private PressTag() {}
 }

@@ -213,6 +213,11 @@ final class PressWriter {
       out.writeByte(PressTag.ENTRY);
       text(entry.column());
       out.writeInt(entry.row());
+    } else if (cell instanceof CellSource.Excerpt excerpt) {
+      out.writeByte(PressTag.EXCERPT);
+      text(excerpt.column());
+      out.writeInt(excerpt.row());
+      text(excerpt.closeUp());
     } else if (cell instanceof CellSource.Fault fault) {
       out.writeByte(PressTag.FAULT);
       out.writeInt(form.checks().indexOf(fault.check()));

@@ -215,8 +215,9 @@ public record CalculatedCell(
     for (SourceText name : excerpt.columns()) {
       place.addUnit(head - 1, column, table.column(name.value()).unit());
       for (int row = 0; row < table.rows(); row++) {
-        CellSource entry = new CellSource.Entry(name.value(), row);
-        place.add(head + row, column, entry, Set.of(name.value()));
+        String closeUp = excerpt.closeUp().map(SourceText::value).orElse("");
+        CellSource shown = new CellSource.Excerpt(name.value(), row, closeUp);
+        place.add(head + row, column, shown, Set.of(name.value()));
       }
       column++;
     }

@@ -10,6 +10,7 @@ import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Whether rows fit their sheet and the checks stand together. */
 public final class SheetCheck {
@@ -84,7 +85,7 @@ public final class SheetCheck {
             .flatMap(table -> table.columns().stream())
             .map(ColumnTemplate::name)
             .toList();
-    excerpt.columns().stream()
+    Stream.concat(excerpt.columns().stream(), excerpt.closeUp().stream())
         .filter(column -> !columns.contains(column.value()))
         .forEach(
             column ->

@@ -15,6 +15,7 @@ public final class CellRowReader {
 
   private static final int NUMBER = 1;
   private static final int STEP = 2;
+  private static final int FIGURE = 4;
   private static final int MEASURED = 5;
 
   private CellRowReader() {}
@@ -45,15 +46,23 @@ public final class CellRowReader {
     return cell;
   }
 
-  /** A step of the work: a box to tick, its number, what to do, and room for what is measured. */
+  /**
+   * A step of the work: a box to tick, its number, what to do, its figure, and room for what is
+   * measured.
+   */
   static CellRow step(Block block) {
     boolean measured = block.flag("measured");
     List<CellRow.Cell> cells = new ArrayList<>();
     cells.add(empty(TICK, CellRow.Kind.TICK));
     cells.add(empty(NUMBER, CellRow.Kind.NUMBER));
-    int end = measured ? MEASURED - 1 : MEASURED;
+    Optional<SentenceTemplate> figure = sentence(block, "figure");
+    int last = measured ? MEASURED - 1 : MEASURED;
+    int end = figure.isPresent() ? FIGURE - 1 : last;
     cells.add(
         new CellRow.Cell(STEP, end, CellRow.Kind.STEP, sentence(block, "step"), Optional.empty()));
+    if (figure.isPresent()) {
+      cells.add(new CellRow.Cell(FIGURE, FIGURE, CellRow.Kind.FIGURE, figure, Optional.empty()));
+    }
     if (measured) {
       cells.add(empty(MEASURED, CellRow.Kind.MEASURED));
     }

@@ -79,7 +79,10 @@ public final class RowReader {
   private static RowTemplate excerpt(Block block) {
     RowTemplate excerpt =
         new RowTemplate.Excerpt(
-            block.requiredRawText("excerpt"), block.texts("columns"), block.position());
+            block.requiredRawText("excerpt"),
+            block.texts("columns"),
+            block.rawText("close_up"),
+            block.position());
     block.done();
     return excerpt;
   }

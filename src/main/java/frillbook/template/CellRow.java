@@ -26,6 +26,8 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
     /** The number of the step, counted down the sheet. */
     NUMBER,
     STEP,
+    /** The one number of a step that is looked for while working. */
+    FIGURE,
     /** To be filled with what was measured. */
     MEASURED,
     PLAIN,

@@ -90,8 +90,11 @@ public sealed interface RowTemplate
    *
    * @param table its name
    * @param columns their names, from left to right
+   * @param closeUp the column that counts the rows to show, each from the one it counts; empty to
+   *     show all
    */
-  record Excerpt(SourceText table, List<SourceText> columns, Position position)
+  record Excerpt(
+      SourceText table, List<SourceText> columns, Optional<SourceText> closeUp, Position position)
       implements RowTemplate {
     public Excerpt {
       columns = List.copyOf(columns);

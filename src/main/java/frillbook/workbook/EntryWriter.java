@@ -1,6 +1,5 @@
 package frillbook.workbook;
 
-import frillbook.source.SourceText;
 import frillbook.template.CellRow;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
@@ -11,7 +10,6 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WorkbookTemplate;
-import java.util.List;
 
 /** Writes the entries of a sheet, whatever they are. */
 final class EntryWriter {
@@ -70,8 +68,7 @@ final class EntryWriter {
     } else if (entry instanceof TableTemplate table) {
       tables.table(row, table);
     } else if (entry instanceof RowTemplate.Excerpt excerpt) {
-      List<String> columns = excerpt.columns().stream().map(SourceText::value).toList();
-      tables.excerpt(row, template.table(excerpt), columns);
+      tables.excerpt(row, template.table(excerpt), excerpt);
     } else if (entry instanceof ChartTemplate chart) {
       charts.chart(row, chart);
     } else if (entry instanceof RowTemplate.Said) {

@@ -11,6 +11,7 @@ import frillbook.template.Form;
 import frillbook.template.LineTemplate;
 import frillbook.template.Phrase;
 import frillbook.template.Phrases;
+import frillbook.template.RowTemplate;
 import frillbook.template.SentenceTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.WordingText;
@@ -90,6 +91,17 @@ public final class FormulaTranslation {
         : words.stream()
             .map(each -> text(each.word()))
             .collect(Collectors.joining(",", "CHOOSE(" + formula + ",", ")"));
+  }
+
+  /** The value in row {@code number} of an excerpt. */
+  static String excerpt(String column, int number, RowTemplate.Excerpt excerpt) {
+    return excerpt
+        .closeUp()
+        .map(
+            count ->
+                "IF(COUNTIF(%2$s,%3$d)=0,\"\",INDEX(%1$s,MATCH(%3$d,%2$s,0)))"
+                    .formatted(column, count, number))
+        .orElse("INDEX(" + column + "," + number + ")");
   }
 
   /** The value of a line or an input in the unit shown beside inches; blank for none. */

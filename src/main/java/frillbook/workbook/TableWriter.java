@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.template.ColumnTemplate;
+import frillbook.template.RowTemplate;
 import frillbook.template.TableTemplate;
 import frillbook.template.ValueFormat;
 import java.util.List;
@@ -57,17 +58,17 @@ final class TableWriter {
   }
 
   /** Columns of {@code table}, which stands elsewhere. */
-  void excerpt(int row, TableTemplate table, List<String> columns) {
+  void excerpt(int row, TableTemplate table, RowTemplate.Excerpt excerpt) {
+    List<ColumnTemplate> shown =
+        excerpt.columns().stream().map(name -> table.column(name.value())).toList();
     int data = row + SheetPlaces.TABLE_HEAD;
-    for (int column = 0; column < columns.size(); column++) {
-      ColumnTemplate shown = table.column(columns.get(column));
-      head(row, column, shown);
+    for (int column = 0; column < shown.size(); column++) {
+      head(row, column, shown.get(column));
       for (int number = 1; number <= table.rows(); number++) {
-        String value = "INDEX(" + shown.name() + "," + number + ")";
-        page.formula(data + number - 1, column, value, style(Look.DATA, shown));
+        String value = FormulaTranslation.excerpt(shown.get(column).name(), number, excerpt);
+        page.formula(data + number - 1, column, value, style(Look.DATA, shown.get(column)));
       }
     }
-    List<ColumnTemplate> shown = columns.stream().map(table::column).toList();
     page.styles().rowPlaces().set(page, shown, data, table.rows());
   }
 

@@ -13,7 +13,7 @@ import java.util.Set;
 
 /** Briefs at the ends of every range, where mistakes of one too many or too few show. */
 final class EdgeBriefs {
-  private static final Set<String> CUTTING_SHEETS = Set.of("Brief", "Shop habits");
+  private static final Set<String> CUTTING_PARTS = Set.of("shape", "fabric");
 
   private final WorkbookTemplate template;
   private final List<TrialBrief> briefs = new ArrayList<>();
@@ -37,9 +37,8 @@ final class EdgeBriefs {
 
   /** Inputs that the cutting may depend on, and so the grain matters. */
   private List<InputTemplate> cutting() {
-    return template.sheets().stream()
-        .filter(sheet -> CUTTING_SHEETS.contains(sheet.name()))
-        .flatMap(sheet -> sheet.rows(InputTemplate.class).stream())
+    return template.inputs().stream()
+        .filter(input -> CUTTING_PARTS.contains(input.use().part()))
         .toList();
   }
 

@@ -44,11 +44,7 @@ final class MissingPlanTest {
                 "There is no cutting plan yet: see Checks.",
                 "Shopping",
                 "There is no shopping list yet: see Checks.",
-                "Filling and thread",
-                "Thread and weight are not known yet: see Checks.",
-                "Time",
-                "The hours are not known yet: see Checks.",
-                "Price",
+                "Money",
                 "There is no price yet: see Checks.",
                 "Choices",
                 "There are no choices yet: see Checks.",
@@ -63,7 +59,7 @@ final class MissingPlanTest {
     assertEquals(
         new TreeMap<>(
             Map.of(
-                "Price",
+                "Money",
                 none,
                 "Shopping",
                 none,

@@ -168,14 +168,27 @@ final class PaperTest {
         () -> brief + ": " + said);
   }
 
+  /** What is bought stands line below line; what is not bought is not there. */
   private static void materials(TrialBrief brief, PrintedPages printed) {
     List<String> lines = printed.of("Shopping");
-    for (CodeWord material :
-        Form.of(Trials.TEMPLATE).vocabulary().words().byName().get("material_name")) {
-      assertTrue(
-          lines.stream().anyMatch(line -> line.startsWith(material.word())),
-          () -> brief + ": no " + material.word() + " in " + lines);
+    List<String> bought = new ArrayList<>();
+    List<CodeWord> words =
+        Form.of(Trials.TEMPLATE).vocabulary().words().byName().get("material_name");
+    List<Material> materials = brief.plan().materials().orElseThrow().materials();
+    for (int i = 0; i < materials.size(); i++) {
+      if (materials.get(i).materialBought() > 0) {
+        bought.add(words.get(i).word());
+      }
     }
+    int first = lines.indexOf(starting(lines, bought.get(0)));
+    for (int i = 0; i < bought.size(); i++) {
+      String line = lines.get(first + i);
+      assertTrue(line.startsWith(bought.get(i)), () -> brief + ": " + bought + " in " + lines);
+    }
+  }
+
+  private static String starting(List<String> lines, String word) {
+    return lines.stream().filter(line -> line.startsWith(word)).findFirst().orElse("");
   }
 
   /** A centre gap as wide as the cushion stops the plan; a narrower one puts it right. */

@@ -82,7 +82,7 @@ final class WageTest {
   }
 
   @Test
-  void itReachesNoSheetOfSewingOrTime() {
+  void itReachesNoSheetOfSewing() {
     Set<String> sheets =
         wage.stream()
             .map(cell -> cell.getSheet().getSheetName())
@@ -94,9 +94,9 @@ final class WageTest {
                 "Checks",
                 "Choices",
                 "Client",
+                "Habits and prices",
+                "Money",
                 "Picture points",
-                "Price",
-                "Prices and rates",
                 "Shopping",
                 "Workings")),
         sheets);
@@ -138,11 +138,25 @@ final class WageTest {
   }
 
   @Test
-  void ofTheShoppingItReachesWhatIsPaid() {
+  void ofMaterialsThreadAndTimeItReachesWhatIsPaid() {
+    Set<String> reached = reached("Money");
+    reached.removeIf(name -> !name.matches("(material|seam|task|hours)_.*"));
     assertEquals(
         new TreeSet<>(
             Set.of("material_price", "material_as_bought", "material_as_used", "material_charged")),
-        reached("Shopping"));
+        reached);
+  }
+
+  @Test
+  void ofTheShoppingItReachesWhatIsPaid() {
+    Set<String> columns =
+        wage.stream()
+            .filter(cell -> cell.getSheet().getSheetName().equals("Shopping"))
+            .map(XSSFCell::getCellFormula)
+            .map(formula -> formula.replaceAll(".*INDEX\\((\\w+),.*", "$1"))
+            .collect(Collectors.toCollection(TreeSet::new));
+    columns.removeIf(formula -> formula.contains(" "));
+    assertEquals(new TreeSet<>(Set.of("material_price", "material_as_bought")), columns);
   }
 
   /**

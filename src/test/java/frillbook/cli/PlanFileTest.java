@@ -248,7 +248,7 @@ class PlanFileTest {
     Typed plan = small().with(Map.of("currency_code", "euro"));
     told(
         plan.plan(),
-        " has inputs that cannot be used.\nPrices and rates!B3: found \"euro\". “Currency” must be"
+        " has inputs that cannot be used.\nHabits and prices!B4: found \"euro\". “Currency” must be"
             + " an ISO 4217 code in capitals, such as EUR, GBP, JPY or USD.");
   }
 

@@ -25,7 +25,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 record Secrets(Map<String, Double> numbers) {
   /** The maker's sheets; what these hold and the page does not show is secret. */
   private static final Set<String> SHEETS =
-      Set.of("Price", "Prices and rates", "Time", "Shopping", "Choices");
+      Set.of("Money", "Habits and prices", "Shopping", "Choices");
 
   /** On the page for the client to read, in so many words. */
   private static final Set<String> SHOWN =
