@@ -127,7 +127,7 @@ public enum Look {
   public int indent() {
     return switch (this) {
       case INPUT, CAUTION, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE, WORD_HEADER -> 1;
-      case NUMBER -> 1;
+      case NUMBER, FIGURE -> 1;
       case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> 1;
       default -> 0;
     };

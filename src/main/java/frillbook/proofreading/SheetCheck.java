@@ -28,6 +28,7 @@ public final class SheetCheck {
   static void check(WorkbookTemplate template, Mistakes mistakes) {
     SheetCheck check = new SheetCheck(mistakes);
     template.sheets().forEach(check::widths);
+    template.sheets().forEach(check::linksInALine);
     check.links(template);
     check.quotes(template);
     template.rows(RowTemplate.Excerpt.class).forEach(excerpt -> check.excerpt(template, excerpt));
@@ -61,6 +62,18 @@ public final class SheetCheck {
                     "a link to the sheet " + link + ", which is not there",
                     "the name of a sheet",
                     "correct it or leave it out" + Nearest.hint(link.value(), names)));
+  }
+
+  /** Tells of links that the one line under the title has no columns for. */
+  private void linksInALine(SheetTemplate sheet) {
+    int room = sheet.linksInALine();
+    if (sheet.besideColumn().isEmpty() && sheet.links().size() > room) {
+      mistakes.add(
+          sheet.links().get(room).position(),
+          sheet.links().size() + " links",
+          "at most " + room + ", one in each column " + SheetTemplate.LINK_WIDTH + " wide or more",
+          "leave some out, or make columns wider");
+    }
   }
 
   /** Tells of quotes of what is no line. */

@@ -63,6 +63,9 @@ public final class CellRowReader {
     if (figure.isPresent()) {
       cells.add(new CellRow.Cell(FIGURE, FIGURE, CellRow.Kind.FIGURE, figure, Optional.empty()));
     }
+    if (figure.isPresent() && !measured) {
+      cells.add(empty(MEASURED, CellRow.Kind.STEP));
+    }
     if (measured) {
       cells.add(empty(MEASURED, CellRow.Kind.MEASURED));
     }

@@ -10,6 +10,8 @@ import java.util.List;
 
 /** Reads one sheet. */
 public final class SheetReader {
+  private static final int MOST_PAGES = 100;
+
   private SheetReader() {}
 
   static SheetTemplate read(Block block) {
@@ -27,7 +29,7 @@ public final class SheetReader {
             SheetColumns.widths(block.numbers("widths"), rows),
             rows,
             block.flag("plan"),
-            block.flag("one_page"),
+            pages(block),
             !block.flag("background"),
             !block.flag("unlisted"),
             block.flag("client"),
@@ -36,6 +38,23 @@ public final class SheetReader {
             name.position());
     block.done();
     return sheet;
+  }
+
+  private static int pages(Block block) {
+    if (!block.has("pages")) {
+      return 0;
+    }
+    double pages = block.number("pages");
+    if (pages < 1 || pages > MOST_PAGES || pages != Math.rint(pages)) {
+      block
+          .scope()
+          .tell(
+              block.requiredRawText("pages").position(),
+              "pages: " + block.requiredRawText("pages"),
+              "a whole number from 1 to " + MOST_PAGES,
+              "correct it, or leave it out for as many as it takes");
+    }
+    return (int) pages;
   }
 
   private static List<SourceText> links(Block block) {

@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param widths of the columns, in digits of the workbook's font
  * @param rows from top to bottom, repeated rows written out
  * @param plan whether the sheet is part of a printed plan, not only of the workbook
- * @param onePage whether it is printed on one page, however small
+ * @param pages how many it is made small enough to be printed on; 0 for as many as it takes
  * @param printed whether it is printed; the background is only looked at
  * @param listed whether its names are told: in the glossary, or beside lines of the background
  * @param client whether the sheet is the page a client is given
@@ -30,13 +30,16 @@ public record SheetTemplate(
     List<Double> widths,
     List<RowTemplate> rows,
     boolean plan,
-    boolean onePage,
+    int pages,
     boolean printed,
     boolean listed,
     boolean client,
     List<SourceText> links,
     Tab tab,
     Position position) {
+  /** Least width of a column with a link in it, in digits. */
+  public static final double LINK_WIDTH = 8;
+
   /** What a sheet is for. */
   public enum Tab {
     INPUT,
@@ -59,6 +62,11 @@ public record SheetTemplate(
   /** Where columns begin that stand beside the first ones; empty where none do. */
   public OptionalInt besideColumn() {
     return rows(RowTemplate.Beside.class).stream().mapToInt(RowTemplate.Beside::column).min();
+  }
+
+  /** How many links find room in the line under the title. */
+  public int linksInALine() {
+    return (int) widths.stream().filter(width -> width >= LINK_WIDTH).count();
   }
 
   /** Rows of title, links and lead. */

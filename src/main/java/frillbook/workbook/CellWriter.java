@@ -65,9 +65,9 @@ final class CellWriter {
     page.styles().emphasis().addRules(page.sheet(), look(cell), name, cells);
   }
 
-  /** Room for the longest it can say. */
+  /** Room for the longest it can say; letters that shrink need no more than a line. */
   private void fit(int row, CellRow.Cell cell) {
-    Optional<SentenceTemplate> said = cell.said();
+    Optional<SentenceTemplate> said = cell.said().filter(each -> !look(cell).shrinks());
     said.ifPresent(
         each ->
             page.fit(

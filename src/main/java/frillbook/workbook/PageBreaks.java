@@ -63,7 +63,7 @@ final class PageBreaks {
 
   /** Sets the breaks of a sheet whose rows have their heights. */
   static void set(Page page, SheetPlaces places) {
-    if (page.template().printed() && !page.template().onePage()) {
+    if (page.template().printed() && page.template().pages() == 0) {
       new PageBreaks(page).set(places);
     }
   }

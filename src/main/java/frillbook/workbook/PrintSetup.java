@@ -77,7 +77,7 @@ final class PrintSetup {
     print.setUsePage(true);
     print.setPageStart((short) 1);
     // 0: as many pages as it takes.
-    print.setFitHeight((short) (page.template().onePage() ? 1 : 0));
+    print.setFitHeight((short) (page.template().pages()));
     sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
     sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
     boolean client = page.template().client();

@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.Span;
 import frillbook.source.SourceText;
+import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
 import java.util.HashMap;
 import java.util.List;
@@ -11,9 +12,6 @@ import java.util.OptionalInt;
 
 /** Writes one sheet from top to bottom, and what stands beside its first columns. */
 final class SheetWriter {
-  /** Of a column with a link in it, in digits. */
-  private static final double LEAST_WIDTH = 8;
-
   private SheetWriter() {}
 
   static void write(WorkbookTemplate template, SheetPlaces places, Page page) {
@@ -55,7 +53,7 @@ final class SheetWriter {
     int row = beside.isPresent() ? 0 : 1;
     int column = beside.orElse(0);
     for (String sheet : links) {
-      while (column < page.lastColumn() && page.widthOf(column) < LEAST_WIDTH) {
+      while (column < page.lastColumn() && page.widthOf(column) < SheetTemplate.LINK_WIDTH) {
         column++;
       }
       if (column > page.lastColumn()) {
