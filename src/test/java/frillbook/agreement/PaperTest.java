@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
+import frillbook.materials.Material;
 import frillbook.measure.LengthUnit;
 import frillbook.plan.GrainsCompared;
 import frillbook.plan.Plan;
@@ -174,7 +175,8 @@ final class PaperTest {
     List<String> bought = new ArrayList<>();
     List<CodeWord> words =
         Form.of(Trials.TEMPLATE).vocabulary().words().byName().get("material_name");
-    List<Material> materials = brief.plan().materials().orElseThrow().materials();
+    List<Material> materials =
+        cutting(brief).cut().orElseThrow().costing().bill().materials().materials();
     for (int i = 0; i < materials.size(); i++) {
       if (materials.get(i).materialBought() > 0) {
         bought.add(words.get(i).word());

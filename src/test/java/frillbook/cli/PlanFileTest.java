@@ -150,7 +150,7 @@ class PlanFileTest {
         Ran.refusal(
             1,
             plan.plan() + " has inputs that cannot be used.",
-            "Price!B13: found \"99\" over its formula. Put the formula back and type your price"
+            "Money!B18: found \"99\" over its formula. Put the formula back and type your price"
                 + " into own_price."),
         plan.client());
   }
