@@ -41,6 +41,7 @@ public enum Look {
   PLAIN(10, false, Look.TEXT),
   /** Leads to another sheet. */
   LINK(9, false, Look.LINK_INK),
+  LEADING_REMARK(9, false, Look.LINK_INK),
   /** To be ticked, or filled by hand. */
   TICK(12, true, Look.INPUT_INK),
   MEASURED(12, true, Look.INPUT_INK),
@@ -126,7 +127,8 @@ public enum Look {
   /** Keeps the cell's text off its neighbour, in steps of three spaces. */
   public int indent() {
     return switch (this) {
-      case INPUT, CAUTION, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE, WORD_HEADER -> 1;
+      case INPUT, CAUTION, UNIT, REMARK, LEADING_REMARK, ASIDE, REFUSAL -> 1;
+      case SENTENCE, WORD_HEADER -> 1;
       case NUMBER, FIGURE -> 1;
       case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> 1;
       default -> 0;
@@ -152,13 +154,18 @@ public enum Look {
     };
   }
 
+  /** Whether it leads to another sheet, and is underlined. */
+  public boolean leads() {
+    return this == LINK || this == LEADING_REMARK;
+  }
+
   /** The rule under the cell. */
   public BorderStyle rule() {
     return switch (this) {
       case SECTION, HEADER_UNIT, WORD_HEADER -> BorderStyle.MEDIUM;
-      case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, ASIDE, REFUSAL, SENTENCE ->
+      case LABEL, VALUE, HEADLINE_LABEL, HEADLINE, UNIT, REMARK, LEADING_REMARK, ASIDE, REFUSAL ->
           BorderStyle.THIN;
-      case NUMBER, STEP, FIGURE, CONTACT, SIGNATURE, CARD_END -> BorderStyle.THIN;
+      case SENTENCE, NUMBER, STEP, FIGURE, CONTACT, SIGNATURE, CARD_END -> BorderStyle.THIN;
       default -> BorderStyle.NONE;
     };
   }

@@ -6,7 +6,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +21,9 @@ import java.util.stream.Stream;
  * @param sheets from left to right
  */
 public record WorkbookTemplate(String title, Phrases phrases, List<SheetTemplate> sheets) {
+  private static final String BEFORE_SHEET =
+      "(?<![\\p{L}\\p{N}])(?:[Ss]heet|[Ss]ee|[Oo]n)(?: the)? ";
+
   public WorkbookTemplate {
     sheets = List.copyOf(sheets);
   }
@@ -94,6 +101,25 @@ public record WorkbookTemplate(String title, Phrases phrases, List<SheetTemplate
             lines().stream().filter(line -> line.name().equals(name)).map(LineTemplate::label))
         .findFirst()
         .orElse(name);
+  }
+
+  /**
+   * The first sheet but {@code own} that {@code text} tells a reader to look at: “the sheet
+   * Cutting”, “see Cutting”, “on the Cutting”; empty where it speaks of none. English alone.
+   */
+  public Optional<String> spokenOf(String text, SheetTemplate own) {
+    String others =
+        sheets.stream()
+            .map(SheetTemplate::name)
+            .filter(name -> !name.equals(own.name()))
+            .sorted(Comparator.comparing(String::length).reversed())
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|"));
+    Matcher found =
+        Pattern.compile(BEFORE_SHEET + "(" + others + ")(?![\\p{L}\\p{N}])").matcher(text);
+    return found.find() && !found.group(1).isEmpty()
+        ? Optional.of(found.group(1))
+        : Optional.empty();
   }
 
   /** Every formula, wherever it stands. */

@@ -4,7 +4,6 @@ import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.template.CellRow;
 import frillbook.template.Phrase;
-import frillbook.template.SentenceTemplate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +43,9 @@ final class CellWriter {
       page.cell(row, column, style);
     }
     cell.said().ifPresent(said -> page.sentence(row, cell.from(), said, formulas, style));
+    if (cell.kind() == CellRow.Kind.STEP) {
+      page.linkSpokenOf(row, cell.from(), longest(cell));
+    }
     if (cell.kind() == CellRow.Kind.NUMBER) {
       page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
           .setCellValue(++number);
@@ -67,11 +69,13 @@ final class CellWriter {
 
   /** Room for the longest it can say; letters that shrink need no more than a line. */
   private void fit(int row, CellRow.Cell cell) {
-    Optional<SentenceTemplate> said = cell.said().filter(each -> !look(cell).shrinks());
-    said.ifPresent(
-        each ->
-            page.fit(
-                row, LongestText.of(each.text().wording()), cell.from(), cell.to(), look(cell)));
+    if (!look(cell).shrinks()) {
+      page.fit(row, longest(cell), cell.from(), cell.to(), look(cell));
+    }
+  }
+
+  private static String longest(CellRow.Cell cell) {
+    return cell.said().map(said -> LongestText.of(said.text().wording())).orElse("");
   }
 
   /** Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet. */

@@ -68,7 +68,7 @@ final class LineWriter {
   private void remark(int row, InputTemplate input) {
     String prompt = page.setting().say(input.prompt());
     Optional<Span> fault = places.fault(input);
-    XSSFCellStyle style = page.styles().of(Look.REMARK);
+    XSSFCellStyle style = page.styles().of(remark(prompt));
     int column = places.noteColumn(input);
     if (fault.isPresent()) {
       String refusal = FormulaTranslation.text(page.limits(input));
@@ -76,6 +76,7 @@ final class LineWriter {
     } else {
       page.text(row, column, prompt, style);
     }
+    page.linkSpokenOf(row, column, prompt);
     endNote(row, column, prompt);
     page.fit(row, page.limits(input), column, page.lastColumn(), Look.REFUSAL);
   }
@@ -166,11 +167,18 @@ final class LineWriter {
     String note = page.setting().say(line.note());
     if (page.printed()) {
       int column = line.also() ? SheetPlaces.NOTE : SheetPlaces.OTHER_UNIT;
-      page.text(row, column, note, page.styles().of(Look.REMARK));
+      page.text(row, column, note, page.styles().of(remark(note)));
+      page.linkSpokenOf(row, column, note);
       endNote(row, column, note);
     } else {
       page.text(row, SheetPlaces.NOTE, note, page.styles().of(Look.ASIDE));
+      page.linkSpokenOf(row, SheetPlaces.NOTE, note);
     }
+  }
+
+  /** One that leads to another sheet looks like it. */
+  private Look remark(String said) {
+    return page.spokenOf(said).isPresent() ? Look.LEADING_REMARK : Look.REMARK;
   }
 
   private void endNote(int row, int from, String note) {

@@ -12,8 +12,10 @@ import frillbook.template.SentenceTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.UnitText;
 import frillbook.template.ValueFormat;
+import frillbook.template.WorkbookTemplate;
 import frillbook.wording.CodeWords;
 import frillbook.wording.Wording;
+import java.util.Optional;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -38,7 +40,7 @@ final class Page {
   private final SheetTemplate template;
   private final Styles styles;
   private final WorkbookSetting setting;
-  private final Phrases phrases;
+  private final WorkbookTemplate workbook;
   private final int first;
   private final int last;
 
@@ -47,8 +49,8 @@ final class Page {
       SheetTemplate template,
       Styles styles,
       WorkbookSetting setting,
-      Phrases phrases) {
-    this(sheet, template, styles, setting, phrases, 0, template.widths().size() - 1);
+      WorkbookTemplate workbook) {
+    this(sheet, template, styles, setting, workbook, 0, template.widths().size() - 1);
   }
 
   private Page(
@@ -56,7 +58,7 @@ final class Page {
       SheetTemplate template,
       Styles styles,
       WorkbookSetting setting,
-      Phrases phrases,
+      WorkbookTemplate workbook,
       int first,
       int last) {
     this.first = first;
@@ -65,12 +67,12 @@ final class Page {
     this.template = template;
     this.styles = styles;
     this.setting = setting;
-    this.phrases = phrases;
+    this.workbook = workbook;
   }
 
   /** The columns of the sheet from {@code first} to {@code last}, which count from 0 here. */
   Page columns(int first, int last) {
-    return new Page(sheet, template, styles, setting, phrases, first, last);
+    return new Page(sheet, template, styles, setting, workbook, first, last);
   }
 
   XSSFSheet sheet() {
@@ -96,14 +98,14 @@ final class Page {
 
   /** What the workbook says of itself. */
   Phrases phrases() {
-    return phrases;
+    return workbook.phrases();
   }
 
   /** How numbers of that kind are written on this sheet. */
   String format(ValueFormat format) {
     return template.isRead()
-        ? NumberFormats.of(format, setting.unit(), phrases)
-        : NumberFormats.working(format, setting.unit(), phrases);
+        ? NumberFormats.of(format, setting.unit(), phrases())
+        : NumberFormats.working(format, setting.unit(), phrases());
   }
 
   /** Whether cells of that kind are inches of which conditional formats reduce the fractions. */
@@ -113,12 +115,12 @@ final class Page {
 
   /** What is said where {@code input} cannot be used. */
   String refusal(InputTemplate input) {
-    return setting.say(input.refusal(phrases, setting.unit()));
+    return setting.say(input.refusal(phrases(), setting.unit()));
   }
 
   /** The same beside the input. */
   String limits(InputTemplate input) {
-    return setting.say(input.limits(phrases, setting.unit()));
+    return setting.say(input.limits(phrases(), setting.unit()));
   }
 
   int lastColumn() {
@@ -232,6 +234,16 @@ final class Page {
         new CellReference(target.sheet(), target.firstRow(), target.firstColumn(), false, false);
     link.setAddress(cell.formatAsString());
     sheet.getRow(row).getCell(first + column).setHyperlink(link);
+  }
+
+  /** Leads from a cell to the sheet that its {@code text} tells a reader to look at, if it does. */
+  void linkSpokenOf(int row, int column, String text) {
+    spokenOf(text).ifPresent(sheet -> link(row, column, Span.cell(sheet, 0, 0)));
+  }
+
+  /** The other sheet that {@code text} tells a reader to look at. */
+  Optional<String> spokenOf(String text) {
+    return workbook.spokenOf(text, template);
   }
 
   /**

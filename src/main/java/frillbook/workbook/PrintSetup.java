@@ -8,6 +8,7 @@ import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
@@ -46,8 +47,8 @@ final class PrintSetup {
     if (page.template().client()) {
       printAll(page);
     }
+    keepHeadInSight(page, places);
     if (page.template().printed()) {
-      keepFlagInSight(page, places);
       repeatHead(page, places);
     } else {
       printNothing(page);
@@ -100,26 +101,49 @@ final class PrintSetup {
     workbook.setPrintArea(workbook.getSheetIndex(page.sheet()), beside, beside, 0, 0);
   }
 
-  /** The flag stays where it is while the rest goes by, and what stands over it. */
-  private static void keepFlagInSight(Page page, SheetPlaces places) {
-    places.entries(page.template()).stream()
+  /**
+   * Stays where it is while the rest goes by: on the sheet with the flag all down to it, on one
+   * that is all table down to its head, else title, links and lead.
+   */
+  private static void keepHeadInSight(Page page, SheetPlaces places) {
+    int last =
+        flagRow(page, places)
+            .or(() -> tableHead(page, places))
+            .orElse(page.template().headRows() - 1);
+    if (last >= 0) {
+      page.sheet().createFreezePane(0, last + 1);
+    }
+  }
+
+  private static Optional<Integer> flagRow(Page page, SheetPlaces places) {
+    return places.entries(page.template()).stream()
         .filter(each -> each.entry() instanceof LineTemplate line && line.isVerdict())
-        .findFirst()
-        .ifPresent(flag -> page.sheet().createFreezePane(0, flag.row() + 1));
+        .map(SheetPlaces.Placed::row)
+        .findFirst();
+  }
+
+  private static Optional<Integer> tableHead(Page page, SheetPlaces places) {
+    return onlyTable(page, places)
+        .filter(table -> isAllTable(page))
+        .map(PrintSetup::lastHeadRow)
+        .filter(last -> heightTo(page, last) <= MOST_FROZEN);
   }
 
   /** Only where one table is all the sheet is about can its head stand on every page. */
   private static void repeatHead(Page page, SheetPlaces places) {
+    onlyTable(page, places)
+        .filter(table -> !inputsBelow(page, places, table.row()))
+        .ifPresent(
+            table ->
+                page.sheet()
+                    .setRepeatingRows(
+                        new CellRangeAddress(firstHeadRow(table), lastHeadRow(table), -1, -1)));
+  }
+
+  private static Optional<SheetPlaces.Placed> onlyTable(Page page, SheetPlaces places) {
     List<SheetPlaces.Placed> tables =
         places.entries(page.template()).stream().filter(each -> isTable(each.entry())).toList();
-    if (tables.size() == 1 && !inputsBelow(page, places, tables.get(0).row())) {
-      int first = firstHeadRow(tables.get(0));
-      int last = lastHeadRow(tables.get(0));
-      page.sheet().setRepeatingRows(new CellRangeAddress(first, last, -1, -1));
-      if (isAllTable(page) && heightTo(page, last) <= MOST_FROZEN) {
-        page.sheet().createFreezePane(0, last + 1);
-      }
-    }
+    return tables.size() == 1 ? Optional.of(tables.get(0)) : Optional.empty();
   }
 
   private static boolean inputsBelow(Page page, SheetPlaces places, int table) {

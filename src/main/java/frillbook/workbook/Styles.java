@@ -163,7 +163,7 @@ public final class Styles {
     font.setFontName(Look.FACE);
     font.setFontHeight(look.size());
     font.setBold(look.bold());
-    font.setUnderline(look == Look.LINK ? FontUnderline.SINGLE : FontUnderline.NONE);
+    font.setUnderline(look.leads() ? FontUnderline.SINGLE : FontUnderline.NONE);
     font.setColor(colour(look.colour()));
     return font;
   }

@@ -32,6 +32,7 @@ final class TextWriter {
 
   void note(int row, String text) {
     paragraph(row, text, Look.NOTE);
+    page.linkSpokenOf(row, 0, text);
     air(row);
   }
 
@@ -65,7 +66,9 @@ final class TextWriter {
   private void sentence(int row, SentenceTemplate sentence, Look look) {
     page.sentence(row, 0, sentence, formulas, page.styles().of(look));
     page.mergeToEnd(row, 0, look);
-    page.fit(row, LongestText.of(sentence.text().wording()), 0, page.lastColumn(), look);
+    String longest = LongestText.of(sentence.text().wording());
+    page.linkSpokenOf(row, 0, longest);
+    page.fit(row, longest, 0, page.lastColumn(), look);
     air(row);
   }
 

@@ -39,8 +39,7 @@ public final class WorkbookCompiler {
     template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
     writeNames(target, places);
     for (SheetTemplate sheet : template.sheets()) {
-      Page page =
-          new Page(target.getSheet(sheet.name()), sheet, styles, setting, template.phrases());
+      Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting, template);
       SheetWriter.write(template, places, page);
     }
     target.setCellFormulaValidation(validates);
