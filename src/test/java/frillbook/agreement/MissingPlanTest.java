@@ -50,7 +50,7 @@ final class MissingPlanTest {
                 "The hours are not known yet: see Checks.",
                 "Price",
                 "There is no price yet: see Checks.",
-                "Choices",
+                "For the client",
                 "There are no choices yet: see Checks.",
                 "Client",
                 "There is no page for the client yet: see Checks."));
@@ -67,7 +67,7 @@ final class MissingPlanTest {
                 none,
                 "Shopping",
                 none,
-                "Choices",
+                "For the client",
                 none,
                 "Client",
                 "There is no page for the client yet: see Checks.")),
