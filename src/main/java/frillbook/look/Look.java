@@ -23,6 +23,8 @@ public enum Look {
   LABEL(10, false, Look.TEXT),
   VALUE(10, false, Look.TEXT),
   INPUT(10, true, Look.INPUT_INK),
+  /** An input that is a person's own words. */
+  INPUT_WORDS(10, true, Look.INPUT_INK),
   HEADLINE_LABEL(10, true, Look.INK),
   HEADLINE(12, true, Look.INK),
   UNIT(9, false, Look.SOFT),
@@ -127,7 +129,7 @@ public enum Look {
   /** Keeps the cell's text off its neighbour, in steps of three spaces. */
   public int indent() {
     return switch (this) {
-      case INPUT, CAUTION, UNIT, REMARK, LEADING_REMARK, ASIDE, REFUSAL -> 1;
+      case INPUT, INPUT_WORDS, CAUTION, UNIT, REMARK, LEADING_REMARK, ASIDE, REFUSAL -> 1;
       case SENTENCE, WORD_HEADER -> 1;
       case NUMBER, FIGURE -> 1;
       case CARD_NAME, CARD_WORDS, CARD_PRICE, CARD_LINE, CARD_END -> 1;
@@ -197,7 +199,7 @@ public enum Look {
   /** What the cell stands on; nothing for paper. */
   public Optional<String> ground() {
     return switch (this) {
-      case INPUT, TICK, MEASURED -> Optional.of(CREAM);
+      case INPUT, INPUT_WORDS, TICK, MEASURED -> Optional.of(CREAM);
       case CAUTION -> Optional.of(ALARM_TINT);
       case CARD_TOP -> Optional.of(INK);
       default -> Optional.empty();
@@ -206,7 +208,10 @@ public enum Look {
 
   /** Whether a person writes into it. */
   public boolean isFilled() {
-    return this == INPUT || this == TICK || this == MEASURED || this == SIGNATURE;
+    return switch (this) {
+      case INPUT, INPUT_WORDS, TICK, MEASURED, SIGNATURE -> true;
+      default -> false;
+    };
   }
 
   public String ruleColour() {

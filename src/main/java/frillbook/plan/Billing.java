@@ -1,15 +1,16 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.discs.DiscSizes;
 import frillbook.materials.MaterialName;
 import frillbook.materials.Materials;
 import frillbook.money.Bargain;
 import frillbook.money.Costs;
 import frillbook.money.Earning;
+import frillbook.money.LookCosts;
+import frillbook.money.LookPrices;
 import frillbook.money.Money;
 import frillbook.money.Price;
-import frillbook.picture.LeaningPrices;
-import frillbook.picture.Leanings;
 import frillbook.picture.MoneyShare;
 import frillbook.time.Hours;
 import frillbook.time.TaskName;
@@ -17,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Reckons the money of an order whose materials and hours are known. */
-record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings leanings) {
+record Billing(PlannedOrder order, Materials materials, Hours hours) {
 
   /** {@code asks} where the profit is a possible one. */
   Bill of(List<ChoiceRow> choices, boolean asks) {
@@ -34,7 +35,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
             materials.materialsTotal(),
             hours.hoursTotal(),
             order.quantity()),
-        LeaningPrices.of(brief(), leanings, base(costs)),
+        grows(),
         asking);
   }
 
@@ -44,6 +45,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
     List<MoneyShare> shares = MoneyShare.all(materialsTotal, costs, price);
     return new Asking(
         price,
+        LookPrices.of(brief(), planned(costs, price)),
         Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
         shares,
         MoneyShare.Largest.of(shares),
@@ -51,11 +53,16 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
         ClientChoice.of(choices.get(2), brief()));
   }
 
-  private LeaningPrices.Base base(Costs costs) {
-    return new LeaningPrices.Base(
-        order.strip().flatLength(),
-        materials.charged(MaterialName.FRILL_FABRIC),
-        wages(
+  private LookPrices.Planned planned(Costs costs, Price price) {
+    double band = order.sizes().rows().outerRadius() - brief().cushion().centreGap();
+    return new LookPrices.Planned(
+        order.rings().stitchedLength(), order.strip().flatLength(), band, costs, grows(), price);
+  }
+
+  private LookCosts grows() {
+    return new LookCosts(
+        (1 - discShare()) * materials.charged(MaterialName.FRILL_FABRIC)
+            + wages(
                 TaskName.CUT_STRIPS,
                 TaskName.JOIN_STRIPS,
                 TaskName.FINISH_EDGE,
@@ -63,8 +70,14 @@ record Billing(PlannedOrder order, Materials materials, Hours hours, Leanings le
                 TaskName.GATHER,
                 TaskName.PULL_UP)
             + materials.charged(MaterialName.THREAD),
-        wages(TaskName.MARK_RINGS, TaskName.TACK, TaskName.SEW_ROWS, TaskName.TUCK_ENDS),
-        costs.costTotal());
+        wages(TaskName.MARK_RINGS, TaskName.TACK, TaskName.SEW_ROWS, TaskName.TUCK_ENDS));
+  }
+
+  /** Of the frill fabric in use. */
+  private double discShare() {
+    DiscSizes discs = order.sizes().discs();
+    double length = discs.matchingDiscCount() * discs.discArea() / order.sizes().usableWidth();
+    return length / order.frillUsedLength();
   }
 
   /** Wages of {@code tasks}, what they take to set up left out. */

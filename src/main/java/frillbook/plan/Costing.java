@@ -8,7 +8,6 @@ import frillbook.materials.MaterialNeeds;
 import frillbook.materials.Materials;
 import frillbook.materials.Weight;
 import frillbook.naming.Prefixed;
-import frillbook.picture.Leanings;
 import frillbook.thread.ThreadNeed;
 import frillbook.time.Hours;
 import java.util.List;
@@ -25,7 +24,6 @@ import java.util.List;
  * @param choices the brief itself and both others
  * @param twoDoubt why the second wants a second look, 0 for no reason
  * @param threeDoubt the same of the third
- * @param leanings how the fabric moves with the look
  */
 public record Costing(
     ThreadNeed thread,
@@ -40,7 +38,6 @@ public record Costing(
     List<ChoiceRow> choices,
     int twoDoubt,
     int threeDoubt,
-    Leanings leanings,
     Bill bill) {
 
   static Costing of(PlannedOrder order, Checks checks, BaseFabric base) {
@@ -59,7 +56,6 @@ public record Costing(
             ChoiceRow.of(1, Candidate.own(order), reckoner),
             ChoiceRow.of(2, two, reckoner),
             ChoiceRow.of(3, three, reckoner));
-    Leanings leanings = leanings(order);
     double inset = brief.frill().stitchInset();
     return new Costing(
         thread,
@@ -74,8 +70,7 @@ public record Costing(
         choices,
         choices.get(1).doubt(choices.get(0), brief.words().choiceTwoWords(), inset),
         choices.get(2).doubt(choices.get(0), brief.words().choiceThreeWords(), inset),
-        leanings,
-        new Billing(order, materials, hours, leanings).of(choices, checks.marginIsPossible()));
+        new Billing(order, materials, hours).of(choices, checks.marginIsPossible()));
   }
 
   private static Weight weight(PlannedOrder order, Filling filling) {
@@ -83,17 +78,5 @@ public record Costing(
     double cutLength = order.strip().flatLength() / order.sizes().joinGain();
     double stripArea = cutLength * order.sizes().strip().stripCutWidth();
     return Weight.of(order.brief(), order.sizes().discs(), stripArea, filling.fillEach());
-  }
-
-  private static Leanings leanings(PlannedOrder order) {
-    int matchingDiscs = order.sizes().discs().matchingDiscCount();
-    double discs = matchingDiscs * order.sizes().discs().discArea() / order.sizes().usableWidth();
-    return Leanings.of(
-        order.brief(),
-        new Leanings.Base(
-            order.rings().stitchedLength(),
-            order.strip().flatLength(),
-            discs,
-            order.frillUsedLength()));
   }
 }

@@ -77,6 +77,11 @@ public record InputTemplate(
     };
   }
 
+  /** Whether a person's own words are asked for, as long as they like. */
+  public boolean isFree() {
+    return kind == InputKind.TEXT;
+  }
+
   /**
    * Whether {@code value} is a Double or String that the input may have: of a choice its code, of a
    * number that may be left out "". A currency is in capital letters, since sentences and units say

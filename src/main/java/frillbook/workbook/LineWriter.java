@@ -20,6 +20,9 @@ final class LineWriter {
   private static final double LINE_HEIGHT = 15;
   private static final double HEADLINE_HEIGHT = 16.5;
 
+  /** Of words in their frame. */
+  private static final double TWO_LINES = 28;
+
   private final Page page;
   private final SheetPlaces places;
   private final FormulaTranslation formulas;
@@ -34,16 +37,33 @@ final class LineWriter {
 
   void input(int row, InputTemplate input) {
     label(row, input.label(), Look.LABEL);
-    XSSFCellStyle style =
-        page.styles().of(Look.INPUT, NumberFormats.of(input.kind(), page.setting().unit()));
-    CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), content(input));
-    unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
+    if (input.isFree()) {
+      words(row, input);
+    } else {
+      CellFill.fill(page.cell(row, SheetPlaces.VALUE, style(Look.INPUT, input)), content(input));
+      unit(row, input.name(), input.kind() == InputKind.PERCENT ? "-" : input.unit());
+    }
     if (places.customary(input).isPresent()) {
       converted(row, SheetPlaces.OTHER_UNIT, input.name(), places.customary(input).get());
     }
     remark(row, input);
     InputRules.add(page, row, input);
     alarm(row, input);
+  }
+
+  /** In one cell from the value to the note, two lines high where more than a few are usual. */
+  private void words(int row, InputTemplate input) {
+    XSSFCellStyle style = style(Look.INPUT_WORDS, input);
+    for (int column = SheetPlaces.OTHER_UNIT; column >= SheetPlaces.VALUE; column--) {
+      page.cell(row, column, style);
+    }
+    page.merge(row, SheetPlaces.VALUE, SheetPlaces.OTHER_UNIT);
+    CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), content(input));
+    page.heighten(row, input.name().endsWith("_words") ? TWO_LINES : LINE_HEIGHT);
+  }
+
+  private XSSFCellStyle style(Look look, InputTemplate input) {
+    return page.styles().of(look, NumberFormats.of(input.kind(), page.setting().unit()));
   }
 
   /** A number that is left out leaves the cell blank: a text of no letters is none. */

@@ -101,9 +101,12 @@ public final class SheetPlaces {
     return Span.cell(cell.sheet(), cell.firstRow(), noteColumn(input));
   }
 
-  /** Where the words beside {@code input} begin: behind its unit, or what it is in another. */
+  /**
+   * Where the words beside {@code input} begin: behind its unit, or what it is in another, or the
+   * room that a person's own words have there.
+   */
   public int noteColumn(InputTemplate input) {
-    return customary(input).isPresent() ? NOTE : OTHER_UNIT;
+    return input.isFree() || customary(input).isPresent() ? NOTE : OTHER_UNIT;
   }
 
   /** The cell of the input to change where {@code check} fails. */

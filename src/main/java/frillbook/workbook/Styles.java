@@ -116,7 +116,7 @@ public final class Styles {
     rule(style, look);
     look.ground().ifPresent(ground -> fill(style, ground));
     switch (look) {
-      case INPUT, TICK, MEASURED -> box(style, Look.INPUT_EDGE, BorderStyle.MEDIUM);
+      case INPUT, INPUT_WORDS, TICK, MEASURED -> box(style, Look.INPUT_EDGE, BorderStyle.MEDIUM);
       case CAUTION -> box(style, Look.ALARM, BorderStyle.THIN);
       default -> rules(style, look);
     }

@@ -46,7 +46,7 @@ final class MissingPlanTest {
                 "There is no shopping list yet: see Checks.",
                 "Money",
                 "There is no price yet: see Checks.",
-                "Choices",
+                "For the client",
                 "There are no choices yet: see Checks.",
                 "Client",
                 "There is no page for the client yet: see Checks."));
@@ -63,7 +63,7 @@ final class MissingPlanTest {
                 none,
                 "Shopping",
                 none,
-                "Choices",
+                "For the client",
                 none,
                 "Client",
                 "There is no page for the client yet: see Checks.")),

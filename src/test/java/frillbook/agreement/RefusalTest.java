@@ -200,9 +200,11 @@ final class RefusalTest {
     return sheet.cells(name).get(0).getRow().getCell(column);
   }
 
-  /** Column D, but E where D says the amount once more, in another unit. */
+  /**
+   * Column D, but E where D says the amount once more, in another unit, or has words of one's own.
+   */
   private static int noteColumn(InputTemplate input, LengthUnit unit) {
-    return input.customary(unit).isPresent() ? 4 : 3;
+    return input.isFree() || input.customary(unit).isPresent() ? 4 : 3;
   }
 
   /** In the list under the flower, which begins in the row of the fullness. */

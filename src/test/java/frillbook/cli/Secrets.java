@@ -25,7 +25,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 record Secrets(Map<String, Double> numbers) {
   /** The maker's sheets; what these hold and the page does not show is secret. */
   private static final Set<String> SHEETS =
-      Set.of("Money", "Habits and prices", "Shopping", "Choices");
+      Set.of("Money", "Habits and prices", "Shopping", "For the client");
 
   /** On the page for the client to read, in so many words. */
   private static final Set<String> SHOWN =
@@ -37,7 +37,11 @@ record Secrets(Map<String, Double> numbers) {
           "tax_rate",
           "choice_price_each",
           "choice_price_total",
-          "choice_fullness");
+          "choice_fullness",
+          "flatter_price",
+          "same_price",
+          "fuller_price",
+          "valid_days");
 
   /** Figures of a number in a file. */
   private static final MathContext STORED = new MathContext(12);

@@ -63,16 +63,13 @@ record Drawn(Briefs briefs, Plan plan) {
     return plan.base().picture();
   }
 
-  Leanings leanings() {
-    return cut().costing().leanings();
-  }
-
-  LeaningPrices leaningPrices() {
-    return cut().costing().bill().leanings();
-  }
-
   List<MoneyShare> money() {
     return cut().costing().bill().asking().orElseThrow().money();
+  }
+
+  /** Of the order. */
+  double price() {
+    return cut().costing().bill().asking().orElseThrow().price().priceTotal();
   }
 
   /** What the workbook says over the picture {@code name}. */

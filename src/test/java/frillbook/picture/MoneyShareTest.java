@@ -3,6 +3,7 @@ package frillbook.picture;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
+import frillbook.SampleBriefs;
 import frillbook.WorkedOrders;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,5 +36,15 @@ class MoneyShareTest {
   void withoutMarkupOrTidyStepThereIsTheCentOfRoundingUp() {
     Briefs atCost = WorkedOrders.pricedBias().with("profit_rate", 0).with("tidy_step", 0);
     assertPart(MoneyPart.PROFIT, .01, parts(atCost).get(3));
+  }
+
+  /** The parts are all of what the client pays, as long as there is no loss. */
+  @Test
+  void thePartsAddUpToThePrice() {
+    for (Drawn one : Drawn.sample(SampleBriefs.layouts(30), 20250405)) {
+      double price = one.price();
+      double sum = one.money().stream().mapToDouble(MoneyShare::moneyAmount).sum();
+      assertEquals(price, sum, 1e-6 * sum, one.what());
+    }
   }
 }

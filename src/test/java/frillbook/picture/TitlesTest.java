@@ -166,30 +166,4 @@ class TitlesTest {
             .with("hourly_rate", 0);
     assertEquals("Nothing is charged", titles(given).line("money_title"));
   }
-
-  /**
-   * Matching discs are 9123.185 of 27 127.968 cm². Half a time fuller the strip is 1574.918515 ÷
-   * 1260.334812 = 1.249603 as long, the fabric (1 − .336302) × .249603 = .165661 more. What grows
-   * with the strip: fabric 25.12; thread 5.38; 36 minutes of cutting, 84 of joining, 37.81 of
-   * hemming, 15.12 of pressing, 37.81 of gathering and 75.62 of pulling up at 15 an hour 71.59. So
-   * .165661 × 25.12 + .249603 × 76.97 = 23.37, with overhead 26.88 of 320.54.
-   */
-  @Test
-  void aFullerFrillTellsWhatItTakes() {
-    assertEquals(
-        "Half a time fuller adds about 17% to the fabric and about 8% to the price",
-        titles.line("fuller_title"));
-  }
-
-  /**
-   * Rows four fifths as far apart ask for 1258.334812 ÷ 0.8 + 2, the same strip. Besides, 15
-   * minutes of marking, 56.63 of tacking, 113.25 of sewing rows and 9 of tucking in ends, 48.47,
-   * are a quarter more: 35.49, with overhead 40.81.
-   */
-  @Test
-  void ringsCloserTogetherTellWhatTheyTake() {
-    assertEquals(
-        "Rings a fifth closer together adds about 17% to the fabric and about 13% to the price",
-        titles.line("closer_title"));
-  }
 }
