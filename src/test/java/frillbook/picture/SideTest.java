@@ -6,127 +6,179 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.Briefs;
 import frillbook.SampleBriefs;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
+/** Steps of 3 3/4°, clockwise from the top: 24 are a quarter. */
 class SideTest {
+  private static final int QUARTER = 24;
+
+  /** Places are drawn to three decimals. */
+  private static final double PLACE = 5.1e-4;
+
   private static Side side(Briefs briefs) {
     return Drawn.of(briefs).orElseThrow().side();
+  }
+
+  private static Briefs foam() {
+    return Briefs.inch().with("filling", "foam_disc").with("foam_thickness", 3);
+  }
+
+  private static double body(Side side, int step) {
+    return side.sides().get(step).sideBody();
+  }
+
+  private static double frill(Side side, int row, int step) {
+    return side.sides().get(step).frills().get(row - 1).out();
+  }
+
+  /** How far across the body reaches at {@code step}, and how far upwards. */
+  private static double across(Side side, int step) {
+    return body(side, step) * Math.sin(Math.toRadians(3.75 * step));
+  }
+
+  private static double upwards(Side side, int step) {
+    return body(side, step) * Math.cos(Math.toRadians(3.75 * step));
+  }
+
+  @Test
+  void theSidesGoOnceRound() {
+    assertEquals(4 * QUARTER, side(Briefs.inch()).sides().size());
   }
 
   /** (x/w)² + (z/t)² = 1 all the way round; places are drawn to .0005, a hair of t. */
   @Test
   void theOutlineIsAnEllipse() {
     Side side = side(Briefs.inch());
-    for (var point : side.sides()) {
-      double across = point.sideX() / side.sideWide();
-      double up = point.sideZ() / side.sideThick();
-      assertEquals(1, Math.hypot(across, up), 5e-3);
-    }
-  }
-
-  /** The fourth powers of the shares add up to 1: upright at the edge, flat on top. */
-  @Test
-  void aFoamDiscHasABlunterEdge() {
-    Side side = side(Briefs.inch().with("filling", "foam_disc").with("foam_thickness", 3));
-    assertEquals(15 / 22.0, side.sideWide(), 1e-12);
-    assertEquals(3 / 22.0, side.sideThick(), 1e-12);
-    for (var point : side.sides()) {
-      double across = Math.pow(point.sideX() / side.sideWide(), 4);
-      assertEquals(1, across + Math.pow(point.sideZ() / side.sideThick(), 4), 1.6e-2);
+    double wide = side.shape().sideWide();
+    double thick = side.shape().sideThick();
+    for (int step = 0; step < 96; step++) {
+      assertEquals(1, Math.hypot(across(side, step) / wide, upwards(side, step) / thick), 5e-3);
     }
   }
 
   /**
-   * Places are drawn to three decimals, in a picture 11 in to either side: .0056 in. By hand, to
-   * the limit: 18 in flat is .7627598 × 18 = 13.7297 in across and .9138932 × 9 = 8.2250 in thick
-   * (published constants of the Mylar balloon).
+   * The fourth powers of the shares add up to 1: upright at the edge, flat on top. By hand: 18 in
+   * less 3 in of foam are 15 in across; the outer ring lies on its edge, and 2 in of frill make it
+   * 9 1/2 in to either side.
    */
   @Test
-  void theFilledOutlineIsToScale() {
-    Side side = side(Briefs.inch().with("fill_fraction", 1));
-    double inches = side.sideScale() / 2;
-    assertEquals(13.7297 / 2, side.sides().get(0).sideX() * inches, 5.7e-3);
-    assertEquals(-13.7297 / 2, side.sides().get(24).sideX() * inches, 5.7e-3);
-    assertEquals(8.2250 / 2, side.sides().get(12).sideZ() * inches, 5.7e-3);
-    assertEquals(-8.2250 / 2, side.sides().get(36).sideZ() * inches, 5.7e-3);
-    assertEquals(9, side.sideFlats().get(0).sideFlatX() * inches, 5.7e-3);
-  }
-
-  @Test
-  void theOutlineCloses() {
-    Side side = side(Briefs.inch());
-    assertEquals(side.sides().get(0).sideX(), side.sides().get(48).sideX(), 1e-12);
-    assertEquals(0, side.sides().get(0).sideZ(), 1e-12);
-    assertEquals(0, side.sides().get(48).sideZ(), 1e-12);
-  }
-
-  /** Tips stand 2 in above the outline, hollows 1.6 in. */
-  @Test
-  void theFrillStandsOnTop() {
-    Side side = side(Briefs.inch());
-    double inches = side.sideScale() / 2;
-    for (int i = 1; i < 24; i++) {
-      double over = side.sideFrills().get(i).sideFrillZ() - side.sides().get(i).sideZ();
-      assertEquals(i % 2 == 1 ? 2 : 1.6, over * inches, 1.2e-2);
+  void aFoamDiscHasABlunterEdge() {
+    Side side = side(foam());
+    assertEquals(7.5 / 9.5, side.shape().sideWide(), 1e-12);
+    assertEquals(1.5 / 9.5, side.shape().sideThick(), 1e-12);
+    for (int step = 0; step < 96; step++) {
+      double across = Math.pow(across(side, step) / side.shape().sideWide(), 4);
+      double upwards = Math.pow(upwards(side, step) / side.shape().sideThick(), 4);
+      assertEquals(1, across + upwards, 1.6e-2);
     }
+  }
+
+  /** A slab 15 × 3 in: at 45° a disc of foam is as thick as anywhere but for its rounded edge. */
+  @Test
+  void aFoamDiscIsFlatOnTop() {
+    Side side = side(foam());
+    for (int step = 0; step <= QUARTER / 2; step++) {
+      assertEquals(1.5 / 9.5, upwards(side, step), 1.1e-3);
+    }
+  }
+
+  /**
+   * By hand, to the limit: 18 in flat is .7627598 × 18 = 13.7297 in across and .9138932 × 9 =
+   * 8.2250 in thick (published constants of the Mylar balloon). With 2 in of frill it is 17.7297 in
+   * wide, which fills the picture, and reaches 4.1125 + 2 = 6.1125 in above the edge seam. Places
+   * are drawn to .0005 of 8.8648 in.
+   */
+  @Test
+  void everyExtentIsToScale() {
+    Side side = side(Briefs.inch().with("fill_fraction", 1));
+    double inches = side.shape().sideScale();
+    assertEquals(17.7297 / 2, inches, 1e-4);
+    assertEquals(13.7297 / 2, body(side, QUARTER) * inches, 4.6e-3);
+    assertEquals(13.7297 / 2, body(side, 3 * QUARTER) * inches, 4.6e-3);
+    assertEquals(8.2250 / 2, body(side, 0) * inches, 4.6e-3);
+    assertEquals(8.2250 / 2, body(side, 2 * QUARTER) * inches, 4.6e-3);
+    assertEquals(17.7297 / 2, frill(side, 1, QUARTER) * inches, 4.6e-3);
+    assertEquals(17.7297 / 2, frill(side, 1, 3 * QUARTER) * inches, 4.6e-3);
+    assertEquals(6.1125, frill(side, 1, 0) * inches, 4.6e-3);
+  }
+
+  /** A small cushion under a high frill is higher than wide: 1 is at its top. */
+  @Test
+  void aHighFrillStaysInThePicture() {
+    Briefs high = Briefs.inch().with("diameter", 6).with("fullness", 1.2).with("frill_height", 4);
+    Side side = side(high);
+    assertEquals(1, side.shape().sideRise(), 1e-12);
+    assertTrue(side.shape().sideSpread() < 1);
+  }
+
+  /**
+   * By hand, 18 in to the limit at fullness 2: half of the frill is missing in a hollow. Straight
+   * up stand a tip of the first row, 2 in, a hollow of the second, 3/4 × 1 in, and a tip of the
+   * third, 1/2 × 2 in.
+   */
+  @Test
+  void hollowsAreAsDeepAsTheFrillIsFull() {
+    Side side = side(Briefs.inch().with("fill_fraction", 1).with("fullness", 2));
+    double[] frill = {2, .75, 1};
+    for (int row = 1; row <= 3; row++) {
+      double over = frill(side, row, 0) - body(side, 0);
+      assertEquals(frill[row - 1], over * side.shape().sideScale(), 9.2e-3);
+    }
+  }
+
+  /** Tips of the first row are the farthest points about them: six to a quarter and one above. */
+  @Test
+  void thePetalsOfTheFrillAreSeen() {
+    Side side = side(Briefs.inch().with("fullness", 3));
+    long tips =
+        IntStream.rangeClosed(-QUARTER + 1, QUARTER - 1)
+            .filter(step -> gap(side, step) > gap(side, step - 1))
+            .filter(step -> gap(side, step) >= gap(side, step + 1))
+            .count();
+    assertTrue(tips >= 9 && tips <= 13, tips + " tips");
+  }
+
+  /** What the first row stands over the body; steps to the left of the top count below 0. */
+  private static double gap(Side side, int step) {
+    int from = Math.floorMod(step, 96);
+    return frill(side, 1, from) - body(side, from);
   }
 
   @Test
   void everythingStaysInThePicture() {
     for (Drawn one : Drawn.sample(SampleBriefs.layouts(60), 20250402)) {
-      for (var point : one.side().sideFrills()) {
-        assertTrue(Math.abs(point.sideFrillX()) <= 1 + 1e-3, one.what());
-        assertTrue(point.sideFrillZ() <= 1 + 1e-3 && point.sideFrillZ() >= 0, one.what());
+      for (int step = 0; step < 96; step++) {
+        double body = body(one.side(), step);
+        assertTrue(body > 0 && body <= 1, one.what());
+        for (int row = 1; row <= 3; row++) {
+          double out = frill(one.side(), row, step);
+          assertTrue(out >= body - 1e-9 && out <= 1 + 1e-9, one.what());
+        }
       }
-      for (var point : one.side().sides()) {
-        assertTrue(point.sideZ() >= -.5, one.what());
+    }
+  }
+
+  /** The frill is sewn on top: below the edge nothing stands out. */
+  @Test
+  void theFrillStandsOnTop() {
+    Side side = side(Briefs.inch());
+    for (int step = QUARTER + 1; step < 3 * QUARTER; step++) {
+      for (int row = 1; row <= 3; row++) {
+        assertEquals(body(side, step), frill(side, row, step));
       }
     }
   }
 
-  /** 18 in across and 2 in of frill on either side: 22 in are 2. */
   @Test
-  void theFlatCushionIsALineAcross() {
-    List<Side.SideFlatPoint> flats = side(Briefs.inch()).sideFlats();
-    assertEquals(22, side(Briefs.inch()).sideScale());
-    assertEquals(18 / 22.0, side(Briefs.inch()).sideFlat(), 1e-12);
-    double[][] corners = {{.818, .01}, {-.818, .01}, {-.818, -.01}, {.818, -.01}, {.818, .01}};
-    for (int i = 0; i < 5; i++) {
-      assertEquals(corners[i][0], flats.get(i).sideFlatX(), 1e-9);
-      assertEquals(corners[i][1], flats.get(i).sideFlatZ(), 1e-9);
-    }
-  }
-
-  /** The frill begins and ends on the outline's own ends. */
-  @Test
-  void theFrillGrowsOutOfTheEdge() {
-    Side side = side(Briefs.inch());
-    assertEquals(25, side.sideFrills().size());
-    assertEquals(0, side.sideFrills().get(0).sideFrillZ(), 1e-12);
-    assertEquals(0, side.sideFrills().get(24).sideFrillZ(), 1e-12);
-    assertEquals(side.sideWide(), side.sideFrills().get(0).sideFrillX(), 5.1e-4);
-    assertEquals(-side.sideWide(), side.sideFrills().get(24).sideFrillX(), 5.1e-4);
-    assertEquals(0, side.sideFrills().get(12).sideFrillX(), 5.1e-4);
-  }
-
-  /** Every point of the outline is as far out as its angle says, a twelfth of a quarter each. */
-  @Test
-  void theOutlineGoesOnceRound() {
-    Side side = side(Briefs.inch());
-    assertEquals(Math.PI / 24, side.sideStep(), 1e-12);
-    for (int i = 0; i <= 48; i++) {
-      double out = side.sideWide() * Math.cos(Math.PI * i / 24);
-      assertEquals(out, side.sides().get(i).sideX(), 5.1e-4);
-    }
-  }
-
-  /** Places are drawn to three decimals, halves upwards. */
-  @Test
-  void theLowerHalfMirrorsTheUpper() {
-    List<Side.SidePoint> outline = side(Briefs.inch()).sides();
-    for (int i = 1; i < 24; i++) {
-      assertTrue(outline.get(i).sideZ() > 0);
-      assertEquals(-outline.get(i).sideZ(), outline.get(48 - i).sideZ(), 1.1e-3);
+  void theLeftHalfMirrorsTheRight() {
+    List<Side.SideStep> sides = side(Briefs.inch()).sides();
+    for (int step = 1; step < 48; step++) {
+      assertEquals(sides.get(step).sideBody(), sides.get(96 - step).sideBody(), 2 * PLACE);
+      for (int row = 0; row < 3; row++) {
+        double right = sides.get(step).frills().get(row).out();
+        assertEquals(right, sides.get(96 - step).frills().get(row).out(), 2 * PLACE);
+      }
     }
   }
 }
