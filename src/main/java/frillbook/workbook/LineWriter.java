@@ -188,7 +188,7 @@ final class LineWriter {
     if (page.printed()) {
       int column = line.also() ? SheetPlaces.NOTE : SheetPlaces.OTHER_UNIT;
       page.text(row, column, note, page.styles().of(remark(note)));
-      page.linkSpokenOf(row, column, note);
+      page.linkFixed(row, column, note, Look.REMARK);
       endNote(row, column, note);
     } else {
       page.text(row, SheetPlaces.NOTE, note, page.styles().of(Look.ASIDE));

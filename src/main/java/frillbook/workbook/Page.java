@@ -241,6 +241,17 @@ final class Page {
     spokenOf(text).ifPresent(sheet -> link(row, column, Span.cell(sheet, 0, 0)));
   }
 
+  /**
+   * The same for words that do not follow the plan: these only where they take one line, since
+   * LibreOffice does not break words that lead somewhere.
+   */
+  void linkFixed(int row, int column, String text, Look look) {
+    double room = width(column, lastColumn()) - MARGIN_PIXELS - INDENT_POINTS * look.indent();
+    if (TextMeasure.lines(text, room, look.size(), look.bold()) == 1) {
+      linkSpokenOf(row, column, text);
+    }
+  }
+
   /** The other sheet that {@code text} tells a reader to look at. */
   Optional<String> spokenOf(String text) {
     return workbook.spokenOf(text, template);

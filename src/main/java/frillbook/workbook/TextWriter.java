@@ -32,7 +32,7 @@ final class TextWriter {
 
   void note(int row, String text) {
     paragraph(row, text, Look.NOTE);
-    page.linkSpokenOf(row, 0, text);
+    page.linkFixed(row, 0, text, Look.NOTE);
     air(row);
   }
 
