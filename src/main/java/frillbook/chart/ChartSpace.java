@@ -14,6 +14,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutMode;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutTarget;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STLegendPos;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
 
 /**
  * Writes a chart's own part, in the terms of the schema (ISO/IEC 29500-1, 21.2).
@@ -51,10 +52,19 @@ public final class ChartSpace {
     // The points stay drawn when their sheet or rows are hidden.
     drawn.addNewPlotVisOnly().setVal(false);
     drawn.addNewDispBlanksAs().setVal(STDispBlanksAs.GAP);
-    ChartInk.fill(space.addNewSpPr(), ChartInk.PAPER);
+    ground(template, space.addNewSpPr());
     space.getSpPr().addNewLn().addNewNoFill();
     ChartInk.letters(space.addNewTxPr());
     return space;
+  }
+
+  /** Petals leave what stands in the cells under them to be read where there are none. */
+  private static void ground(ChartTemplate template, CTShapeProperties shape) {
+    if (template.kind() == ChartKind.PETALS) {
+      shape.addNewNoFill();
+    } else {
+      ChartInk.fill(shape, ChartInk.PAPER);
+    }
   }
 
   /**

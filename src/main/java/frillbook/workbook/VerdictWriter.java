@@ -16,7 +16,7 @@ import org.apache.poi.ss.util.CellReference;
  */
 final class VerdictWriter {
   /** Two lines. */
-  private static final double FIRST_HEIGHT = 26;
+  private static final double FIRST_HEIGHT = 40;
 
   private final Page page;
   private final SheetPlaces places;
