@@ -40,7 +40,7 @@ public final class TextMeasure {
   }
 
   /** How many lines the text fills; at least 1. A word wider than the line is broken. */
-  public static int lines(String text, double width, double size, boolean bold) {
+  static int lines(String text, double width, double size, boolean bold) {
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {
       lines += paragraphLines(paragraph, width / SAFETY, size * (bold ? BOLD : 1));

@@ -68,6 +68,11 @@ public record Wording(List<Part> parts) {
     public Choice {
       cases = List.copyOf(cases);
     }
+
+    /** All it can become. */
+    Stream<Wording> wordings() {
+      return Stream.concat(cases.stream().map(Case::wording), Stream.of(other));
+    }
   }
 
   /**
@@ -127,10 +132,31 @@ public record Wording(List<Part> parts) {
 
   private static Stream<Measure> measures(Part part) {
     if (part instanceof Choice choice) {
-      Stream<Wording> cases = choice.cases().stream().map(Case::wording);
-      return Stream.concat(cases, Stream.of(choice.other())).flatMap(Wording::measures);
+      return choice.wordings().flatMap(Wording::measures);
     }
     return part instanceof Measure measure ? Stream.of(measure) : Stream.empty();
+  }
+
+  /**
+   * What {@code found} finds in words that are said in every case in which anything is said: the
+   * same in all of them.
+   */
+  public Optional<String> alwaysSaid(Function<String, Optional<String>> found) {
+    return parts.stream().flatMap(part -> alwaysSaid(part, found).stream()).findFirst();
+  }
+
+  private static Optional<String> alwaysSaid(Part part, Function<String, Optional<String>> found) {
+    if (part instanceof Choice choice) {
+      List<Optional<String>> each =
+          choice
+              .wordings()
+              .filter(wording -> !wording.parts().isEmpty())
+              .map(wording -> wording.alwaysSaid(found))
+              .distinct()
+              .toList();
+      return each.size() == 1 ? each.get(0) : Optional.empty();
+    }
+    return part instanceof Words words ? found.apply(words.text()) : Optional.empty();
   }
 
   private static boolean isFor(Case each, Object value) {

@@ -4,6 +4,7 @@ import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.template.CellRow;
 import frillbook.template.Phrase;
+import frillbook.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +45,7 @@ final class CellWriter {
     }
     cell.said().ifPresent(said -> page.sentence(row, cell.from(), said, formulas, style));
     if (cell.kind() == CellRow.Kind.STEP) {
-      page.linkSpokenOf(row, cell.from(), longest(cell));
+      page.lead(row, cell.from(), wording(cell).alwaysSaid(page::spokenOf));
     }
     if (cell.kind() == CellRow.Kind.NUMBER) {
       page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
@@ -70,12 +71,12 @@ final class CellWriter {
   /** Room for the longest it can say; letters that shrink need no more than a line. */
   private void fit(int row, CellRow.Cell cell) {
     if (!look(cell).shrinks()) {
-      page.fit(row, longest(cell), cell.from(), cell.to(), look(cell));
+      page.fit(row, LongestText.of(wording(cell)), cell.from(), cell.to(), look(cell));
     }
   }
 
-  private static String longest(CellRow.Cell cell) {
-    return cell.said().map(said -> LongestText.of(said.text().wording())).orElse("");
+  private static Wording wording(CellRow.Cell cell) {
+    return cell.said().map(said -> said.text().wording()).orElse(Wording.NOTHING);
   }
 
   /** Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet. */

@@ -88,7 +88,8 @@ final class LineWriter {
   private void remark(int row, InputTemplate input) {
     String prompt = page.setting().say(input.prompt());
     Optional<Span> fault = places.fault(input);
-    XSSFCellStyle style = page.styles().of(remark(prompt));
+    Optional<String> sheet = page.spokenOf(prompt);
+    XSSFCellStyle style = page.styles().of(remark(sheet));
     int column = places.noteColumn(input);
     if (fault.isPresent()) {
       String refusal = FormulaTranslation.text(page.limits(input));
@@ -96,7 +97,7 @@ final class LineWriter {
     } else {
       page.text(row, column, prompt, style);
     }
-    page.linkSpokenOf(row, column, prompt);
+    page.lead(row, column, sheet);
     endNote(row, column, prompt);
     page.fit(row, page.limits(input), column, page.lastColumn(), Look.REFUSAL);
   }
@@ -187,18 +188,19 @@ final class LineWriter {
     String note = page.setting().say(line.note());
     if (page.printed()) {
       int column = line.also() ? SheetPlaces.NOTE : SheetPlaces.OTHER_UNIT;
-      page.text(row, column, note, page.styles().of(remark(note)));
-      page.linkFixed(row, column, note, Look.REMARK);
+      Optional<String> sheet = page.spokenOfInOneLine(note, column, Look.REMARK);
+      page.text(row, column, note, page.styles().of(remark(sheet)));
+      page.lead(row, column, sheet);
       endNote(row, column, note);
     } else {
       page.text(row, SheetPlaces.NOTE, note, page.styles().of(Look.ASIDE));
-      page.linkSpokenOf(row, SheetPlaces.NOTE, note);
+      page.lead(row, SheetPlaces.NOTE, page.spokenOf(note));
     }
   }
 
   /** One that leads to another sheet looks like it. */
-  private Look remark(String said) {
-    return page.spokenOf(said).isPresent() ? Look.LEADING_REMARK : Look.REMARK;
+  private static Look remark(Optional<String> sheet) {
+    return sheet.isPresent() ? Look.LEADING_REMARK : Look.REMARK;
   }
 
   private void endNote(int row, int from, String note) {

@@ -236,25 +236,23 @@ final class Page {
     sheet.getRow(row).getCell(first + column).setHyperlink(link);
   }
 
-  /** Leads from a cell to the sheet that its {@code text} tells a reader to look at, if it does. */
-  void linkSpokenOf(int row, int column, String text) {
-    spokenOf(text).ifPresent(sheet -> link(row, column, Span.cell(sheet, 0, 0)));
-  }
-
-  /**
-   * The same for words that do not follow the plan: these only where they take one line, since
-   * LibreOffice does not break words that lead somewhere.
-   */
-  void linkFixed(int row, int column, String text, Look look) {
-    double room = width(column, lastColumn()) - MARGIN_PIXELS - INDENT_POINTS * look.indent();
-    if (TextMeasure.lines(text, room, look.size(), look.bold()) == 1) {
-      linkSpokenOf(row, column, text);
-    }
+  /** Leads from a cell to {@code sheet}, if there is one. */
+  void lead(int row, int column, Optional<String> sheet) {
+    sheet.ifPresent(name -> link(row, column, Span.cell(name, 0, 0)));
   }
 
   /** The other sheet that {@code text} tells a reader to look at. */
   Optional<String> spokenOf(String text) {
     return workbook.spokenOf(text, template);
+  }
+
+  /**
+   * The same of words that stand in a cell as they are, from {@code column} on: with a link in it
+   * LibreOffice keeps them on one line and cuts off the rest.
+   */
+  Optional<String> spokenOfInOneLine(String text, int column, Look look) {
+    double line = height("x", column, lastColumn(), look);
+    return spokenOf(text).filter(sheet -> height(text, column, lastColumn(), look) == line);
   }
 
   /**
@@ -283,7 +281,11 @@ final class Page {
 
   /** Makes the row high enough for {@code text} wrapped in the columns from…to. */
   void fit(int row, String text, int from, int to, Look look) {
+    heighten(row, height(text, from, to, look));
+  }
+
+  private double height(String text, int from, int to, Look look) {
     double room = width(from, to) - MARGIN_PIXELS - INDENT_POINTS * look.indent();
-    heighten(row, TextMeasure.height(text, room, look.size(), look.bold()));
+    return TextMeasure.height(text, room, look.size(), look.bold());
   }
 }

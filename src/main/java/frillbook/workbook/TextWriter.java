@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.template.Phrase;
 import frillbook.template.SentenceTemplate;
+import frillbook.wording.Wording;
 
 /** Writes what is only read: titles, headings, notes and cautions. */
 final class TextWriter {
@@ -32,7 +33,7 @@ final class TextWriter {
 
   void note(int row, String text) {
     paragraph(row, text, Look.NOTE);
-    page.linkFixed(row, 0, text, Look.NOTE);
+    page.lead(row, 0, page.spokenOfInOneLine(text, 0, Look.NOTE));
     air(row);
   }
 
@@ -66,9 +67,9 @@ final class TextWriter {
   private void sentence(int row, SentenceTemplate sentence, Look look) {
     page.sentence(row, 0, sentence, formulas, page.styles().of(look));
     page.mergeToEnd(row, 0, look);
-    String longest = LongestText.of(sentence.text().wording());
-    page.linkSpokenOf(row, 0, longest);
-    page.fit(row, longest, 0, page.lastColumn(), look);
+    Wording wording = sentence.text().wording();
+    page.lead(row, 0, wording.alwaysSaid(page::spokenOf));
+    page.fit(row, LongestText.of(wording), 0, page.lastColumn(), look);
     air(row);
   }
 
