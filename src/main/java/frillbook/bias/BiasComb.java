@@ -20,8 +20,6 @@ import frillbook.strip.Join;
  * @param near inner line of the first strip
  * @param laneCount strips between the corners
  * @param far the same as {@code near}, from the far corner
- * @param nearSlack how far the near disc is pushed out of its corner, along the sum of both edges
- * @param farSlack the same for the far disc
  * @param nearShort strips in the near corner that are shorter than full
  * @param farShort the same in the far corner
  * @param nearEdge lengths of these near strips, measured along the fabric's edge
@@ -44,8 +42,6 @@ public record BiasComb(
     double near,
     int laneCount,
     double far,
-    double nearSlack,
-    double farSlack,
     int nearShort,
     int farShort,
     double nearEdge,
@@ -104,8 +100,6 @@ public record BiasComb(
         near,
         laneCount,
         far,
-        near - way.nearReach(),
-        far - way.farReach(),
         nearShort,
         farShort,
         nearEdge,
@@ -130,8 +124,6 @@ public record BiasComb(
         near,
         laneCount,
         far,
-        nearSlack,
-        farSlack,
         nearShort,
         farShort,
         nearEdge,
@@ -194,19 +186,31 @@ public record BiasComb(
     return PastPieces.of(cutting, shorter, room(cutting.setting()), leastWorth(cutting));
   }
 
+  /** How far the near disc is pushed out of its corner, along the sum of both edges. */
+  double nearSlack(BiasCutting cutting, int discs) {
+    return near - cutting.reach(discs >= 1);
+  }
+
+  /** The same of the far disc. */
+  double farSlack(BiasCutting cutting, int discs) {
+    return far - cutting.reach(discs >= 2);
+  }
+
   BesidePieces nearPieces(BiasCutting cutting, int discs) {
-    return BesidePieces.of(cutting, shorter, leastWorth(cutting), nearSlack, discs >= 1);
+    double slack = nearSlack(cutting, discs);
+    return BesidePieces.of(cutting, shorter, leastWorth(cutting), slack, discs >= 1);
   }
 
   BesidePieces farPieces(BiasCutting cutting, int discs) {
-    return BesidePieces.of(cutting, shorter, leastWorth(cutting), farSlack, discs >= 2);
+    double slack = farSlack(cutting, discs);
+    return BesidePieces.of(cutting, shorter, leastWorth(cutting), slack, discs >= 2);
   }
 
   private boolean holds(BiasCutting cutting, int discs) {
-    return farSlack >= -Rounding.TINY
+    return farSlack(cutting, discs) >= -Rounding.TINY
         && fullStrip() >= cutting.least() - Rounding.TINY
-        && (discs < 1 || fits(nearSlack, shorter, cutting))
-        && (discs < 2 || fits(farSlack, shorter, cutting));
+        && (discs < 1 || fits(nearSlack(cutting, discs), shorter, cutting))
+        && (discs < 2 || fits(farSlack(cutting, discs), shorter, cutting));
   }
 
   private boolean holdsLine(BiasCutting cutting) {

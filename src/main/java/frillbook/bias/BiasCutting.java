@@ -119,6 +119,8 @@ public record BiasCutting(
     PastDisc strip = past.get(number - 1);
     boolean passes = number <= trial.lineStrips(setting);
     double room = trial.line().room(setting);
+    double nearSlack = comb.nearSlack(this, discs);
+    double farSlack = comb.farSlack(this, discs);
     return new CornerStrips(
         number,
         passes ? strip.crosswise(comb.shorter(), room) : 0,
@@ -126,10 +128,10 @@ public record BiasCutting(
         pairs.hasFar(number) ? far + longer : 0,
         pairs.hasNear(number) ? 0 : near,
         pairs.hasFar(number) ? 0 : far,
-        piece(discs >= 1, number, true, comb.shorter(), comb.nearSlack()),
-        piece(discs >= 1, number, false, comb.shorter(), comb.nearSlack()),
-        piece(discs >= 2, number, true, comb.shorter(), comb.farSlack()),
-        piece(discs >= 2, number, false, comb.shorter(), comb.farSlack()),
+        piece(discs >= 1, number, true, comb.shorter(), nearSlack),
+        piece(discs >= 1, number, false, comb.shorter(), nearSlack),
+        piece(discs >= 2, number, true, comb.shorter(), farSlack),
+        piece(discs >= 2, number, false, comb.shorter(), farSlack),
         passes ? pastPiece(strip, comb.shorter(), room, least()) : 0);
   }
 

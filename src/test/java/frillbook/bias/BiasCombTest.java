@@ -126,7 +126,7 @@ class BiasCombTest {
     assertEquals(0, comb.nearShort());
     assertEquals(4, comb.farShort());
     assertEquals(70, comb.edge(), 1e-9);
-    assertEquals(0, comb.nearSlack(), 1e-9);
+    assertEquals(0, comb.nearSlack(TEN, 1), 1e-9);
     assertEquals(3.150009 + 3.029437 - 1, comb.nearPieces(TEN, 1).both(), 2e-6);
     assertEquals(0, comb.farPieces(TEN, 1).both());
     assertEquals(joined(70, 9) + 5.179446 - 60, comb.over(), 3e-6);
@@ -141,7 +141,7 @@ class BiasCombTest {
     BiasComb comb = comb(10, 25, 2);
     assertEquals(7, comb.laneCount());
     assertEquals(11, comb.far(), 1e-9);
-    assertEquals(1, comb.farSlack(), 1e-9);
+    assertEquals(1, comb.farSlack(TEN, 2), 1e-9);
     assertEquals(0, comb.farShort());
     assertEquals(5.179446, comb.nearPieces(TEN, 2).both(), 2e-6);
     assertEquals(0, comb.farPieces(TEN, 2).both());
@@ -152,7 +152,7 @@ class BiasCombTest {
   @Test
   void bothDiscsHaveStripsBesideThem() {
     BiasComb comb = comb(10, 20, 2);
-    assertEquals(0, comb.farSlack(), 1e-9);
+    assertEquals(0, comb.farSlack(TEN, 2), 1e-9);
     assertEquals(comb.nearPieces(TEN, 2).both(), comb.farPieces(TEN, 2).both(), 1e-6);
     assertEquals(joined(50, 5) + 2 * 5.179446 - 60, comb.over(), 5e-6);
   }
@@ -162,7 +162,7 @@ class BiasCombTest {
   void discsThatMeetDoNotFit() {
     BiasComb comb = comb(7, 8, 2);
     assertEquals(0, comb.laneCount());
-    assertEquals(-5, comb.farSlack(), 1e-9);
+    assertEquals(-5, comb.farSlack(TEN, 2), 1e-9);
     assertEquals(-60, comb.over());
   }
 
@@ -206,8 +206,8 @@ class BiasCombTest {
     assertEquals(24, bare.nearShort());
     assertEquals(48, bare.laneCount());
     BiasComb discs = comb(60, 60, 2);
-    assertEquals(2, discs.nearSlack(), 1e-9);
-    assertEquals(2, discs.farSlack(), 1e-9);
+    assertEquals(2, discs.nearSlack(TEN, 2), 1e-9);
+    assertEquals(2, discs.farSlack(TEN, 2), 1e-9);
   }
 
   /**

@@ -148,7 +148,7 @@ class BiasCuttingTest {
   }
 
   private static BiasComb comb(double over) {
-    return new BiasComb(10, 10, 10, 2, 8, 2, 0, 0, 4, 4, 0, 0, 0, 40, 14, 1, 5, true, 0, over);
+    return new BiasComb(10, 10, 10, 2, 8, 2, 4, 4, 0, 0, 0, 40, 14, 1, 5, true, 0, over);
   }
 
   @Test
