@@ -24,6 +24,9 @@ public final class ChartInk {
   /** How much the line round petals covers what is under it. */
   private static final double LINE_COVERS = .6;
 
+  /** How much a tint does. */
+  private static final double TINT_COVERS = .22;
+
   /** In the schema a share is told in thousandths of a percent. */
   private static final int WHOLE = 100_000;
 
@@ -56,6 +59,15 @@ public final class ChartInk {
     stroke.addNewRound();
   }
 
+  /** A line that what is drawn over it shows through, cut off square where it ends. */
+  static void tint(CTShapeProperties shape, Colour colour) {
+    CTLineProperties stroke = shape.addNewLn();
+    stroke.setW((int) emu(weight(ChartLine.TINT)));
+    stroke.setCap(STLineCap.FLAT);
+    paint(stroke.addNewSolidFill(), colour.line(), TINT_COVERS);
+    stroke.addNewRound();
+  }
+
   private static STPresetLineDashVal.Enum dash(ChartLine line) {
     return line == ChartLine.DASHED ? STPresetLineDashVal.DASH : STPresetLineDashVal.SYS_DOT;
   }
@@ -67,6 +79,7 @@ public final class ChartInk {
       case THIN -> 0.75;
       case MEDIUM, DASHED, DOTTED -> 1.5;
       case THICK -> 2.5;
+      case TINT -> 5;
     };
   }
 

@@ -4,6 +4,7 @@ import frillbook.look.Look;
 import frillbook.look.Span;
 import frillbook.look.WorkbookSetting;
 import frillbook.template.ChartKind;
+import frillbook.template.ChartLine;
 import frillbook.template.ChartMarker;
 import frillbook.template.ChartTemplate;
 import frillbook.template.SeriesTemplate;
@@ -70,7 +71,11 @@ public final class ChartSeries {
     if (!series.label().isEmpty()) {
       drawn.addNewTx().setV(setting.say(series.label()));
     }
-    ChartInk.stroke(drawn.addNewSpPr(), series.line());
+    if (series.line() == ChartLine.TINT) {
+      ChartInk.tint(drawn.addNewSpPr(), setting.colour());
+    } else {
+      ChartInk.stroke(drawn.addNewSpPr(), series.line());
+    }
     mark(drawn.addNewMarker(), series.marker());
     drawn.addNewXVal().addNewNumRef().setF(cells(series.x().orElseThrow()));
     drawn.addNewYVal().addNewNumRef().setF(cells(series.y()));

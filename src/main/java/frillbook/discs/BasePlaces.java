@@ -32,6 +32,11 @@ public record BasePlaces(DiscSizes sizes, BaseFabric fabric) {
     return discs() - (sizes.backPieceCount() - backs());
   }
 
+  /** Whether disc {@code disc}, from 0, is a matching disc: they follow the bases. */
+  public boolean isMatching(int disc) {
+    return disc < bases() && disc >= bases() - sizes.baseMatchingCount();
+  }
+
   /** The centre of disc {@code disc}, from 0. */
   public Place disc(int disc) {
     return fabric.discs().centre(disc, fabric.basePerRow(), sizes.baseCutDiameter());

@@ -75,7 +75,7 @@ public record BasePicture(
         places.discs() - discs.size() + places.backs() - backs.size(),
         discs,
         backs,
-        RoundPoint.around(discs, radius, discs.size()),
+        RoundPoint.some(discs, radius, discs.size(), places::isMatching),
         backPoints(places.sizes(), backs, scale),
         edge(fabric, scale));
   }
@@ -95,9 +95,18 @@ public record BasePicture(
         .toList();
   }
 
+  /** Once round, and along a second line beside each selvage. */
   private static List<Spot> edge(CutBase fabric, double scale) {
-    return corners(Rounding.drawn(fabric.length() / scale), Rounding.drawn(fabric.width() / scale))
-        .toList();
+    double length = Rounding.drawn(fabric.length() / scale);
+    double width = fabric.width() / scale;
+    double upper = Rounding.drawn(width - FabricPicture.DOUBLED);
+    Stream<Spot> inner =
+        Stream.of(
+            new Spot(0, FabricPicture.DOUBLED),
+            new Spot(length, FabricPicture.DOUBLED),
+            new Spot(length, upper),
+            new Spot(0, upper));
+    return Stream.concat(corners(length, Rounding.drawn(width)), inner).toList();
   }
 
   /** Once round a rectangle, beginning and ending where x = y = 0. */

@@ -178,7 +178,6 @@ record BesideCorner(CutFabric fabric, boolean far, int left, int right, int skip
             ? new Runs(end, start, start + slant, end + slant)
             : new Runs(start + slant, end + slant, end, start);
     Deeps deeps = inner ? new Deeps(depth, outer) : new Deeps(outer, depth);
-    return new BesideStrip(
-        lane, offered, ties, cut, piece, depth, start, first, slant, runs, deeps);
+    return new BesideStrip(lane, offered, ties, cut, piece, depth, start, first, runs, deeps);
   }
 }

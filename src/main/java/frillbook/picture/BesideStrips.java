@@ -43,7 +43,6 @@ public record BesideStrips(
    * @param besideDepth how deep its nearer side lies
    * @param besideStart how far along itself it begins
    * @param besideFirst the corner the line comes in at: 0 on the nearer side, 2 on the other
-   * @param besideSlant how much further along its other side begins
    * @param runs its corners along the strips, in the order the line goes round
    * @param deeps the first two corners across the strips, and the other two
    */
@@ -56,7 +55,6 @@ public record BesideStrips(
       double besideDepth,
       double besideStart,
       int besideFirst,
-      double besideSlant,
       @Prefixed("beside_run") Runs runs,
       @Prefixed("beside_deep") Deeps deeps) {
     static final int INNER = 0;
@@ -74,12 +72,11 @@ public record BesideStrips(
   /**
    * A corner of a strip.
    *
-   * @param besideRun along the strips, in the unit of the brief
-   * @param besideStack across them
    * @param besideX along the selvage; 1 is the height of the picture
    * @param besideY across the fabric
+   * @param tint the middle of the strip's end there
    */
-  public record BesidePoint(double besideRun, double besideStack, double besideX, double besideY) {}
+  public record BesidePoint(double besideX, double besideY, @Prefixed("tint") Spot tint) {}
 
   /** Ties met up to the end of these strips. */
   int ties() {
@@ -92,21 +89,28 @@ public record BesideStrips(
   }
 
   /** With the points of the picture. */
-  BesideStrips placed(Turning turning, double yFrom) {
+  BesideStrips placed(Turning turning, double yFrom, Spot far) {
+    List<Spot> corners =
+        IntStream.range(0, 4 * MOST).mapToObj(i -> corner(i, turning, yFrom)).toList();
     List<BesidePoint> points =
-        IntStream.range(0, 4 * MOST).mapToObj(i -> point(i, turning, yFrom)).toList();
+        IntStream.range(0, 4 * MOST).mapToObj(i -> point(i, corners, far)).toList();
     return new BesideStrips(
         besideLeftCut, besideRightCut, besideSkip, besideStrips, besideFrom, besideRows, points);
   }
 
-  private BesidePoint point(int index, Turning turning, double yFrom) {
+  /** The first corner of a strip lies across from the last, the second from the third. */
+  private static BesidePoint point(int index, List<Spot> corners, Spot far) {
+    Spot at = corners.get(index);
+    Spot across = corners.get(index + 3 - 2 * (index % 4));
+    return new BesidePoint(at.x(), at.y(), at.halfway(across, far));
+  }
+
+  private Spot corner(int index, Turning turning, double yFrom) {
     BesideStrip row = besideRows.get(index / 4);
     int corner = index % 4;
     double run = row.runs().corner(corner);
     double stack = corner < 2 ? row.deeps().one() : row.deeps().two();
-    return new BesidePoint(
-        run,
-        stack,
+    return new Spot(
         Rounding.drawn(turning.xRun() * run + turning.xStack() * stack),
         Rounding.drawn(turning.yRun() * run + turning.yStack() * stack + yFrom));
   }

@@ -74,6 +74,11 @@ public record CutFabric(Brief brief, OnTable table) {
     return Math.max(length() / WIDE, width());
   }
 
+  /** The corner of the fabric opposite to where places are counted from, in the picture. */
+  Spot farCorner() {
+    return new Spot(length() / scale(), width() / scale());
+  }
+
   /**
    * How the strips lie: 0 along the fabric, 1 across it, 2 across it from the other selvage; on the
    * bias it is the longer side that lies so.

@@ -41,22 +41,26 @@ public record CutLines(
   /** Lines drawn at most. */
   static final int MOST = 64;
 
+  private static final Spot NOWHERE = new Spot(0, 0);
+
   /**
    * An end of a cut line.
    *
-   * @param fabricCutRow the strip past the line of discs between this line and the one that it is
-   *     drawn with, from 1
-   * @param fabricCutMark the line's mark
    * @param fabricCutTakes what the discs take of it
    * @param fabricCutX along the selvage
    * @param fabricCutY across the fabric
+   * @param fabricTint half-way to the next line's, of one strip after the other
    */
   public record CutPoint(
-      int fabricCutRow,
-      double fabricCutMark,
-      double fabricCutTakes,
-      double fabricCutX,
-      double fabricCutY) {}
+      double fabricCutX, double fabricCutY, @Prefixed("fabric_tint") Spot fabricTint) {
+    private Spot end() {
+      return new Spot(fabricCutX, fabricCutY);
+    }
+
+    private CutPoint tinted(Spot middle) {
+      return new CutPoint(fabricCutX, fabricCutY, middle);
+    }
+  }
 
   private record Ends(LineEnd head, LineEnd tail) {
     double at(boolean isHead, double mark, double takes, boolean across) {
@@ -100,7 +104,9 @@ public record CutLines(
 
   private CutLines drawn(CutFabric fabric, Ends x, Ends y) {
     List<CutPoint> points =
-        IntStream.range(0, 2 * MOST).mapToObj(i -> point(i, fabric, x, y)).toList();
+        tinted(
+            IntStream.range(0, 2 * MOST).mapToObj(i -> point(i, fabric, x, y)).toList(),
+            fabric.farCorner());
     return new CutLines(
         fabricPast,
         fabricFirst,
@@ -115,6 +121,25 @@ public record CutLines(
         yTail,
         fabricYFrom,
         points);
+  }
+
+  /**
+   * With the line down the middles of the strips. It goes up one and down the next, as the cut
+   * lines do, and ends with the last strip.
+   */
+  private List<CutPoint> tinted(List<CutPoint> ends, Spot far) {
+    int last = 2 * Rounding.up((double) fabricComb / fabricEvery);
+    return IntStream.range(0, ends.size())
+        .mapToObj(
+            index ->
+                ends.get(index).tinted(middle(Math.max(0, Math.min(index, last - 1)), ends, far)))
+        .toList();
+  }
+
+  /** A line's two ends come one after the other, and those of the next the other way about. */
+  private static Spot middle(int index, List<CutPoint> ends, Spot far) {
+    int across = index % 2 == 0 ? index + 3 : index + 1;
+    return ends.get(index).end().halfway(ends.get(across).end(), far);
   }
 
   /** Along the strips, or on the bias along the longer side. */
@@ -145,11 +170,9 @@ public record CutLines(
     double takes = takes(row, index % 4 == 2, fabric) / fabric.scale();
     boolean turned = fabric.turn() > 0;
     return new CutPoint(
-        row,
-        mark,
-        takes,
         Rounding.drawn(x.at(head, mark, takes, turned)),
-        Rounding.drawn(Math.abs(fabricYFrom - y.at(head, mark, takes, !turned))));
+        Rounding.drawn(Math.abs(fabricYFrom - y.at(head, mark, takes, !turned))),
+        NOWHERE);
   }
 
   /** Where not every line is drawn, a whole disc. The end of a square strip lies at 45° as well. */

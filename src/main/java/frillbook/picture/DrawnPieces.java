@@ -2,6 +2,7 @@ package frillbook.picture;
 
 import frillbook.measure.Rounding;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** Points of the outlines of equal pieces, in the order in which these are cut. */
@@ -18,8 +19,13 @@ final class DrawnPieces {
    * have one; those of the others lie in the corner of the fabric, where nothing is seen of them.
    */
   static List<Spot> from(List<Spot> places, int drawn, Spot step) {
+    return from(places, drawn, piece -> step);
+  }
+
+  /** The same where the step is each piece's own. */
+  static List<Spot> from(List<Spot> places, int drawn, IntFunction<Spot> step) {
     return IntStream.range(0, MOST)
-        .mapToObj(piece -> piece < drawn ? away(places.get(piece), step) : NOWHERE)
+        .mapToObj(piece -> piece < drawn ? away(places.get(piece), step.apply(piece)) : NOWHERE)
         .toList();
   }
 

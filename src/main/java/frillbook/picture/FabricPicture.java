@@ -58,8 +58,9 @@ public record FabricPicture(
     CutLines lines = CutLines.of(fabric, sides);
     int inFar = CutLines.cut(sides, FabricSide.FAR_LANE, FabricSide.FAR_PAIR);
     Turning turning = Turning.of(fabric);
-    var near = beside(BesideCorner.of(fabric, sides, false), 0, turning, lines);
-    var far = beside(BesideCorner.of(fabric, sides, true), near.ties(), turning, lines);
+    Spot end = fabric.farCorner();
+    var near = beside(BesideCorner.of(fabric, sides, false), 0, turning, lines, end);
+    var far = beside(BesideCorner.of(fabric, sides, true), near.ties(), turning, lines, end);
     int strips =
         fabric.isBias() ? 0 : fabric.cut().odd() - near.cut() - far.cut() + fabric.fullLeft();
     return new FabricPicture(
@@ -84,18 +85,25 @@ public record FabricPicture(
         StripEnd.all(fabric, lines.fabricPast(), near, far),
         edge(fabric),
         centres,
-        RoundPoint.around(centres.stream().map(FabricDisc::centre).toList(), radius, drawn));
+        RoundPoint.hatched(centres.stream().map(FabricDisc::centre).toList(), radius, drawn));
   }
 
   private static BesideStrips beside(
-      BesideCorner corner, int ties, Turning turning, CutLines lines) {
-    return corner.strips(ties).placed(turning, lines.fabricYFrom());
+      BesideCorner corner, int ties, Turning turning, CutLines lines, Spot far) {
+    return corner.strips(ties).placed(turning, lines.fabricYFrom(), far);
   }
 
-  /** Round the fabric, and on to where bias strips end and straight bands of discs begin. */
+  /** From the line that marks a selvage to the selvage. */
+  static final double DOUBLED = .012;
+
+  /**
+   * Round the fabric, on to where bias strips end and straight bands of discs begin, and along a
+   * second line beside each selvage.
+   */
   private static List<FabricEdgePoint> edge(CutFabric fabric) {
     double length = Rounding.drawn(fabric.length() / fabric.scale());
     double width = Rounding.drawn(fabric.width() / fabric.scale());
+    double upper = Rounding.drawn(fabric.width() / fabric.scale() - DOUBLED);
     double band = fabric.isBias() ? fabric.bias().bandLength() : 0;
     double strips = Rounding.drawn((fabric.length() - band) / fabric.scale());
     return List.of(
@@ -105,6 +113,11 @@ public record FabricPicture(
         new FabricEdgePoint(0, width),
         new FabricEdgePoint(0, 0),
         new FabricEdgePoint(strips, 0),
-        new FabricEdgePoint(strips, width));
+        new FabricEdgePoint(strips, width),
+        new FabricEdgePoint(length, width),
+        new FabricEdgePoint(length, upper),
+        new FabricEdgePoint(0, upper),
+        new FabricEdgePoint(0, DOUBLED),
+        new FabricEdgePoint(length, DOUBLED));
   }
 }

@@ -15,12 +15,12 @@ import java.util.stream.Stream;
  * @param sides how far out each reaches, step by step, clockwise from the top
  */
 public record Side(SideShape shape, List<SideStep> sides) {
-  private static final int STEPS = 96;
+  private static final int STEPS = 80;
 
   private static final double STEP = 2 * Math.PI / STEPS;
 
-  /** All the way round; the upper half shows every other half of them. */
-  private static final int PETALS = 24;
+  /** All the way round; the upper half shows half of them. */
+  private static final int PETALS = 20;
 
   private static final int ROWS = 3;
 

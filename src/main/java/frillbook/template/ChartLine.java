@@ -7,5 +7,7 @@ public enum ChartLine {
   MEDIUM,
   THICK,
   DASHED,
-  DOTTED
+  DOTTED,
+  /** Broad and pale, in the colour of the fabric: down the middle of a strip. */
+  TINT
 }

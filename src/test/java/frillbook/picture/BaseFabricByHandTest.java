@@ -30,7 +30,7 @@ class BaseFabricByHandTest {
   void theEdgeIsTheWashedFabric() {
     assertEquals(180, picture.baseUsableLength(), 1e-9);
     assertEquals(94.08, picture.baseFabricScale(), 1e-9);
-    assertEquals(5, picture.baseEdges().size());
+    assertEquals(9, picture.baseEdges().size());
     assertAt(0, 0, picture.baseEdges().get(0));
     assertAt(180, 0, picture.baseEdges().get(1));
     assertAt(180, 94.08, picture.baseEdges().get(2));
@@ -54,11 +54,22 @@ class BaseFabricByHandTest {
     assertAt(along, across, picture.baseDiscs().get(base));
   }
 
+  /**
+   * A stroke at 45° from the first corner goes to the sixth: of a matching disc, and there is none.
+   */
+  @Test
+  void aBaseIsNotHatched() {
+    for (int row = 21; row < 26; row++) {
+      RoundPoint point = picture.baseDiscPoints().get(row);
+      assertEquals(picture.baseDiscPoints().get(0).discs(), point.discs());
+    }
+  }
+
   /** A disc of 20 corners, the first to the right of its centre, the sixth above it. */
   @ParameterizedTest
   @CsvSource({"0, 22, 0", "5, 0, 22", "10, -22, 0", "15, 0, -22", "20, 22, 0"})
   void aBaseIsDrawnRound(int corner, double along, double across) {
-    assertEquals(21, picture.baseDiscPoints().size());
+    assertEquals(26, picture.baseDiscPoints().size());
     assertEquals(22 / 94.08, picture.baseDiscRadius(), 1e-9);
     RoundPoint point = picture.baseDiscPoints().get(corner);
     assertAt(along, across, point.round());

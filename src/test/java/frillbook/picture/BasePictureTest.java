@@ -42,7 +42,12 @@ class BasePictureTest {
 
     /** The outline of drawn disc {@code disc}, from 0. */
     Polygon disc(int disc) {
-      return polygon(picture.baseDiscPoints(), point -> point.discs().get(disc));
+      return polygon(round(), point -> point.discs().get(disc));
+    }
+
+    /** Once round; a hatch may follow. */
+    List<RoundPoint> round() {
+      return picture.baseDiscPoints().subList(0, 21);
     }
 
     Polygon back(int back) {
@@ -50,7 +55,7 @@ class BasePictureTest {
     }
 
     Polygon edge() {
-      return polygon(picture.baseEdges(), Function.identity());
+      return polygon(picture.baseEdges().subList(0, 5), Function.identity());
     }
 
     private <P> Polygon polygon(List<P> points, Function<P, Spot> spot) {
@@ -198,7 +203,7 @@ class BasePictureTest {
   @Test
   void theDrawnPolygonLiesInItsDiscAndCoversIt() {
     for (Laid one : sample) {
-      Coordinate[] round = one.places(one.picture().baseDiscPoints(), RoundPoint::round);
+      Coordinate[] round = one.places(one.round(), RoundPoint::round);
       double radius = one.layout().discs().get(0).diameter() / 2;
       double share = Area.ofRing(round) / (Math.PI * radius * radius);
       assertEquals(.98363, share, 1e-5, one.what());
@@ -260,6 +265,44 @@ class BasePictureTest {
       String title = one.drawn().title("base_fabric");
       assertEquals(left > 0, title.endsWith(" more not drawn"), title);
     }
+  }
+
+  /** How many strokes at 45° from rim to rim, from upper left to lower right, a disc has. */
+  private static long strokes(BasePicture picture, int disc) {
+    return IntStream.range(21, 26)
+        .filter(
+            row -> {
+              Spot from = picture.baseDiscPoints().get(row - 1).discs().get(disc);
+              Spot to = picture.baseDiscPoints().get(row).discs().get(disc);
+              double along = to.x() - from.x();
+              return Math.abs(along) > picture.baseDiscRadius() / 2
+                  && Math.abs(along + to.y() - from.y()) < 2.1e-3;
+            })
+        .count();
+  }
+
+  /** Two bases, two matching discs, two backs in discs. */
+  @Test
+  void matchingDiscsAloneAreHatched() {
+    Briefs two =
+        Briefs.inch()
+            .with("quantity", 2)
+            .with("base_fabric_width", 37)
+            .with("matching_disc_fabric", "base");
+    BasePicture picture = Drawn.of(two).orElseThrow().base();
+    List<Long> strokes = IntStream.range(0, 6).mapToObj(disc -> strokes(picture, disc)).toList();
+    assertEquals(List.of(0L, 0L, 3L, 3L, 0L, 0L), strokes);
+  }
+
+  /** The two lines beside the selvages, 12 thousandths of the picture's height from them. */
+  @Test
+  void selvagesAreDoubled() {
+    List<Spot> edges = Drawn.of(Briefs.inch()).orElseThrow().base().baseEdges();
+    assertEquals(9, edges.size());
+    assertEquals(new Spot(edges.get(1).x(), .012), edges.get(6));
+    assertEquals(new Spot(0, .012), edges.get(5));
+    assertEquals(.988, edges.get(7).y(), 1e-9);
+    assertEquals(new Spot(0, edges.get(7).y()), edges.get(8));
   }
 
   private static String title(Briefs briefs) {

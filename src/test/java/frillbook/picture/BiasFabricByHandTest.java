@@ -84,7 +84,10 @@ class BiasFabricByHandTest {
     assertEquals(y, at.fabricCutY(), 1e-9);
   }
 
-  /** Round 1.875 × 1, and on to where the strips end, 182 ÷ 144. */
+  /**
+   * Round 1.875 × 1, on to where the strips end, 182 ÷ 144, and beside each selvage, 12 thousandths
+   * of the picture's height from it.
+   */
   @ParameterizedTest
   @CsvSource({
     "0, 0, 0",
@@ -93,7 +96,12 @@ class BiasFabricByHandTest {
     "3, 0, 1",
     "4, 0, 0",
     "5, 1.264, 0",
-    "6, 1.264, 1"
+    "6, 1.264, 1",
+    "7, 1.875, 1",
+    "8, 1.875, .988",
+    "9, 0, .988",
+    "10, 0, .012",
+    "11, 1.875, .012"
   })
   void theBandsBeginWhereTheStripsEnd(int corner, double x, double y) {
     FabricPicture.FabricEdgePoint at = picture.fabricEdges().get(corner);

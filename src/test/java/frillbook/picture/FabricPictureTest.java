@@ -47,6 +47,32 @@ class FabricPictureTest {
       return line(strips.besidePoints().stream().map(p -> at(p.besideX(), p.besideY())));
     }
 
+    double stripWidth() {
+      return drawn.plan().sizes().strip().straightCutWidth();
+    }
+
+    /** Whether strips are drawn broader than a tint, and all of them. */
+    boolean isTinted() {
+      return stripWidth() > .016 * scale() && picture.fabricLeft() == 0;
+    }
+
+    /** Down the middles of the strips. */
+    Geometry tints() {
+      var combed = picture.cutLines().fabricCuts().stream().map(CutLines.CutPoint::fabricTint);
+      return GEOMETRY.createMultiLineString(
+          new LineString[] {
+            tint(combed), tint(beside(picture.near())), tint(beside(picture.far()))
+          });
+    }
+
+    private static Stream<Spot> beside(BesideStrips strips) {
+      return strips.besidePoints().stream().map(BesideStrips.BesidePoint::tint);
+    }
+
+    private LineString tint(Stream<Spot> points) {
+      return line(points.map(at -> at(at.x(), at.y())));
+    }
+
     LineString stripEnds() {
       return line(picture.stripEnds().stream().map(p -> at(p.stripEndX(), p.stripEndY())));
     }
@@ -212,6 +238,69 @@ class FabricPictureTest {
     double step = outline.getEnvelopeInternal().getDiameter() / 10;
     return Arrays.stream(Densifier.densify(outline, step).getCoordinates())
         .allMatch(at -> lines.isWithinDistance(GEOMETRY.createPoint(at), one.near()));
+  }
+
+  /**
+   * The centre of every strip that is cut lies on a tint, but for a quarter of the strip's width.
+   */
+  @Test
+  void everyStripThatIsCutIsTinted() {
+    int compared = 0;
+    for (Laid one : sample) {
+      if (!one.isTinted() || one.picture().cutLines().fabricEvery() > 1) {
+        continue;
+      }
+      Geometry tints = one.tints();
+      double wide = one.stripWidth();
+      for (PlacedStrip strip : one.layout().strips()) {
+        if (strip.cut()) {
+          double off = tints.distance(polygon(strip).getCentroid());
+          assertTrue(off < wide / 4 + one.near(), () -> one.what() + ": " + off + " from " + strip);
+          compared++;
+        }
+      }
+    }
+    assertTrue(compared > BRIEFS * 2, "too few strips: " + compared);
+  }
+
+  /** A tint leaves the middle of every disc alone. */
+  @Test
+  void noTintCoversADisc() {
+    for (Laid one : sample.stream().filter(Laid::isTinted).toList()) {
+      Geometry tints = one.tints();
+      for (var disc : one.layout().discs()) {
+        var centre = new Coordinate(disc.centre().x(), disc.centre().y());
+        double off = tints.distance(GEOMETRY.createPoint(centre));
+        assertTrue(off > disc.diameter() / 3, () -> one.what() + ": " + off + " from " + disc);
+      }
+    }
+  }
+
+  @Test
+  void noTintLeavesTheFabric() {
+    for (Laid one : sample) {
+      Envelope box = one.edge().getEnvelopeInternal();
+      assertTrue(box.contains(one.tints().getEnvelopeInternal()), one.what());
+    }
+  }
+
+  /** Six strokes from rim to rim, each as far to the right as it goes down. */
+  @Test
+  void everyMatchingDiscIsHatchedAt45Degrees() {
+    for (Laid one : sample) {
+      List<RoundPoint> points = one.picture().fabricDiscPoints();
+      for (int disc = 0; disc < one.picture().fabricDiscsDrawn(); disc++) {
+        int strokes = 0;
+        for (int row = 21; row < points.size(); row++) {
+          Spot from = points.get(row - 1).discs().get(disc);
+          Spot to = points.get(row).discs().get(disc);
+          boolean slants = Math.abs(to.x() - from.x() + to.y() - from.y()) < 2.1e-3;
+          double along = Math.abs(to.x() - from.x());
+          strokes += slants && along > .9 * one.picture().fabricDiscRadius() ? 1 : 0;
+        }
+        assertEquals(6, strokes, one.what());
+      }
+    }
   }
 
   /**

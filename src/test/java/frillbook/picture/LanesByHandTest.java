@@ -62,8 +62,6 @@ class LanesByHandTest {
   @Test
   void itsCornersAreToScale() {
     BesideStrips.BesidePoint second = picture.near().besidePoints().get(4 + 1);
-    assertEquals(18.2554, second.besideRun(), 1e-4);
-    assertEquals(22.5, second.besideStack(), 1e-9);
     assertEquals(.425, second.besideX(), 1e-9);
     assertEquals(.344, second.besideY(), 1e-9);
   }
@@ -104,11 +102,37 @@ class LanesByHandTest {
     assertEquals(9, lines.fabricComb());
     assertEquals(0, lines.fabricFrom());
     assertEquals(20.25 / 53, lines.fabricLast(), 1e-9);
-    assertEquals(new CutLines.CutPoint(1, 0, 0, 0, 1), lines.fabricCuts().get(0));
+    assertEquals(0, lines.fabricCuts().get(0).fabricCutX());
+    assertEquals(1, lines.fabricCuts().get(0).fabricCutY());
     assertEquals(0, lines.fabricCuts().get(1).fabricCutY());
     assertEquals(.042, lines.fabricCuts().get(2).fabricCutX(), 1e-9);
     assertEquals(0, lines.fabricCuts().get(2).fabricCutY());
     assertEquals(1, lines.fabricCuts().get(3).fabricCutY());
     assertEquals(.382, lines.fabricCuts().get(127).fabricCutX(), 1e-9);
+  }
+
+  /**
+   * 1 1/8 in beside the first line, 6 thousandths of the picture's height short of the edge; the
+   * ninth strip lies between .340 and .382, and there the tint stays.
+   */
+  @Test
+  void theTintGoesDownTheMiddlesToAndFro() {
+    List<CutLines.CutPoint> lines = picture.cutLines().fabricCuts();
+    assertEquals(new Spot(.021, .994), lines.get(0).fabricTint());
+    assertEquals(new Spot(.021, .006), lines.get(1).fabricTint());
+    assertEquals(.361, lines.get(16).fabricTint().x(), 1e-9);
+    assertEquals(.361, lines.get(17).fabricTint().x(), 1e-9);
+    assertEquals(lines.get(17).fabricTint(), lines.get(127).fabricTint());
+  }
+
+  /** There and back, from the edge at 1 to the matching disc. */
+  @Test
+  void theTintOfAShorterStripEndsWithIt() {
+    List<BesideStrips.BesidePoint> second = picture.near().besidePoints().subList(4, 8);
+    // Between .425 and .467, 24.75 ÷ 53.
+    assertEquals(new Spot(.446, .994), second.get(0).tint());
+    assertEquals(new Spot(.446, .344), second.get(1).tint());
+    assertEquals(second.get(1).tint(), second.get(2).tint());
+    assertEquals(second.get(0).tint(), second.get(3).tint());
   }
 }
