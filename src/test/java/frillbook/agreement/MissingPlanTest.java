@@ -37,8 +37,7 @@ final class MissingPlanTest {
                 "Method",
                 "There is no cutting plan yet, so much is left out here: see Checks.",
                 "Rings",
-                "There are no rings yet: see Checks. There are no joins yet: see Checks."
-                    + " There is no line to draw yet: see Checks.",
+                "There are no rings yet: see Checks. There is no line to draw yet: see Checks.",
                 "Cutting",
                 "There is no cutting plan yet: see Checks.",
                 "Shopping",
