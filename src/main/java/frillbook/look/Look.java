@@ -40,6 +40,9 @@ public enum Look {
   HEADER_UNIT(9, false, Look.SOFT),
   WORD_HEADER(9.5, true, Look.INK),
   DATA(10, false, Look.TEXT),
+  /** Of a table that is read at a machine. */
+  LARGE_DATA(13, false, Look.TEXT),
+  LARGEST_DATA(22, true, Look.TEXT),
   PLAIN(10, false, Look.TEXT),
   /** Leads to another sheet. */
   LINK(9, false, Look.LINK_INK),
@@ -66,6 +69,8 @@ public enum Look {
   CARD_LINE(10, false, Look.TEXT),
   CARD_END(10, false, Look.TEXT),
   SMALL_HEAD(10.5, true, Look.INK),
+  /** A rule to work by. */
+  MAXIM(12, true, Look.INK),
   SMALL(8.5, false, Look.TEXT),
   SIGNATURE(10, false, Look.TEXT),
   SIGN_LABEL(8.5, false, Look.SOFT);
@@ -119,6 +124,7 @@ public enum Look {
   public boolean wraps() {
     return switch (this) {
       case SECTION, VALUE, INPUT, HEADLINE, UNIT, ASIDE, HEADER_UNIT, WORD_HEADER, DATA -> false;
+      case LARGE_DATA, LARGEST_DATA -> false;
       case LINK, TICK, MEASURED, NUMBER, FIGURE -> false;
       case COVER, SUBTITLE, MAKER, DATE, SIGNATURE, CARD_TOP, CARD_END -> false;
       case CARD_NAME, CARD_PRICE, CARD_LINE -> false;
@@ -139,7 +145,8 @@ public enum Look {
 
   public HorizontalAlignment across() {
     return switch (this) {
-      case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT, DATA -> HorizontalAlignment.RIGHT;
+      case VALUE, INPUT, HEADLINE, HEADER, HEADER_UNIT -> HorizontalAlignment.RIGHT;
+      case DATA, LARGE_DATA, LARGEST_DATA -> HorizontalAlignment.RIGHT;
       case NUMBER, FIGURE, DATE -> HorizontalAlignment.RIGHT;
       case TICK, MEASURED -> HorizontalAlignment.CENTER;
       default -> HorizontalAlignment.LEFT;
@@ -176,6 +183,7 @@ public enum Look {
   public boolean shrinks() {
     return switch (this) {
       case COVER, SUBTITLE, MAKER, CARD_NAME, CARD_PRICE, CARD_LINE, FIGURE -> true;
+      case LARGE_DATA, LARGEST_DATA -> true;
       default -> false;
     };
   }

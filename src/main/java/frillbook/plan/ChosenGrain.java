@@ -12,6 +12,8 @@ import frillbook.offcut.OnTable;
 import frillbook.picture.CutFabric;
 import frillbook.picture.FabricPicture;
 import frillbook.picture.Guide.GuideJoin;
+import frillbook.rows.RingJoins;
+import frillbook.rows.RingsOnPaper;
 import frillbook.strip.Join;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -30,6 +32,7 @@ public record ChosenGrain(
     List<ShortStrips> shortStrips,
     List<JoinPlace> joins,
     List<JoinsOnPaper> joinsOnPaper,
+    RingJoins ringJoins,
     List<JoinWorking> joinWorkings,
     int guideJoinCount,
     Costing costing,
@@ -65,8 +68,9 @@ public record ChosenGrain(
         ShortStrips.all(layouts.oddLengths(plan).boxed().toList()),
         joins,
         JoinsOnPaper.all(joins),
+        RingJoins.of(RingsOnPaper.of(brief, frill.rings()), JoinPlace.ofTheFirst(joins)),
         joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, frill.rings())).toList(),
-        (int) joins.stream().filter(j -> j.joinCushion() == 1).count(),
+        JoinPlace.ofTheFirst(joins).size(),
         Costing.of(order, checks, base),
         Offcut.of(table),
         FabricPicture.of(new CutFabric(brief, table)));

@@ -2,7 +2,9 @@ package frillbook.plan;
 
 import frillbook.brief.Brief;
 import frillbook.measure.Rounding;
+import frillbook.rows.RingJoins;
 import frillbook.rows.Rings;
+import java.util.List;
 
 /**
  * Where a join comes to lie.
@@ -25,6 +27,14 @@ public record JoinPlace(
     double turns = JoinWorking.of(mark, brief, rings).joinTurns();
     int ring = rings.ringAfter(turns);
     return new JoinPlace(number, at, before + 1, mark, ring, angle(turns, rings, ring));
+  }
+
+  /** Those of the first cushion. */
+  static List<RingJoins.Place> ofTheFirst(List<JoinPlace> joins) {
+    return joins.stream()
+        .filter(join -> join.joinCushion() == 1)
+        .map(join -> new RingJoins.Place(join.joinRing(), join.joinMark()))
+        .toList();
   }
 
   /** A separate ring goes once round and on by its lap, so a part of it goes round further. */

@@ -195,7 +195,7 @@ public record CalculatedCell(
       TableTemplate table) {
     for (ColumnTemplate of : table.columns()) {
       new Place(cells, sheet, of.position())
-          .addUnit(firstRow - 1, firstColumn + table.indexOf(of.name()), of.unit());
+          .addUnit(firstRow - 1, firstColumn + table.place(of.name()), of.unit());
     }
     List<Set<String>> needs = table.columns().stream().map(of -> needs(table, of)).toList();
     for (int row = 0; row < table.rows(); row++) {
@@ -203,7 +203,7 @@ public record CalculatedCell(
         ColumnTemplate of = table.columns().get(column);
         CellSource entry = new CellSource.Entry(of.name(), row);
         new Place(cells, sheet, of.position())
-            .add(firstRow + row, firstColumn + column, entry, needs.get(column));
+            .add(firstRow + row, firstColumn + table.place(column), entry, needs.get(column));
       }
     }
   }

@@ -102,8 +102,25 @@ public final class TemplateChecks {
     Wanted shown = Wanted.truth("show of table " + table.name());
     table.show().ifPresent(show -> formulas.check(show, shown, Optional.of(table)));
     table.columns().forEach(column -> column(table, column));
+    table.boxes().ifPresent(boxes -> boxes(boxes.count()));
     guard(table.guard(), table.position());
     table.columns().forEach(column -> guard(column.guard(), column.position()));
+  }
+
+  private void boxes(SourceText count) {
+    String name = count.value();
+    boolean isOne =
+        declarations.is(name, Declarations.Kind.LINE)
+            || declarations.is(name, Declarations.Kind.INPUT);
+    if (!count.isEmpty() && (!isOne || meanings.named(name).mayBe(Sort.TEXT))) {
+      mistakes.add(
+          count.position(),
+          "count: " + count,
+          "the name of an input or a line that is a number",
+          declarations.has(name)
+              ? "choose another"
+              : "correct it" + Nearest.hint(name, declarations.names()));
+    }
   }
 
   private void column(TableTemplate table, ColumnTemplate column) {

@@ -48,7 +48,7 @@ final class SheetColumns {
 
   private static int of(RowTemplate row) {
     if (row instanceof TableTemplate table) {
-      return table.columns().size();
+      return table.width();
     } else if (row instanceof RowTemplate.Excerpt excerpt) {
       return excerpt.columns().size();
     } else if (row instanceof CellRow cells) {

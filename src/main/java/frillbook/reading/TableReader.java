@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
@@ -19,6 +20,14 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 /** Reads a table with its columns. */
 public final class TableReader {
   private static final int MOST_ROWS = 10_000;
+
+  /** Columns of a sheet that one of a table may take, or its boxes. */
+  private static final int MOST_SPANNED = 20;
+
+  /** Of a row, in points. */
+  private static final int LEAST_HEIGHT = 8;
+
+  private static final int MOST_HEIGHT = 100;
 
   private TableReader() {}
 
@@ -38,6 +47,8 @@ public final class TableReader {
             block.rawText("show").map(show -> FormulaLexer.lex(show, block.scope().mistakes())),
             RowReader.guard(block, "plan_ok"),
             block.flag("paper"),
+            rowHeight(block),
+            block.has("boxes") ? block.block("boxes").map(TableReader::boxes) : Optional.empty(),
             blocks(block, columns),
             columns,
             block.position());
@@ -71,22 +82,43 @@ public final class TableReader {
   }
 
   private static int rows(Block block) {
-    if (block.node("rows").isEmpty()) {
-      return (int) Math.max(1, block.number("rows"));
+    return whole(block, "rows", MOST_ROWS);
+  }
+
+  /** A whole number from 1 to {@code most}. */
+  private static int whole(Block block, String key, int most) {
+    double number = block.number(key);
+    boolean fits = number >= 1 && number <= most && number == Math.rint(number);
+    if (!fits && block.node(key).isPresent()) {
+      tellNumber(block, key, "a whole number from 1 to " + most);
     }
-    double rows = block.number("rows");
-    if (rows < 1 || rows > MOST_ROWS || rows != Math.rint(rows)) {
-      SourceText written = block.rawText("rows").orElse(SourceText.at(block.position(), ""));
-      block
-          .scope()
-          .tell(
-              written.position(),
-              "rows: " + written,
-              "a whole number from 1 to " + MOST_ROWS,
-              "correct it");
-      return 1;
+    return fits ? (int) number : 1;
+  }
+
+  private static void tellNumber(Block block, String key, String expected) {
+    SourceText written = block.rawText(key).orElse(SourceText.at(block.position(), ""));
+    block.scope().tell(written.position(), key + ": " + written, expected, "correct it");
+  }
+
+  private static OptionalDouble rowHeight(Block block) {
+    if (!block.has("row_height")) {
+      return OptionalDouble.empty();
     }
-    return (int) rows;
+    double height = block.number("row_height");
+    if (height < LEAST_HEIGHT || height > MOST_HEIGHT) {
+      tellNumber(block, "row_height", "points from " + LEAST_HEIGHT + " to " + MOST_HEIGHT);
+    }
+    return OptionalDouble.of(height);
+  }
+
+  private static TableTemplate.Boxes boxes(Block block) {
+    TableTemplate.Boxes boxes =
+        new TableTemplate.Boxes(
+            block.requiredText("label"),
+            whole(block, "most", MOST_SPANNED),
+            block.requiredRawText("count"));
+    block.done();
+    return boxes;
   }
 
   private static List<ColumnTemplate> columns(Block block, List<Block> named) {
@@ -122,6 +154,10 @@ public final class TableReader {
             block.rawText("text").map(text -> WordingReader.read(text, block.scope())),
             namesRows ? CodeWordReader.ofRows(named, name) : RowReader.words(block, format),
             block.requiredText("note"),
+            block.has("size")
+                ? block.word("size", ColumnTemplate.Size.USUAL)
+                : ColumnTemplate.Size.USUAL,
+            block.has("span") ? whole(block, "span", MOST_SPANNED) : 1,
             RowReader.guard(block, "none"),
             block.position());
     block.done();

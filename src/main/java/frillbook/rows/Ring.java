@@ -9,6 +9,7 @@ package frillbook.rows;
  * @param ringLength sewn length of this ring alone
  * @param runningStitched sewn length from the start to the end of this ring
  * @param runningFlat mark on the ungathered strip that reaches the sewn line there
+ * @param edgeFullness fullness seen at the free edge of a frill that lies flat
  */
 public record Ring(
     int ringNo,
@@ -16,4 +17,5 @@ public record Ring(
     double markedRadius,
     double ringLength,
     double runningStitched,
-    double runningFlat) {}
+    double runningFlat,
+    double edgeFullness) {}

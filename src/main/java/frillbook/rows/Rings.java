@@ -102,7 +102,8 @@ public record Rings(
           running(brief.cushion(), radius, before, start) + (ringNo == count ? closing : 0);
       double mark = brief.frill().endAllowance() / 2 + running * brief.frill().fullness();
       double marked = radius * brief.base().markedGrowth();
-      rings.add(new Ring(ringNo, radius, marked, running - before, running, mark));
+      double edge = Cover.edgeFullness(brief.frill(), radius);
+      rings.add(new Ring(ringNo, radius, marked, running - before, running, mark, edge));
       before = running;
     }
     return List.copyOf(rings);

@@ -31,6 +31,8 @@ public record CellRow(List<Cell> cells, OptionalDouble height, Position position
     /** To be filled with what was measured. */
     MEASURED,
     PLAIN,
+    /** A rule to work by. */
+    MAXIM,
     COVER,
     SUBTITLE,
     MAKER,

@@ -15,6 +15,8 @@ import java.util.Optional;
  *     is code
  * @param formulas one for all rows, or one for each
  * @param text a sentence in place of a formula; its names may be columns of the same row
+ * @param size of its letters
+ * @param span columns of the sheet it takes
  * @param guard name of the line that must be 1 for this column to be calculated, beside that of its
  *     table; empty for none
  */
@@ -27,8 +29,17 @@ public record ColumnTemplate(
     Optional<WordingText> text,
     List<CodeWord> words,
     String note,
+    Size size,
+    int span,
     Optional<String> guard,
     Position position) {
+  /** How large the values stand, to be read at a desk, or at a machine from a step away. */
+  public enum Size {
+    USUAL,
+    LARGE,
+    LARGEST
+  }
+
   public ColumnTemplate {
     words = List.copyOf(words);
     formulas = List.copyOf(formulas);
@@ -37,6 +48,12 @@ public record ColumnTemplate(
   /** The formula of row {@code number}, from 1. */
   public FormulaText formula(int number) {
     return formulas.get(byRow() ? number - 1 : 0);
+  }
+
+  /** The same, one column of the sheet wide. */
+  public ColumnTemplate single() {
+    return new ColumnTemplate(
+        name, label, unit, format, formulas, text, words, note, size, 1, guard, position);
   }
 
   /** Whether every row has a formula of its own. */

@@ -2,8 +2,10 @@ package frillbook.template;
 
 import frillbook.formula.FormulaText;
 import frillbook.source.Position;
+import frillbook.source.SourceText;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Formulas in a fixed number of rows: filled down, or each row's own.
@@ -16,6 +18,8 @@ import java.util.Optional;
  * @param guard name of the line that must be 1 for the table to be calculated; empty for always
  * @param paper whether it is a copy for paper of what stands elsewhere; a printed plan leaves it
  *     out
+ * @param rowHeight of its rows, in points; the usual one where it is empty
+ * @param boxes to be ticked behind every row that is filled, if any
  * @param blocks names over several columns
  * @param columns from left to right; at least one
  */
@@ -27,10 +31,21 @@ public record TableTemplate(
     Optional<FormulaText> show,
     Optional<String> guard,
     boolean paper,
+    OptionalDouble rowHeight,
+    Optional<Boxes> boxes,
     List<BlockTemplate> blocks,
     List<ColumnTemplate> columns,
     Position position)
     implements RowTemplate {
+  /**
+   * Boxes to be ticked, one to a column of the sheet.
+   *
+   * @param label over them
+   * @param most how many there are
+   * @param count the input or line that says how many of them are used
+   */
+  public record Boxes(String label, int most, SourceText count) {}
+
   public TableTemplate {
     blocks = List.copyOf(blocks);
     columns = List.copyOf(columns);
@@ -45,5 +60,20 @@ public record TableTemplate(
   public int indexOf(String column) {
     List<String> names = columns.stream().map(ColumnTemplate::name).toList();
     return names.indexOf(column);
+  }
+
+  /** The column of the sheet where the column {@code index} of the table begins, both from 0. */
+  public int place(int index) {
+    return columns.subList(0, index).stream().mapToInt(ColumnTemplate::span).sum();
+  }
+
+  /** The same of the column with that name. */
+  public int place(String column) {
+    return place(indexOf(column));
+  }
+
+  /** Columns of the sheet that it takes. */
+  public int width() {
+    return place(columns.size()) + boxes.map(Boxes::most).orElse(0);
   }
 }

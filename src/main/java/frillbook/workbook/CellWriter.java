@@ -3,19 +3,9 @@ package frillbook.workbook;
 import frillbook.look.Look;
 import frillbook.look.NumberFormats;
 import frillbook.template.CellRow;
-import frillbook.template.Phrase;
 import frillbook.wording.Wording;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationHelper;
-import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidations;
 
 /** Writes rows of cells that stand in columns of their own. */
 final class CellWriter {
@@ -51,7 +41,7 @@ final class CellWriter {
       page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
           .setCellValue(++number);
     } else if (cell.kind() == CellRow.Kind.TICK) {
-      tick(row, cell.from());
+      new TickBoxes(page).offer(row, row, cell.from(), cell.from());
     }
     page.merge(row, cell.from(), cell.to());
     cell.ruled().ifPresent(name -> rule(row, cell, name.value()));
@@ -77,42 +67,6 @@ final class CellWriter {
 
   private static Wording wording(CellRow.Cell cell) {
     return cell.said().map(said -> said.text().wording()).orElse(Wording.NOTHING);
-  }
-
-  /** Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet. */
-  private void tick(int row, int column) {
-    String ticked = FormulaTranslation.text(page.phrases().say(Phrase.TICKED));
-    CellAddress cell = new CellAddress(row, page.firstColumn() + column);
-    CTDataValidations rules = page.sheet().getCTWorksheet().getDataValidations();
-    Optional<CTDataValidation> same =
-        rules == null
-            ? Optional.empty()
-            : rules.getDataValidationList().stream()
-                .filter(rule -> ticked.equals(rule.getFormula1()))
-                .findFirst();
-    if (same.isPresent()) {
-      List<String> cells = new ArrayList<>();
-      for (Object other : same.get().getSqref()) {
-        cells.add((String) other);
-      }
-      cells.add(cell.formatAsString());
-      same.get().setSqref(cells);
-    } else {
-      offer(cell, ticked);
-    }
-  }
-
-  private void offer(CellAddress cell, String ticked) {
-    DataValidationHelper helper = page.sheet().getDataValidationHelper();
-    int row = cell.getRow();
-    int column = cell.getColumn();
-    DataValidation rule =
-        helper.createValidation(
-            helper.createFormulaListConstraint(ticked),
-            new CellRangeAddressList(row, row, column, column));
-    rule.setEmptyCellAllowed(true);
-    rule.setSuppressDropDownArrow(true);
-    page.sheet().addValidationData(rule);
   }
 
   private static Look look(CellRow.Cell cell) {

@@ -45,6 +45,7 @@ public final class Emphasis {
   private final Map<String, Long> flags = new LinkedHashMap<>();
   private final long rowRule;
   private final long unseen;
+  private final long box;
   private final StylesTable table;
   private final Map<Look, Long> ruled = new HashMap<>();
 
@@ -59,6 +60,7 @@ public final class Emphasis {
     }
     this.rowRule = put(styles, underlined());
     this.unseen = put(styles, unseen());
+    this.box = put(styles, box());
   }
 
   /** Adds {@code style} to the workbook's; gives its index there. */
@@ -88,12 +90,10 @@ public final class Emphasis {
     return style;
   }
 
-  /** White and bold on that ground, which a style of this kind has as the back of its pattern. */
+  /** White and bold on that ground. */
   private static CTDxf flag(String ground) {
     CTDxf style = letters(Look.WHITE);
-    CTPatternFill fill = style.addNewFill().addNewPatternFill();
-    fill.setPatternType(STPatternType.SOLID);
-    fill.addNewBgColor().setRgb(Styles.opaque(ground));
+    fill(style, ground);
     return style;
   }
 
@@ -195,8 +195,13 @@ public final class Emphasis {
   }
 
   /** Hides the head of a table while that condition says that its rows are blank. */
-  void addHead(XSSFSheet sheet, CellRangeAddress head, String blank) {
-    add(sheet, List.of(head), Map.of(blank, unseen));
+  void addHead(XSSFSheet sheet, List<CellRangeAddress> head, String blank) {
+    add(sheet, head, Map.of(blank, unseen));
+  }
+
+  /** Frames cells to be ticked while all {@code conditions} hold, written for the first cell. */
+  void addBoxes(XSSFSheet sheet, CellRangeAddress cells, String conditions) {
+    add(sheet, List.of(cells), Map.of("AND(" + conditions + ")", box));
   }
 
   /** The name whose value makes a rule of {@link #addRules} hold; empty for another condition. */
@@ -221,13 +226,7 @@ public final class Emphasis {
   /** Thin, since a style of this kind has no other rules in some programs. */
   private static CTDxf rules(Look look) {
     CTDxf style = CTDxf.Factory.newInstance();
-    look.ground()
-        .ifPresent(
-            ground -> {
-              CTPatternFill fill = style.addNewFill().addNewPatternFill();
-              fill.setPatternType(STPatternType.SOLID);
-              fill.addNewBgColor().setRgb(Styles.opaque(ground));
-            });
+    look.ground().ifPresent(ground -> fill(style, ground));
     if (look.ground().isEmpty()) {
       CTBorder border = style.addNewBorder();
       if (look.sideRule() != BorderStyle.NONE) {
@@ -241,6 +240,24 @@ public final class Emphasis {
         thin(border.addNewBottom(), look.ruleColour());
       }
     }
+    return style;
+  }
+
+  /** A style of this kind has its ground as the back of its pattern. */
+  private static void fill(CTDxf style, String ground) {
+    CTPatternFill fill = style.addNewFill().addNewPatternFill();
+    fill.setPatternType(STPatternType.SOLID);
+    fill.addNewBgColor().setRgb(Styles.opaque(ground));
+  }
+
+  private static CTDxf box() {
+    CTDxf style = CTDxf.Factory.newInstance();
+    fill(style, Look.CREAM);
+    CTBorder border = style.addNewBorder();
+    thin(border.addNewLeft(), Look.INPUT_EDGE);
+    thin(border.addNewRight(), Look.INPUT_EDGE);
+    thin(border.addNewTop(), Look.INPUT_EDGE);
+    thin(border.addNewBottom(), Look.INPUT_EDGE);
     return style;
   }
 

@@ -35,9 +35,10 @@ public final class FormulaTranslation {
    * @param sheetColumn of the table's first one, from 0
    */
   record Row(TableTemplate table, int number, int sheetRow, int sheetColumn) {
-    /** Where its cell in that column stands, counted from 0. */
+    /** Where its cell in that column of the table stands, counted from 0. */
     String address(int column, int step) {
-      return new CellReference(sheetRow + step, sheetColumn + column, false, true).formatAsString();
+      int place = sheetColumn + table.place(column);
+      return new CellReference(sheetRow + step, place, false, true).formatAsString();
     }
   }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -57,10 +56,14 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
       List<ColumnTemplate> columns, int left, int first, int rows, Predicate<ValueFormat> which) {
     int last = first + rows - 1;
     List<CellRangeAddress> cells = new ArrayList<>();
-    IntStream.range(0, columns.size())
-        .filter(column -> which.test(columns.get(column).format()))
-        .map(column -> left + column)
-        .forEach(column -> Emphasis.join(cells, new CellRangeAddress(first, last, column, column)));
+    int place = left;
+    for (ColumnTemplate column : columns) {
+      int end = place + column.span() - 1;
+      if (which.test(column.format())) {
+        Emphasis.join(cells, new CellRangeAddress(first, last, place, end));
+      }
+      place = end + 1;
+    }
     return cells;
   }
 }

@@ -260,15 +260,16 @@ public final class SheetPlaces {
 
   private void nameTable(String sheet, TableTemplate table, int row, int from) {
     for (ColumnTemplate column : table.columns()) {
-      int index = from + table.indexOf(column.name());
+      int index = from + table.place(column.name());
       names.put(column.name(), Span.column(sheet, row, table.rows(), index));
       if (!column.namesRows()) {
         nameCells(table, column, Span.cell(sheet, row, index));
       }
     }
     for (BlockTemplate block : table.blocks()) {
-      int first = from + table.indexOf(block.columns().get(0));
-      int last = first + block.columns().size() - 1;
+      int begin = table.indexOf(block.columns().get(0));
+      int first = from + table.place(begin);
+      int last = from + table.place(begin + block.columns().size()) - 1;
       names.put(block.name(), new Span(sheet, row, row + table.rows() - 1, first, last));
     }
   }

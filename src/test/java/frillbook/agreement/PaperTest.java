@@ -131,21 +131,27 @@ final class PaperTest {
   private static void rings(TrialBrief brief, PrintedPages printed) {
     List<Integer> listed =
         rows(brief).paper().ringsOnPaper().stream().map(ring -> ring.paperRing()).toList();
-    List<Integer> found = firstNumbers(printed.of("Rings"));
+    List<String> lines = printed.of("Rings");
+    List<Integer> found = firstNumbers(lines.subList(0, first(lines, "Rings ")));
     assertTrue(found.size() >= listed.size(), () -> brief + ": found " + found + ", not " + listed);
     assertEquals(
         listed, found.subList(found.size() - listed.size(), found.size()), brief::toString);
     assertEquals(rows(brief).rings().ringCount(), listed.get(listed.size() - 1), brief::toString);
   }
 
+  /** Where the first line stands that begins so; the foot of a page begins with its sheet. */
+  private static int first(List<String> lines, String begin) {
+    int found =
+        lines.indexOf(lines.stream().filter(line -> line.startsWith(begin)).findFirst().orElse(""));
+    assertTrue(found >= 0, () -> begin + " in " + lines);
+    return found;
+  }
+
   /** The left half of the table; the right half begins within its lines. */
   private static void joins(TrialBrief brief, PrintedPages printed) {
     var joins = cutting(brief).cut().orElseThrow().joins();
-    List<String> lines = printed.of("Joins");
-    int head =
-        lines.indexOf(
-            lines.stream().filter(line -> line.startsWith("Join ")).findFirst().orElse(""));
-    List<Integer> left = firstNumbers(lines.subList(Math.max(0, head), lines.size()));
+    List<String> lines = printed.of("Rings");
+    List<Integer> left = firstNumbers(lines.subList(first(lines, "Join "), lines.size()));
     assertEquals(Math.min(30, joins.size()), left.size(), () -> brief + ": " + lines);
     if (joins.size() > 30) {
       String last = lines.get(lines.size() - 2 - (30 - (joins.size() - 30)));

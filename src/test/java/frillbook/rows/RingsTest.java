@@ -46,6 +46,15 @@ class RingsTest {
     assertEquals(TURN * 3 + .5, rings.get(2).ringLength(), 1e-12);
   }
 
+  /** By hand: three times full at radius 2, 2 in further out 3 × 2 ÷ 4; at radius 4, 3 × 4 ÷ 6. */
+  @Test
+  void aFrillIsLessFullAtItsEdge() {
+    Briefs briefs = toTheEdge(8, 1, 1).with("row_style", "rings").with("frill_height", 2);
+    List<Ring> rings = rings(briefs.with("fullness", 3)).rings();
+    assertEquals(1.5, rings.get(1).edgeFullness(), 1e-12);
+    assertEquals(2, rings.get(3).edgeFullness(), 1e-12);
+  }
+
   /** By hand: with no gap, circles of 3/4, 1 1/2, … up to 8 1/4 under 8 1/2: eleven. */
   @Test
   void ringsWithoutAGapBeginOneSpacingOut() {
