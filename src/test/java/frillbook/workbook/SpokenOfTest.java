@@ -10,7 +10,6 @@ import frillbook.reading.TemplateReader;
 import frillbook.source.TemplateSource;
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
-import frillbook.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -94,32 +93,6 @@ final class SpokenOfTest {
               .toList();
       assertEquals(List.of("A10 Words!A1", "D15 'Flag by flag'!A1", "D6 Checks!A1"), links);
     }
-  }
-
-  private static Wording chosen(String wide, String narrow) {
-    return new Wording(
-        List.of(
-            new Wording.Choice(
-                "is_wide", List.of(new Wording.Case(1.0, words(wide))), words(narrow))));
-  }
-
-  private static Wording words(String text) {
-    return text.isEmpty() ? Wording.NOTHING : new Wording(List.of(new Wording.Words(text)));
-  }
-
-  /** Nobody is led away by words that say nothing of it. */
-  @ParameterizedTest
-  @CsvSource({
-    "see Words, '', Words",
-    "see Words, as on the sheet Words, Words",
-    "see Words, all is well,",
-    "see Words, see Checks,",
-    "'', '',",
-  })
-  void aSentenceLeadsWhereAllItCanBecomeDoes(String wide, String narrow, String sheet) {
-    assertEquals(
-        Optional.ofNullable(sheet),
-        chosen(wide, narrow).alwaysSaid(text -> Bunting.TEMPLATE.spokenOf(text, BRIEF)));
   }
 
   private static String said(XSSFHyperlink link) {
