@@ -2,8 +2,7 @@ package frillbook;
 
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.Form;
 import frillbook.wording.PlanWords;
 import java.util.HashMap;
@@ -11,7 +10,7 @@ import java.util.Map;
 
 /** What the packaged templates say of a brief, in words. */
 public record Said(PlanWords words) {
-  private static final Form FORM = Form.of(TemplateReader.read(TemplateSource.packaged()));
+  private static final Form FORM = Form.of(PackagedTemplates.template());
 
   public static Said of(Briefs briefs) {
     return of(briefs, Plan.of(briefs.brief()));

@@ -1,6 +1,7 @@
 package frillbook.cli;
 
 import frillbook.measure.LengthUnit;
+import frillbook.reading.PackagedTemplates;
 import frillbook.reading.TemplateReader;
 import frillbook.source.TemplateSource;
 import frillbook.template.InputKind;
@@ -55,7 +56,7 @@ final class TemplateOptions {
   }
 
   WorkbookTemplate template() {
-    return TemplateReader.read(templates == null ? TemplateSource.packaged() : folder());
+    return templates == null ? PackagedTemplates.template() : TemplateReader.read(folder());
   }
 
   private TemplateSource folder() {

@@ -1,71 +1,59 @@
 package frillbook.agreement;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import frillbook.measure.LengthUnit;
-import frillbook.pressing.WorkbookPackage;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Workbooks of briefs, without values, calculated by another program. */
-final class CalculatedFiles {
-  private final Calculator calculator;
-  private final Map<LengthUnit, XSSFWorkbook> workbooks = new HashMap<>();
+/**
+ * Workbooks, without values, calculated by another program.
+ *
+ * @param others what workbooks that are not of a brief come to, in their order
+ */
+record CalculatedFiles(Map<TrialBrief, SheetValues> briefs, List<SheetValues> others) {
+  /** All at once: to start a program and to open a workbook takes longer than to calculate it. */
+  static CalculatedFiles of(
+      Calculator calculator, List<TrialBrief> briefs, List<XSSFWorkbook> others) throws Exception {
+    List<List<TrialBrief>> byUnit = Stream.of(LengthUnit.values()).map(u -> of(u, briefs)).toList();
+    List<Calculator.Sums> sums = new ArrayList<>();
+    for (LengthUnit unit : LengthUnit.values()) {
+      sums.add(
+          Calculator.Sums.of(
+              TrialWorkbook.compiled(Trials.TEMPLATE, unit),
+              byUnit.get(unit.ordinal()).stream().map(TrialBrief::cells).toList()));
+    }
+    for (XSSFWorkbook other : others) {
+      sums.add(Calculator.Sums.of(other, List.of(Map.of())));
+    }
+    List<List<SheetValues>> values = calculator.values(sums);
+    Map<TrialBrief, SheetValues> known = new HashMap<>();
+    for (int unit = 0; unit < byUnit.size(); unit++) {
+      for (int index = 0; index < byUnit.get(unit).size(); index++) {
+        known.put(byUnit.get(unit).get(index), values.get(unit).get(index));
+      }
+    }
+    return new CalculatedFiles(
+        known,
+        values.subList(byUnit.size(), values.size()).stream().map(each -> each.get(0)).toList());
+  }
 
-  CalculatedFiles(Calculator calculator) {
-    this.calculator = calculator;
+  private static List<TrialBrief> of(LengthUnit unit, List<TrialBrief> briefs) {
+    return briefs.stream().filter(brief -> brief.unit() == unit).toList();
   }
 
   /** Compares every calculated cell with the engine; an error anywhere is a difference too. */
-  static Findings compare(List<TrialBrief> briefs, Map<TrialBrief, SheetValues> calculated) {
+  Findings compare(List<TrialBrief> compared) {
     Findings findings = Findings.NONE;
-    for (TrialBrief brief : briefs) {
-      SheetValues sheet = calculated.get(brief);
+    for (TrialBrief brief : compared) {
+      SheetValues sheet = briefs.get(brief);
       findings =
           findings
               .and(Comparison.of(Trials.TEMPLATE, brief, sheet))
               .and(Findings.errors(brief, sheet.errors()));
     }
     return findings;
-  }
-
-  /** What the workbook of every brief comes to, in their order. */
-  List<SheetValues> of(List<TrialBrief> briefs) throws Exception {
-    SheetValues[] values = new SheetValues[briefs.size()];
-    for (LengthUnit unit : LengthUnit.values()) {
-      List<Integer> these =
-          IntStream.range(0, values.length)
-              .boxed()
-              .filter(i -> briefs.get(i).unit() == unit)
-              .toList();
-      List<Map<String, Object>> inputs = these.stream().map(i -> briefs.get(i).cells()).toList();
-      List<SheetValues> calculated = calculated(workbook(unit), inputs);
-      for (int i = 0; i < calculated.size(); i++) {
-        values[these.get(i)] = calculated.get(i);
-      }
-    }
-    return List.of(values);
-  }
-
-  /** What one workbook as it is comes to. */
-  SheetValues of(XSSFWorkbook workbook) throws Exception {
-    return calculated(workbook, List.of(Map.of())).get(0);
-  }
-
-  private XSSFWorkbook workbook(LengthUnit unit) {
-    return workbooks.computeIfAbsent(unit, of -> TrialWorkbook.compiled(Trials.TEMPLATE, of));
-  }
-
-  private List<SheetValues> calculated(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
-      throws Exception {
-    if (inputs.isEmpty()) {
-      return List.of();
-    }
-    FormulaCells cells = FormulaCells.of(WorkbookPackage.asItIs(workbook));
-    assertTrue(cells.formulas() > 400 && cells.values() == 0, cells.toString());
-    return calculator.values(workbook, inputs);
   }
 }

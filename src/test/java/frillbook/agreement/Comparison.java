@@ -49,7 +49,7 @@ final class Comparison {
     NamedValues known = brief.planned();
     NamedValues said = PlanWords.complete(form.vocabulary(), brief.unit(), brief.inputs(), known);
     this.plan = form.vocabulary().words().shown(said);
-    this.values = new CellValues(form, brief.unit(), brief.inputs(), known);
+    this.values = new CellValues(form, brief.unit(), brief.inputs(), said);
     this.closeness = Closeness.within(plan);
   }
 

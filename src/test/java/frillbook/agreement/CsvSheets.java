@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -26,7 +27,7 @@ final class CsvSheets {
     }
   }
 
-  private static final String NUMBER = "-?[0-9.]+(E[-+]?[0-9]+)?";
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(E[-+]?[0-9]+)?%?");
 
   private final Map<String, List<List<Object>>> sheets = new HashMap<>();
   private final List<String> errors = new ArrayList<>();
@@ -97,10 +98,11 @@ final class CsvSheets {
       return "";
     } else if (written.startsWith("\"")) {
       return written.substring(1, written.length() - 1).replace("\"\"", "\"");
-    } else if (written.matches(NUMBER)) {
-      return Double.valueOf(written);
-    } else if (written.matches(NUMBER + "%")) {
-      return Double.parseDouble(written.substring(0, written.length() - 1)) / 100;
+    }
+    if (NUMBER.matcher(written).matches()) {
+      return written.endsWith("%")
+          ? (Object) (Double.parseDouble(written.substring(0, written.length() - 1)) / 100)
+          : Double.valueOf(written);
     }
     return written.matches("TRUE|FALSE") ? (Object) written.equals("TRUE") : new Wrong(written);
   }

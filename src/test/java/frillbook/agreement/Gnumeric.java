@@ -1,14 +1,11 @@
 package frillbook.agreement;
 
 import frillbook.Program;
-import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Gnumeric's converter, which takes one file at a time, its inputs typed into it before. */
 final class Gnumeric implements Calculator {
@@ -33,22 +30,31 @@ final class Gnumeric implements Calculator {
   }
 
   @Override
-  public List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
-      throws IOException, InterruptedException {
+  public List<List<SheetValues>> values(List<Sums> all) throws IOException, InterruptedException {
+    List<List<SheetValues>> values = new ArrayList<>();
+    for (Sums sums : all) {
+      values.add(values(sums));
+    }
+    return values;
+  }
+
+  private List<SheetValues> values(Sums sums) throws IOException, InterruptedException {
     Path place = Files.createTempDirectory(folder, "calculated");
+    TypedFile typed = TypedFile.of(sums.workbook(), sums.file());
     List<SheetValues> values = new ArrayList<>();
-    for (int from = 0; from < inputs.size(); from += AT_ONCE) {
+    for (int from = 0; from < sums.inputs().size(); from += AT_ONCE) {
       List<Process> running = new ArrayList<>();
       List<Path> calculated = new ArrayList<>();
-      for (var typed : inputs.subList(from, Math.min(inputs.size(), from + AT_ONCE))) {
+      int to = Math.min(sums.inputs().size(), from + AT_ONCE);
+      for (var inputs : sums.inputs().subList(from, to)) {
         Path file = place.resolve("brief" + calculated.size() + ".xlsx");
-        Files.write(file, WorkbookPackage.asItIs(TrialWorkbook.typed(workbook, typed)));
+        Files.write(file, typed.with(inputs));
         calculated.add(place.resolve("calculated" + calculated.size() + ".xlsx"));
         running.add(start(file, calculated.get(calculated.size() - 1)));
       }
       PROGRAM.await(running, printed);
       for (Path file : calculated) {
-        values.add(SheetValues.of(workbook, FileValues.of(workbook, file)));
+        values.add(typed.sheet().with(FileValues.of(sums.workbook(), file)));
       }
     }
     return values;

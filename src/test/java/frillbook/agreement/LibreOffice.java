@@ -2,14 +2,11 @@ package frillbook.agreement;
 
 import frillbook.Office;
 import frillbook.Program;
-import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * LibreOffice Calc, run without a window. It opens a workbook without values once, and then inputs
@@ -31,21 +28,36 @@ final class LibreOffice implements Calculator {
   }
 
   @Override
-  public List<SheetValues> values(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
-      throws IOException, InterruptedException {
+  public List<List<SheetValues>> values(List<Sums> all) throws IOException, InterruptedException {
     Path place = Files.createTempDirectory(folder, "calculated");
-    Path file = place.resolve("workbook.xlsx");
-    Files.write(file, WorkbookPackage.asItIs(workbook));
-    Office office = new Office().open(file);
-    for (int index = 0; index < inputs.size(); index++) {
-      inputs.get(index).forEach(office::type);
-      office.saveValues(place.resolve("brief" + index + ".csv"));
+    Office office = new Office();
+    for (int number = 0; number < all.size(); number++) {
+      Path file = place.resolve("workbook" + number + ".xlsx");
+      office.open(Files.write(file, all.get(number).file()));
+      for (int index = 0; index < all.get(number).inputs().size(); index++) {
+        all.get(number).inputs().get(index).forEach(office::type);
+        office.saveValues(place.resolve(stem(number, index) + ".csv"));
+      }
+      office.close();
     }
-    office.close().run();
+    office.run();
+    List<List<SheetValues>> values = new ArrayList<>();
+    for (int number = 0; number < all.size(); number++) {
+      values.add(read(all.get(number), number, place));
+    }
+    return values;
+  }
+
+  private static String stem(int number, int index) {
+    return "workbook" + number + "-" + index;
+  }
+
+  private static List<SheetValues> read(Sums sums, int number, Path place) throws IOException {
+    SheetValues cells = SheetValues.stored(sums.workbook());
     List<SheetValues> values = new ArrayList<>();
-    for (int index = 0; index < inputs.size(); index++) {
-      CsvSheets sheets = CsvSheets.of(workbook, place.resolve("brief" + index));
-      values.add(SheetValues.of(workbook, sheets));
+    for (int index = 0; index < sums.inputs().size(); index++) {
+      CsvSheets sheets = CsvSheets.of(sums.workbook(), place.resolve(stem(number, index)));
+      values.add(cells.with(sheets));
     }
     return values;
   }

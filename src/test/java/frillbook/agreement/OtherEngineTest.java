@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -23,7 +21,9 @@ abstract class OtherEngineTest {
 
   @TempDir static Path folder;
 
-  private final Map<TrialBrief, SheetValues> sheets = new HashMap<>();
+  private final CurrencySheet currencies = CurrencySheet.of();
+
+  private CalculatedFiles calculated;
 
   /** The program, told a folder for what it prints. */
   abstract Calculator calculator(Path printed);
@@ -34,21 +34,28 @@ abstract class OtherEngineTest {
   /** How many briefs with a cell that cannot be used are one too many to try. */
   abstract int everyNthUnusable();
 
-  final CalculatedFiles calculated() {
-    return new CalculatedFiles(calculator(folder));
-  }
-
-  /** All at once: to start a program and to open a workbook takes longer than to calculate it. */
   @BeforeAll
   final void calculate() throws Exception {
-    calculator(folder).program().requireOrSkip();
+    Calculator calculator = calculator(folder);
+    calculator.program().requireOrSkip();
     List<TrialBrief> all =
         Stream.of(briefs(), coins(), unusable(), unused())
             .flatMap(List::stream)
             .distinct()
             .toList();
-    List<SheetValues> values = calculated().of(all);
-    IntStream.range(0, all.size()).forEach(i -> sheets.put(all.get(i), values.get(i)));
+    calculated = CalculatedFiles.of(calculator, all, List.of(wrong(), currencies.workbook()));
+  }
+
+  private SheetValues sheet(TrialBrief brief) {
+    return calculated.briefs().get(brief);
+  }
+
+  /** The presets, but a line and a sentence of it say something else. */
+  private static XSSFWorkbook wrong() {
+    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.CM);
+    SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
+    wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
+    return wrong;
   }
 
   private static List<TrialBrief> coins() {
@@ -69,7 +76,7 @@ abstract class OtherEngineTest {
 
   @Test
   final void itAgreesWithTheEngine() {
-    Findings findings = CalculatedFiles.compare(briefs(), sheets);
+    Findings findings = calculated.compare(briefs());
     System.out.println(calculator(folder).program().command() + ": " + findings);
     findings.requireAgreement();
     assertEquals(briefs().size(), findings.briefs());
@@ -78,21 +85,20 @@ abstract class OtherEngineTest {
   @Test
   final void moneyIsRoundedAsByHand() {
     List<CoinBrief> coins = CoinBrief.all();
-    coins.forEach(coin -> coin.requireIn(sheets.get(coin.brief())));
+    coins.forEach(coin -> coin.requireIn(sheet(coin.brief())));
     assertEquals(13, coins.size());
   }
 
   @Test
-  final void everyCurrencyIsKnownWithItsPlaces() throws Exception {
-    CurrencySheet sheet = CurrencySheet.of();
-    sheet.requireIn(calculated().of(sheet.workbook()));
+  final void everyCurrencyIsKnownWithItsPlaces() {
+    currencies.requireIn(calculated.others().get(1));
   }
 
   @Test
   final void aCellThatCannotBeUsedLeavesNoError() {
     List<TrialBrief> briefs = unusable();
     for (int i = 0; i < briefs.size(); i++) {
-      SheetValues sheet = sheets.get(briefs.get(i));
+      SheetValues sheet = sheet(briefs.get(i));
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("STOP", sheet.value("check_flag"), briefs.get(i).toString());
       assertEquals("", sheet.value("two_look"), briefs.get(i).toString());
@@ -116,33 +122,22 @@ abstract class OtherEngineTest {
   final void aCellThatIsNotUsedLeavesNoError() {
     List<TrialBrief> briefs = unused();
     for (int i = 0; i < briefs.size(); i++) {
-      SheetValues sheet = sheets.get(briefs.get(i));
+      SheetValues sheet = sheet(briefs.get(i));
       assertEquals(List.of(), sheet.errors(), briefs.get(i).toString());
       assertEquals("READY", sheet.value("check_flag"), briefs.get(i).toString());
     }
     assertTrue(briefs.size() >= 5, "briefs");
   }
 
-  /** The comparison of the program's files can fail too. */
+  /** The comparison of the program's files can fail too. A sentence is found by its place. */
   @Test
-  final void aWrongFormulaIsFound() throws Exception {
+  final void aWrongFormulaAndASentenceThatReadsOtherwiseAreFound() {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
-    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.unit());
-    SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
-    SheetValues sheet = calculated().of(wrong);
+    SheetValues sheet = calculated.others().get(0);
     List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
-    assertEquals(List.of("area_rule_length"), found.stream().map(Difference::name).toList());
+    assertEquals(
+        List.of("area_rule_length", "Said"), found.stream().map(Difference::name).toList());
     assertEquals(2.0, found.get(0).sheet());
-  }
-
-  /** A sentence has no name; it is found by its place. */
-  @Test
-  final void aSentenceThatReadsOtherwiseIsFound() throws Exception {
-    TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
-    XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, brief.unit());
-    wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
-    SheetValues sheet = calculated().of(wrong);
-    List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
-    assertEquals(List.of("Client!A3"), found.stream().map(Difference::where).toList());
+    assertEquals("Client!A3", found.get(1).where());
   }
 }

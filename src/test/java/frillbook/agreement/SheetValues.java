@@ -25,40 +25,50 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The cells behind a workbook's names and their values, whichever program calculated them. */
 final class SheetValues {
   private final XSSFWorkbook workbook;
-  private final Map<String, List<XSSFCell>> cells = new LinkedHashMap<>();
+  private final Map<String, List<XSSFCell>> cells;
   private final Function<XSSFCell, Object> value;
   private final Supplier<List<String>> errors;
 
   private SheetValues(
-      XSSFWorkbook workbook, Function<XSSFCell, Object> value, Supplier<List<String>> errors) {
+      XSSFWorkbook workbook,
+      Map<String, List<XSSFCell>> cells,
+      Function<XSSFCell, Object> value,
+      Supplier<List<String>> errors) {
     this.workbook = workbook;
+    this.cells = cells;
     this.value = value;
     this.errors = errors;
+  }
+
+  private static Map<String, List<XSSFCell>> cells(XSSFWorkbook workbook) {
+    Map<String, List<XSSFCell>> cells = new LinkedHashMap<>();
     for (Name name : workbook.getAllNames()) {
       if (name.getSheetIndex() < 0) {
         cells.put(name.getNameName(), cells(workbook, name.getRefersToFormula()));
       }
     }
+    return cells;
   }
 
   /** The values that {@code values} gives for the cells of its {@code workbook}. */
   static SheetValues of(XSSFWorkbook workbook, WorkbookValues values) {
-    return new SheetValues(workbook, values::value, values::errors);
+    return new SheetValues(workbook, cells(workbook), values::value, values::errors);
   }
 
   /** The values another program has saved in the file; nothing is calculated here. */
   static SheetValues stored(XSSFWorkbook workbook) {
-    return new SheetValues(workbook, SheetValues::stored, () -> storedErrors(workbook));
+    return new SheetValues(
+        workbook, cells(workbook), SheetValues::stored, () -> storedErrors(workbook));
   }
 
-  /** The values another program has written for the cells of {@code workbook}. */
-  static SheetValues of(XSSFWorkbook workbook, CsvSheets written) {
-    return new SheetValues(workbook, written::value, written::errors);
+  /** The values another program has written for the same cells. */
+  SheetValues with(CsvSheets written) {
+    return new SheetValues(workbook, cells, written::value, written::errors);
   }
 
-  /** The values another program has stored in its file for the cells of {@code workbook}. */
-  static SheetValues of(XSSFWorkbook workbook, FileValues stored) {
-    return new SheetValues(workbook, stored::value, stored::errors);
+  /** The values another program has stored in its file for the same cells. */
+  SheetValues with(FileValues stored) {
+    return new SheetValues(workbook, cells, stored::value, stored::errors);
   }
 
   /** Every cell whose value is an error, with its address. */

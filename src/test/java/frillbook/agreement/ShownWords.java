@@ -34,6 +34,8 @@ final class ShownWords {
   private static final Set<String> ATTRIBUTES =
       Set.of("prompt", "promptTitle", "error", "errorTitle", "descr", "title");
 
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(E-?[0-9]+)?");
+
   private static final Pattern QUOTED = Pattern.compile("\"((?:[^\"]|\"\")*)\"");
 
   /** What a formula looks for in words that a person typed; it shows it nowhere. */
@@ -109,7 +111,7 @@ final class ShownWords {
   }
 
   private static boolean isNumber(String text) {
-    return text.matches("-?[0-9.]+(E-?[0-9]+)?");
+    return NUMBER.matcher(text).matches();
   }
 
   private void quoted(String element, String text) {

@@ -31,22 +31,6 @@ final class TrialWorkbook {
     return workbook;
   }
 
-  /** Types a Double, a String or nothing into cells by their names; the same workbook is given. */
-  static XSSFWorkbook typed(XSSFWorkbook workbook, Map<String, Object> inputs) {
-    SheetValues sheet = SheetValues.stored(workbook);
-    inputs.forEach((name, value) -> type(sheet.cells(name).get(0), value));
-    return workbook;
-  }
-
-  private static void type(XSSFCell cell, Object value) {
-    cell.setBlank();
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else if (value != null) {
-      cell.setCellValue(value.toString());
-    }
-  }
-
   /** Types the inputs of {@code brief} and calculates. */
   SheetValues given(TrialBrief brief) {
     brief.cells().forEach(values::set);

@@ -1,8 +1,7 @@
 package frillbook.agreement;
 
 import frillbook.measure.LengthUnit;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * The packaged template and a workbook of it for each unit of length, compiled once for all tests.
  */
 final class Trials {
-  static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   static final LengthUnit INCH = LengthUnit.INCH;
   static final LengthUnit CM = LengthUnit.CM;

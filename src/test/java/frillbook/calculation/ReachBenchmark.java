@@ -3,8 +3,7 @@ package frillbook.calculation;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.InputTemplate;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
@@ -25,7 +24,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class ReachBenchmark {
   private static final String WAGE = "hourly_rate";
 
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   private ReachBenchmark() {}
 

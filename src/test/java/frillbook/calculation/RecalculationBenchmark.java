@@ -4,8 +4,7 @@ import frillbook.brief.Grain;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.workbook.WorkbookCompiler;
 import java.util.Arrays;
 import java.util.Locale;
@@ -45,7 +44,7 @@ public final class RecalculationBenchmark {
     new WorkbookCompiler()
         .compileInto(
             workbook,
-            TemplateReader.read(TemplateSource.packaged()),
+            PackagedTemplates.template(),
             new WorkbookSetting(LengthUnit.CM, Map.of("quantity", 3.0), Paper.A4));
     return workbook;
   }

@@ -6,8 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.TableTemplate;
@@ -26,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** What has to be calculated anew when the wage changes: money, and nothing that is cut or sewn. */
 final class WageTest {
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   /** Everything on the sheet of the pictures' points that is about money. */
   private static final Set<String> MONEY_IN_PICTURES =

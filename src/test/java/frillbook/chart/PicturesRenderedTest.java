@@ -3,15 +3,18 @@ package frillbook.chart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.look.WorkbookSetting;
+import frillbook.Office;
+import frillbook.brief.Brief;
 import frillbook.measure.LengthUnit;
+import frillbook.naming.NamedValues;
+import frillbook.plan.Plan;
+import frillbook.press.CellValues;
+import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
-import frillbook.pressing.CalculatedWorkbook;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
-import frillbook.template.WorkbookTemplate;
+import frillbook.press.Press;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -24,18 +27,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The pictures of the workbook as LibreOffice prints them, for cushions of very different kind. */
 final class PicturesRenderedTest {
-  private static final WorkbookTemplate TEMPLATE =
-      TemplateReader.read(TemplateSource.directory(Path.of("workbook-templates")));
+  private static final Press PRESS = PackagedPress.of(LengthUnit.CM);
 
   /** Fewer pixels are a dot or the remains of a frame, no picture. */
   private static final int LEAST_INK = 300;
 
-  @TempDir Path folder;
-
-  @BeforeAll
-  static void programs() {
-    Rendered.assumePrograms();
-  }
+  @TempDir private static Path folder;
 
   /** As preset, tiny, huge, tight and sparse; every grain among them. */
   static Stream<Map<String, Object>> cushions() {
@@ -73,13 +70,43 @@ final class PicturesRenderedTest {
             3.0));
   }
 
-  private static byte[] file(Map<String, Object> inputs) {
-    WorkbookSetting setting = new WorkbookSetting(LengthUnit.CM, inputs, Paper.A4);
-    return CalculatedWorkbook.of(TEMPLATE, setting).file();
+  private static byte[] file() {
+    LengthUnit unit = LengthUnit.CM;
+    Map<String, Object> presets = PRESS.form().presets(unit);
+    NamedValues plan = NamedValues.of(Plan.of(Brief.of(unit, presets)));
+    CellValues engine = new CellValues(PRESS.form(), unit, presets, plan);
+    return PRESS.fill(PRESS.filling(engine, presets, Paper.A4));
   }
 
-  private List<BufferedImage> pages(byte[] file) throws IOException {
-    return Rendered.pages(Rendered.chartsAlone(file), folder);
+  /**
+   * Prints all of them in one go, for the program takes longer to start than to print. Inputs are
+   * typed into the file with the presets, as a maker does.
+   */
+  @BeforeAll
+  static void print() throws IOException, InterruptedException {
+    Rendered.assumePrograms();
+    Office office = new Office();
+    office.open(Files.write(folder.resolve("made.xlsx"), Rendered.chartsAlone(file())));
+    cushions().forEach(inputs -> print(office, inputs));
+    byte[] page = Rendered.chartsAlone(Pages.of(file(), "Client"));
+    office.close().open(Files.write(folder.resolve("page.xlsx"), page));
+    office.print(client()).close().run();
+  }
+
+  private static void print(Office office, Map<String, Object> inputs) {
+    Map<String, Object> cells = PRESS.form().presets(LengthUnit.CM);
+    cells.putAll(inputs);
+    cells.replaceAll(PRESS.form().vocabulary().words()::shown);
+    cells.forEach(office::type);
+    office.print(pdf(inputs));
+  }
+
+  private static Path pdf(Map<String, Object> inputs) {
+    return folder.resolve("cushion" + cushions().toList().indexOf(inputs) + ".pdf");
+  }
+
+  private static Path client() {
+    return folder.resolve("client.pdf");
   }
 
   /**
@@ -95,7 +122,7 @@ final class PicturesRenderedTest {
   @MethodSource("cushions")
   void everyPictureIsDrawnAndTheFlowerIsFilledAndRound(Map<String, Object> inputs)
       throws IOException {
-    List<BufferedImage> pages = pages(file(inputs));
+    List<BufferedImage> pages = Rendered.images(pdf(inputs));
     // From above, guide, fabric, base fabric, side, money, fuller, closer, and from above for the
     // client.
     assertEquals(9, pages.size());
@@ -108,7 +135,7 @@ final class PicturesRenderedTest {
 
   @Test
   void theClientsPageHasTheFlower() throws IOException {
-    List<BufferedImage> pages = pages(Pages.of(file(Map.of()), "Client"));
+    List<BufferedImage> pages = Rendered.images(client());
     assertEquals(1, pages.size());
     assertTrue(Ink.largest(pages.get(0)).pixels() > LEAST_INK);
     isFilledAndRound(Ink.largest(pages.get(0)));

@@ -39,27 +39,29 @@ final class Rendered {
   /** The printed pages of {@code workbook} in shades of grey. */
   static List<BufferedImage> pages(byte[] workbook, Path folder) throws IOException {
     Path file = Files.write(folder.resolve("book.xlsx"), workbook);
+    Path pdf = folder.resolve("book.pdf");
     try {
-      new Office().open(file).print(folder.resolve("book.pdf")).close().run();
+      new Office().open(file).print(pdf).close().run();
     } catch (InterruptedException e) {
       throw new IOException(e);
     }
+    return images(pdf);
+  }
+
+  /** The pages of a file that LibreOffice has printed, in shades of grey. */
+  static List<BufferedImage> images(Path pdf) throws IOException {
+    Path pages = Files.createTempDirectory(pdf.getParent(), "pages");
     run(
         "pdftoppm",
         "-gray",
         "-png",
         "-r",
         String.valueOf(RESOLUTION),
-        folder.resolve("book.pdf").toString(),
-        folder.resolve("page").toString());
-    return images(folder);
-  }
-
-  private static List<BufferedImage> images(Path folder) throws IOException {
+        pdf.toString(),
+        pages.resolve("page").toString());
     List<BufferedImage> images = new ArrayList<>();
-    try (Stream<Path> files = Files.list(folder)) {
-      List<Path> pages = files.filter(file -> file.toString().endsWith(".png")).sorted().toList();
-      for (Path page : pages) {
+    try (Stream<Path> files = Files.list(pages)) {
+      for (Path page : files.sorted().toList()) {
         images.add(ImageIO.read(page.toFile()));
       }
     }

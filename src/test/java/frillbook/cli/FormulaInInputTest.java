@@ -4,8 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.client.PlanFile;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.Form;
 import frillbook.template.WorkbookTemplate;
 import java.io.IOException;
@@ -31,7 +30,7 @@ class FormulaInInputTest {
   private static final String REMEDY =
       " Open and save the plan in a spreadsheet program, or type the value in place of the formula.";
 
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   @TempDir private static Path folder;
 

@@ -3,8 +3,7 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.InputTemplate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -13,9 +12,7 @@ class InputsCommandTest {
   @Test
   void everyInputOfTheTemplateIsListedInItsOrder() {
     List<String> expected =
-        TemplateReader.read(TemplateSource.packaged()).inputs().stream()
-            .map(InputTemplate::name)
-            .toList();
+        PackagedTemplates.template().inputs().stream().map(InputTemplate::name).toList();
     List<String> listed =
         Ran.run("inputs").out().lines().skip(1).map(line -> line.split(" +")[0]).toList();
     assertTrue(listed.size() > 30, listed.size() + " inputs");

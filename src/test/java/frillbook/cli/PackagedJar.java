@@ -17,6 +17,9 @@ final class PackagedJar {
 
   private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
 
+  /** For a machine that ends before its second compiler and its second collector are of use. */
+  static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+
   private PackagedJar() {}
 
   static Ran run(Path folder, String... args) throws IOException, InterruptedException {
@@ -34,7 +37,8 @@ final class PackagedJar {
     Path err = folder.resolve("stderr.txt");
     ProcessBuilder program =
         new ProcessBuilder(
-            Stream.of(List.of(JAVA.toString(), "-Dfile.encoding=UTF-8"), start, List.of(args))
+            Stream.of(
+                    List.of(JAVA.toString(), "-Dfile.encoding=UTF-8"), SHORT, start, List.of(args))
                 .flatMap(List::stream)
                 .toList());
     program.environment().putAll(environment);

@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
@@ -22,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class PlanCommandTest {
   private static final DecimalFormatSymbols ROOT = DecimalFormatSymbols.getInstance(Locale.ROOT);
 
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   @Test
   void thePlanBeginsWithTheResultsOfTheFirstSheet() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.client.PlanFile;
+import frillbook.reading.PackagedTemplates;
 import frillbook.reading.TemplateReader;
 import frillbook.source.TemplateSource;
 import frillbook.template.Form;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Plans as a person and a spreadsheet program leave them, and files that are none. */
 class PlanFileTest {
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   @TempDir private Path folder;
 

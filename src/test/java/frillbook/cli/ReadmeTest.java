@@ -83,6 +83,7 @@ final class ReadmeTest {
   private static List<String> run(List<String> words) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(PackagedJar.SHORT);
     command.add("-Dstdout.encoding=UTF-8");
     command.add("-Dstderr.encoding=UTF-8");
     command.add("-Dfile.encoding=UTF-8");

@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import frillbook.brief.Brief;
 import frillbook.measure.LengthUnit;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.InputTemplate;
 import frillbook.template.Range;
 import java.util.Arrays;
@@ -20,8 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a maker gets who types a diameter into a new workbook and nothing else. */
 class OrdinaryWishesTest {
-  private static final List<InputTemplate> INPUTS =
-      TemplateReader.read(TemplateSource.packaged()).inputs();
+  private static final List<InputTemplate> INPUTS = PackagedTemplates.template().inputs();
 
   private static Plan plan(LengthUnit unit, double diameter) {
     Map<String, Object> typed = new HashMap<>();

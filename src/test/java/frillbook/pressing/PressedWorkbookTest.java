@@ -16,8 +16,7 @@ import frillbook.press.PackagedPress;
 import frillbook.press.Paper;
 import frillbook.press.Part;
 import frillbook.press.Press;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.WorkbookTemplate;
 import frillbook.workbook.WorkbookCompiler;
 import java.io.ByteArrayInputStream;
@@ -44,7 +43,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * compiles, calculates and writes.
  */
 final class PressedWorkbookTest {
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   private static final double SAME = 1e-9;
 

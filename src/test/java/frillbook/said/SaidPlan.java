@@ -4,8 +4,7 @@ import frillbook.brief.Brief;
 import frillbook.measure.LengthUnit;
 import frillbook.naming.NamedValues;
 import frillbook.plan.Plan;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import frillbook.template.CheckTemplate;
 import frillbook.template.Form;
 import frillbook.template.LineTemplate;
@@ -23,7 +22,7 @@ import java.util.Optional;
 
 /** Everything that the workbook of one plan says in sentences, sheet by sheet. */
 final class SaidPlan {
-  private static final WorkbookTemplate TEMPLATE = TemplateReader.read(TemplateSource.packaged());
+  private static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
 
   private static final Form FORM = Form.of(TEMPLATE);
 

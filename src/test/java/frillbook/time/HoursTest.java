@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.brief.TaskSpec;
-import frillbook.reading.TemplateReader;
-import frillbook.source.TemplateSource;
+import frillbook.reading.PackagedTemplates;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +31,7 @@ class HoursTest {
   private static Briefs preset(Briefs briefs, String name) {
     return briefs.with(
         name,
-        TemplateReader.read(TemplateSource.packaged()).inputs().stream()
+        PackagedTemplates.template().inputs().stream()
             .filter(input -> input.name().equals(name))
             .findFirst()
             .orElseThrow()
