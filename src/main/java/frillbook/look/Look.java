@@ -24,7 +24,7 @@ public enum Look {
   VALUE(10, false, Look.TEXT),
   INPUT(10, true, Look.INPUT_INK),
   /** An input that is a person's own words. */
-  INPUT_WORDS(10, true, Look.INPUT_INK),
+  INPUT_WORDS(10, false, Look.INPUT_INK),
   HEADLINE_LABEL(10, true, Look.INK),
   HEADLINE(12, true, Look.INK),
   UNIT(9, false, Look.SOFT),
@@ -147,7 +147,7 @@ public enum Look {
     return switch (this) {
       case SECTION, HEADER, WORD_HEADER, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
           VerticalAlignment.BOTTOM;
-      case TITLE, LEAD, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
+      case TITLE, LEAD, INPUT_WORDS, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
           VerticalAlignment.TOP;
       default -> VerticalAlignment.CENTER;
     };
