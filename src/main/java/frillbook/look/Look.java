@@ -147,7 +147,7 @@ public enum Look {
     return switch (this) {
       case SECTION, HEADER, WORD_HEADER, FACT_LABEL, SMALL_HEAD, SIGNATURE ->
           VerticalAlignment.BOTTOM;
-      case TITLE, LEAD, INPUT_WORDS, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
+      case TITLE, LEAD, VERDICT, SUBTITLE, FACT, CARD_WORDS, SMALL, SIGN_LABEL ->
           VerticalAlignment.TOP;
       default -> VerticalAlignment.CENTER;
     };
