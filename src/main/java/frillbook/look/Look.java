@@ -24,7 +24,7 @@ public enum Look {
   VALUE(10, false, Look.TEXT),
   INPUT(10, true, Look.INPUT_INK),
   /** An input that is a person's own words. */
-  INPUT_WORDS(10, true, Look.INPUT_INK),
+  INPUT_WORDS(10, false, Look.INPUT_INK),
   HEADLINE_LABEL(10, true, Look.INK),
   HEADLINE(12, true, Look.INK),
   UNIT(9, false, Look.SOFT),

@@ -51,7 +51,7 @@ final class LineWriter {
     alarm(row, input);
   }
 
-  /** In one cell from the value to the note, two lines high where more than a few are usual. */
+  /** In one cell from the value to the note, two lines high; a maker may make it higher. */
   private void words(int row, InputTemplate input) {
     XSSFCellStyle style = style(Look.INPUT_WORDS, input);
     for (int column = SheetPlaces.OTHER_UNIT; column >= SheetPlaces.VALUE; column--) {
@@ -59,7 +59,7 @@ final class LineWriter {
     }
     page.merge(row, SheetPlaces.VALUE, SheetPlaces.OTHER_UNIT);
     CellFill.fill(page.cell(row, SheetPlaces.VALUE, style), content(input));
-    page.heighten(row, input.name().endsWith("_words") ? TWO_LINES : LINE_HEIGHT);
+    page.heighten(row, TWO_LINES);
   }
 
   private XSSFCellStyle style(Look look, InputTemplate input) {
