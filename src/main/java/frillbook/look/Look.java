@@ -41,7 +41,7 @@ public enum Look {
   WORD_HEADER(9.5, true, Look.INK),
   DATA(10, false, Look.TEXT),
   /** Of a table that is read at a machine. */
-  LARGE_DATA(13, false, Look.TEXT),
+  LARGE_DATA(12, false, Look.TEXT),
   LARGEST_DATA(22, true, Look.TEXT),
   PLAIN(10, false, Look.TEXT),
   /** Leads to another sheet. */

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 public record RingJoins(int joinsUnshown, List<JoinsInLine> ringJoins) {
   /** Joins that a line has room for. */
-  private static final int MOST = 4;
+  private static final int MOST = 3;
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
