@@ -177,7 +177,7 @@ public record CutLines(
 
   /** Where not every line is drawn, a whole disc. The end of a square strip lies at 45° as well. */
   private double takes(int row, boolean outer, CutFabric fabric) {
-    if (row < 1 || row > fabricPast - 1 + fabricEvery) {
+    if (fabricPast == 0 || row < 1 || row > fabricPast - 1 + fabricEvery) {
       return 0;
     }
     if (fabricEvery > 1) {

@@ -21,12 +21,14 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** A workbook printed by LibreOffice, page by page, as a person would see it. */
+/** A workbook printed by LibreOffice or Gnumeric, page by page, as a person would see it. */
 final class Rendered {
   /** Pixels to the inch. */
   static final int RESOLUTION = 100;
 
   private static final Program PDF_TO_PNG = new Program("pdftoppm", Office.PROGRAM.demandedBy());
+
+  private static final Program GNUMERIC = new Program("ssconvert", "FRILLBOOK_REQUIRE_SSCONVERT");
 
   private Rendered() {}
 
@@ -34,6 +36,19 @@ final class Rendered {
   static void assumePrograms() {
     Office.PROGRAM.requireOrSkip();
     PDF_TO_PNG.requireOrSkip();
+  }
+
+  /** The same, and Gnumeric's converter. */
+  static void assumeBothPrograms() {
+    assumePrograms();
+    GNUMERIC.requireOrSkip();
+  }
+
+  /** The pages of {@code workbook} as Gnumeric prints them, in shades of grey. */
+  static List<BufferedImage> gnumericPages(byte[] workbook, Path folder) throws IOException {
+    Path file = Files.write(folder.resolve("book.xlsx"), workbook);
+    run(GNUMERIC.command(), file.toString(), folder.resolve("book.pdf").toString());
+    return images(folder.resolve("book.pdf"));
   }
 
   /** The printed pages of {@code workbook} in shades of grey. */
@@ -48,7 +63,7 @@ final class Rendered {
     return images(pdf);
   }
 
-  /** The pages of a file that LibreOffice has printed, in shades of grey. */
+  /** The pages of a file that was printed, in shades of grey. */
   static List<BufferedImage> images(Path pdf) throws IOException {
     Path pages = Files.createTempDirectory(pdf.getParent(), "pages");
     run(

@@ -169,7 +169,7 @@ final class ChartMistakesTest {
   void anUnknownWordIsTold() {
     told(
         chart("{x: point_x, y: point_y, line: fat}"),
-        "a.yaml:19:40: line: fat; expected one of none, thin, medium, thick, dashed, dotted;"
+        "a.yaml:19:40: line: fat; expected one of none, thin, medium, thick, dashed, dotted, tint;"
             + " choose one of them");
   }
 
