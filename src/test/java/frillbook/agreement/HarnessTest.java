@@ -75,10 +75,10 @@ final class HarnessTest {
 
   @Test
   void aLineThatIsOffInTheEighthDigitIsFound() {
-    XSSFCell cell = cell("area_rule_length", 1);
+    XSSFCell cell = cell("stitches_per_cm", 1);
     String formula = "(" + cell.getCellFormula() + SLIGHTLY_MORE;
     Difference found = onlyDifference(cell, formula, brief);
-    assertEquals("area_rule_length", found.name());
+    assertEquals("stitches_per_cm", found.name());
     assertEquals(SheetValues.where(cell), found.where());
     assertEquals(formula, found.formula());
   }
@@ -118,7 +118,7 @@ final class HarnessTest {
 
   @Test
   void aTextThatReadsOtherwiseIsFound() {
-    Difference found = onlyDifference(cell("grain_name", 2), "\"down\"", brief);
+    Difference found = onlyDifference(cell("task_name", 2), "\"down\"", brief);
     assertEquals("down", found.sheet());
   }
 
@@ -161,12 +161,13 @@ final class HarnessTest {
   @Test
   void aRecordComponentWithoutTemplateLineIsFound() {
     WorkbookTemplate shorter =
-        rewritten("rings.yaml", text -> text.replaceFirst(LINE.formatted("area_rule_length"), ""));
+        rewritten(
+            "workings.yaml", text -> text.replaceFirst(LINE.formatted("stitches_per_cm"), ""));
     XSSFWorkbook compiled = TrialWorkbook.compiled(shorter, Trials.INCH);
     Findings findings = new TrialWorkbook(shorter, compiled).compare(brief);
     assertThrows(AssertionError.class, findings::requireAgreement);
     Difference found = findings.differences().get(0);
-    assertEquals("no cell area_rule_length", found.where() + " " + found.name());
+    assertEquals("no cell stitches_per_cm", found.where() + " " + found.name());
     assertEquals(1, findings.differences().size());
   }
 

@@ -53,7 +53,7 @@ abstract class OtherEngineTest {
   /** The presets, but a line and a sentence of it say something else. */
   private static XSSFWorkbook wrong() {
     XSSFWorkbook wrong = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.CM);
-    SheetValues.stored(wrong).cells("area_rule_length").get(0).setCellFormula("1+1");
+    SheetValues.stored(wrong).cells("stitches_per_cm").get(0).setCellFormula("1+1");
     wrong.getSheet("Client").getRow(2).getCell(0).setCellFormula("project_title&0");
     return wrong;
   }
@@ -135,8 +135,7 @@ abstract class OtherEngineTest {
     TrialBrief brief = TrialBrief.preset(Trials.TEMPLATE, Trials.CM);
     SheetValues sheet = calculated.others().get(0);
     List<Difference> found = Comparison.of(Trials.TEMPLATE, brief, sheet).differences();
-    assertEquals(
-        List.of("area_rule_length", "Said"), found.stream().map(Difference::name).toList());
+    assertEquals(List.of("stitches_per_cm", "Said"), found.stream().map(Difference::name).toList());
     assertEquals(2.0, found.get(0).sheet());
     assertEquals("Client!A3", found.get(1).where());
   }
