@@ -52,9 +52,13 @@ final class RefusalTest {
   /** Where a spiral's joins cannot be known, its guide marks the start in their place. */
   private static final Set<String> MARKS_OF_JOINS = Set.of("guide_join_turn", "guide_join_mark");
 
-  /** These are always drawn; without rings they are 0, and nothing is to be seen. */
-  private static boolean isPetals(String name) {
-    return name.startsWith("petal_");
+  /**
+   * The guard of petals: these are always drawn; without it they are 0, with nothing to be seen.
+   */
+  private static Optional<String> guardOfPetals(String name) {
+    boolean side = name.matches("side_([1-3]_out|body)");
+    return Optional.of(side ? "making_inputs_ok" : "shape_ok")
+        .filter(guard -> side || name.startsWith("petal_"));
   }
 
   /**
@@ -251,7 +255,8 @@ final class RefusalTest {
   private void only(String part, SheetValues sheet, Map<String, List<Object>> before) {
     GUARDS.forEach(
         (name, guards) -> {
-          boolean gone = isPetals(name) && part.equals("shape");
+          boolean gone =
+              guardOfPetals(name).filter(at -> NEEDED.get(at).contains(part)).isPresent();
           boolean blank = guards.stream().anyMatch(guard -> NEEDED.get(guard).contains(part));
           Object nothing = gone ? 0.0 : "";
           List<XSSFCell> cells = sheet.cells(name);

@@ -123,14 +123,13 @@ final class PicturesRenderedTest {
   void everyPictureIsDrawnAndTheFlowerIsFilledAndRound(Map<String, Object> inputs)
       throws IOException {
     List<BufferedImage> pages = Rendered.images(pdf(inputs));
-    // From above, guide, fabric, base fabric, side, money, fuller, closer, and from above for the
-    // client.
-    assertEquals(9, pages.size());
+    // From above, fabric, base fabric, side, money, from above for the client, and the guide.
+    assertEquals(7, pages.size());
     for (BufferedImage page : pages) {
       assertTrue(Ink.largest(page).pixels() > LEAST_INK, "picture " + pages.indexOf(page));
     }
     isFilledAndRound(Ink.largest(pages.get(0)));
-    isFilledAndRound(Ink.largest(pages.get(8)));
+    isFilledAndRound(Ink.largest(pages.get(5)));
   }
 
   @Test

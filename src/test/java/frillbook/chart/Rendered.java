@@ -129,8 +129,21 @@ final class Rendered {
     sheet.forEach(row -> row.forEach(cell -> cell.setCellStyle(unseen)));
     List<ChartPlace> places = ChartPlace.on(sheet).stream().map(ChartPlace.Hung::place).toList();
     places.stream().skip(1).forEach(place -> sheet.setRowBreak(place.row() - 2));
+    hideRowsBetween(sheet, places);
     int last = places.get(places.size() - 1).lastRow(sheet);
     workbook.setPrintArea(index, 0, lastColumn(sheet), places.get(0).row(), last);
+  }
+
+  /** What stands between two charts may be more than a page holds. */
+  private static void hideRowsBetween(XSSFSheet sheet, List<ChartPlace> places) {
+    for (int i = 1; i < places.size(); i++) {
+      int title = places.get(i).row() - 1;
+      for (int row = places.get(i - 1).lastRow(sheet) + 1; row < title; row++) {
+        if (sheet.getRow(row) != null) {
+          sheet.getRow(row).setZeroHeight(true);
+        }
+      }
+    }
   }
 
   /** Something on every page, if not its title, reaches to the last column. */

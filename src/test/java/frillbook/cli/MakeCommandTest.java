@@ -39,11 +39,11 @@ class MakeCommandTest {
             Base fabric             %1$s   1/4  yd
             Filling, all cushions   %1$s   0.1  oz     (4 g)
             Finished cushion        %1$s   0.4  oz     (12 g)
-            Hours                   %1$s  2.68  h
             Cost of the order       %1$s 59.48  USD
             Price of one cushion    %1$s 77.50  USD
             Price of the order      %1$s 77.50  USD
             Lowest price of one     %1$s 59.48  USD
+            Hours                   %1$s  2.68  h
             """
                 .formatted(column, file),
             ""),

@@ -128,7 +128,7 @@ class OwnTemplatesTest {
             "-o",
             file.toString());
     assertEquals(0, ran.exitCode(), ran.err());
-    assertTrue(ran.err().startsWith("grain_buy, row 1: yours "), ran.err());
+    assertTrue(ran.err().startsWith("price_each: yours "), ran.err());
     String told = "flat_length: yours 1509 3/4, frillbook's 755 3/8";
     assertTrue(ran.err().lines().anyMatch(told::equals), ran.err());
     assertTrue(ran.out().matches("(?s).*\nStrip before gathering +1509 3/4  in .*"), ran.out());
