@@ -41,6 +41,11 @@ public final class FormulaReach {
 
   private final int[] rank;
 
+  /** By area the ranks of its readers, and by formula the areas around it: asked without end. */
+  private final int[][] readers;
+
+  private final int[][] areas;
+
   /** Neighbouring cells that formulas speak of together. */
   private record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
     LongStream places() {
@@ -81,6 +86,20 @@ public final class FormulaReach {
     for (int at = 0; at < rank.length; at++) {
       rank[order.get(at)] = at;
     }
+    readers = new int[spoken.size()][];
+    spoken.values().forEach(area -> readers[area.number()] = ranks(area));
+    areas = new int[rank.length][];
+    for (int number = 0; number < rank.length; number++) {
+      areas[number] = numbers(around(number));
+    }
+  }
+
+  private int[] ranks(Spoken area) {
+    return area.readers().stream().map(reader -> rank[reader]).toArray();
+  }
+
+  private static int[] numbers(List<Spoken> areas) {
+    return areas.stream().mapToInt(Spoken::number).toArray();
   }
 
   private void read(int number) {
@@ -128,7 +147,11 @@ public final class FormulaReach {
   }
 
   private List<Spoken> around(int formula) {
-    return around.getOrDefault(place(formulas.get(formula)), List.of());
+    return aroundPlace(place(formulas.get(formula)));
+  }
+
+  private List<Spoken> aroundPlace(long place) {
+    return around.getOrDefault(place, List.of());
   }
 
   /** A formula's turn comes when those in every area that it speaks of have had theirs. */
@@ -180,21 +203,25 @@ public final class FormulaReach {
   void follow(Collection<String> names, IntPredicate changes) {
     BitSet told = new BitSet();
     BitSet open = new BitSet();
-    names.forEach(name -> area(name).places().forEach(place -> tell(place, told, open)));
+    names.forEach(
+        name ->
+            area(name).places().forEach(place -> tell(numbers(aroundPlace(place)), told, open)));
     for (int next = open.nextSetBit(0); next >= 0; next = open.nextSetBit(next + 1)) {
       int number = order.get(next);
       if (changes.test(number)) {
-        tell(place(formulas.get(number)), told, open);
+        tell(areas[number], told, open);
       }
     }
   }
 
-  /** Opens all that speak of a place, unless they are told already by another in the same area. */
-  private void tell(long place, BitSet told, BitSet open) {
-    for (Spoken area : around.getOrDefault(place, List.of())) {
-      if (!told.get(area.number())) {
-        told.set(area.number());
-        area.readers().stream().forEach(reader -> open.set(rank[reader]));
+  /** Opens all that speak of these areas, unless they are told already by another in the same. */
+  private void tell(int[] areas, BitSet told, BitSet open) {
+    for (int area : areas) {
+      if (!told.get(area)) {
+        told.set(area);
+        for (int reader : readers[area]) {
+          open.set(reader);
+        }
       }
     }
   }

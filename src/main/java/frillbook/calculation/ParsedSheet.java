@@ -9,12 +9,13 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
-/** A sheet as the evaluator sees it; its cells are read once. */
+/** A sheet as the evaluator sees it; its rows are read once, each when it is asked for. */
 public final class ParsedSheet implements EvaluationSheet {
   private static final ParsedCell[] NO_CELLS = new ParsedCell[0];
 
   private final XSSFSheet sheet;
   private final int index;
+  private final Function<XSSFCell, Ptg[]> parser;
   private final ParsedCell[][] rows;
 
   /**
@@ -24,13 +25,18 @@ public final class ParsedSheet implements EvaluationSheet {
   ParsedSheet(XSSFSheet sheet, int index, Function<XSSFCell, Ptg[]> parser) {
     this.sheet = sheet;
     this.index = index;
+    this.parser = parser;
     this.rows = new ParsedCell[sheet.getLastRowNum() + 1][];
-    for (int row = 0; row < rows.length; row++) {
-      rows[row] = sheet.getRow(row) == null ? NO_CELLS : cells(sheet.getRow(row), parser);
-    }
   }
 
-  private ParsedCell[] cells(Row row, Function<XSSFCell, Ptg[]> parser) {
+  private ParsedCell[] cells(int row) {
+    if (rows[row] == null) {
+      rows[row] = sheet.getRow(row) == null ? NO_CELLS : read(sheet.getRow(row));
+    }
+    return rows[row];
+  }
+
+  private ParsedCell[] read(Row row) {
     ParsedCell[] cells = new ParsedCell[Math.max(0, row.getLastCellNum())];
     for (Cell cell : row) {
       XSSFCell written = (XSSFCell) cell;
@@ -45,10 +51,10 @@ public final class ParsedSheet implements EvaluationSheet {
 
   @Override
   public ParsedCell getCell(int row, int column) {
-    if (row >= rows.length || column >= rows[row].length) {
+    if (row >= rows.length || column >= cells(row).length) {
       return null;
     }
-    return rows[row][column];
+    return cells(row)[column];
   }
 
   /** Nothing to clear: the evaluator keeps the results. */

@@ -43,8 +43,11 @@ public final class WorkbookValues {
   private final ParsedWorkbook cells;
   private final WorkbookEvaluator evaluator;
   private final Map<String, AreaReference> names = new LinkedHashMap<>();
+
+  /** Every formula's cell, and the same as the evaluator sees it; sought when they are needed. */
   private final List<XSSFCell> formulaCells = new ArrayList<>();
-  private final List<ParsedCell> formulas;
+
+  private final List<ParsedCell> formulas = new ArrayList<>();
 
   /** Of every formula since the last recalculation; asking the evaluator again takes longer. */
   private final Map<XSSFCell, Object> results = new IdentityHashMap<>();
@@ -62,8 +65,6 @@ public final class WorkbookValues {
     this.cells = new ParsedWorkbook(workbook);
     this.evaluator = new WorkbookEvaluator(cells, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
     workbook.getAllNames().forEach(this::take);
-    workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
-    this.formulas = formulaCells.stream().map(this::evaluationCell).toList();
   }
 
   private void take(Name name) {
@@ -83,6 +84,13 @@ public final class WorkbookValues {
     }
   }
 
+  private void findFormulas() {
+    if (formulaCells.isEmpty()) {
+      workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
+      formulaCells.forEach(cell -> formulas.add(evaluationCell(cell)));
+    }
+  }
+
   private void takeFormulas(Row row) {
     for (Cell cell : row) {
       if (cell.getCellType() == CellType.FORMULA) {
@@ -98,11 +106,13 @@ public final class WorkbookValues {
 
   /** Every cell with a formula that hangs on the cells of {@code name}, by whatever way. */
   List<XSSFCell> hangingOn(String name) {
+    findFormulas();
     return reach().of(name).stream().mapToObj(formulaCells::get).toList();
   }
 
   /** Every cell with a formula, sheet by sheet, row by row. */
   public List<XSSFCell> formulaCells() {
+    findFormulas();
     return List.copyOf(formulaCells);
   }
 
@@ -199,6 +209,7 @@ public final class WorkbookValues {
    * value is another than before.
    */
   public void recalculate() {
+    findFormulas();
     evaluator.clearAllCachedResultValues();
     inRootLocale(
         () -> {
@@ -251,7 +262,7 @@ public final class WorkbookValues {
 
   /** Every formula cell whose value is an error, as {@code Brief!B7 is #DIV/0!}. */
   public List<String> errors() {
-    return formulaCells.stream()
+    return formulaCells().stream()
         .filter(cell -> value(cell) instanceof CellError)
         .map(cell -> where(cell) + " is " + value(cell))
         .toList();

@@ -162,8 +162,11 @@ final class PackagedFormulasTest {
       for (Row row : meant.getSheetAt(index)) {
         for (Cell cell : row) {
           if (cell.getCellType() == CellType.FORMULA) {
-            List<String> read = tokens(backNames, same(back, index, cell));
-            assertEquals(tokens(meantNames, cell), read, () -> formula(cell));
+            Cell read = same(back, index, cell);
+            // What is written alike is the same; to parse both takes longer than all else.
+            if (!PackagedFile.formulaOf(cell).equals(PackagedFile.formulaOf(read))) {
+              assertEquals(tokens(meantNames, cell), tokens(backNames, read), () -> formula(cell));
+            }
             compared++;
           }
         }

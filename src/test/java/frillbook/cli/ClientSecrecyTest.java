@@ -66,12 +66,14 @@ class ClientSecrecyTest {
 
   private static Typed plan;
   private static List<String> said;
+  private static Secrets secrets;
 
   @BeforeAll
   static void writePage() throws IOException {
     plan = Typed.made(folder, TELL_TALES);
     plan.pageWritten().close();
     said = PackageText.said(plan.page());
+    secrets = Secrets.of(plan.plan());
   }
 
   /**
@@ -80,7 +82,7 @@ class ClientSecrecyTest {
    */
   @Test
   void noPriceRateHourOrCostOfTheMakerIsInAnyPart() throws IOException {
-    assertEquals(Set.of(), Secrets.of(plan.plan()).toldIn(saidBesidesThePicture()));
+    assertEquals(Set.of(), secrets.toldIn(saidBesidesThePicture()));
   }
 
   private static List<String> saidBesidesThePicture() throws IOException {
@@ -154,7 +156,6 @@ class ClientSecrecyTest {
 
   @Test
   void theSearchFindsTheSecretsWhereTheyAre() throws IOException {
-    Secrets secrets = Secrets.of(plan.plan());
     assertTrue(
         secrets.numbers().keySet().containsAll(Set.of("hourly_rate 1", "hours_total 1")),
         secrets.numbers().keySet().toString());

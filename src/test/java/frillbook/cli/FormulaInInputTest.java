@@ -151,6 +151,6 @@ class FormulaInInputTest {
   }
 
   private Typed saved(String formula, Consumer<XSSFCell> value) throws IOException {
-    return small().withFormula("quantity", formula).withSavedValue("quantity", value);
+    return small().withFormula("quantity", formula, value);
   }
 }

@@ -38,6 +38,11 @@ record Typed(Path plan) {
 
   /** Puts a formula into an input and saves it without a value. */
   Typed withFormula(String input, String formula) throws IOException {
+    return withFormula(input, formula, cell -> {});
+  }
+
+  /** Puts a formula into an input and saves {@code value} as what it came to. */
+  Typed withFormula(String input, String formula, Consumer<XSSFCell> value) throws IOException {
     return changed(
         workbook -> {
           CTCell cell = input(workbook, input).getCTCell();
@@ -48,6 +53,7 @@ record Typed(Path plan) {
             cell.unsetT();
           }
           cell.addNewF().setStringValue(formula);
+          value.accept(input(workbook, input));
         });
   }
 
