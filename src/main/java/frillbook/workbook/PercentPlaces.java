@@ -3,7 +3,9 @@ package frillbook.workbook;
 import frillbook.look.NumberFormats;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
+import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
+import frillbook.template.ValueFormat;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -24,7 +26,7 @@ final class PercentPlaces {
     this.broken = Emphasis.put(styles, Emphasis.numbers(styles, NumberFormats.BROKEN_PERCENT));
   }
 
-  /** Sets the format of every input of per cent on a sheet; what is calculated is shown whole. */
+  /** Sets the format of every input and line of per cent on a sheet. */
   void set(XSSFSheet sheet, List<SheetPlaces.Placed> entries) {
     entries.stream()
         .filter(placed -> isPercent(placed.entry()))
@@ -32,7 +34,8 @@ final class PercentPlaces {
   }
 
   private static boolean isPercent(RowTemplate entry) {
-    return entry instanceof InputTemplate input && input.kind() == InputKind.PERCENT;
+    return entry instanceof InputTemplate input && input.kind() == InputKind.PERCENT
+        || entry instanceof LineTemplate line && line.format() == ValueFormat.PERCENT;
   }
 
   private void set(XSSFSheet sheet, int row) {

@@ -128,6 +128,9 @@ final class Rendered {
     }
     sheet.forEach(row -> row.forEach(cell -> cell.setCellStyle(unseen)));
     List<ChartPlace> places = ChartPlace.on(sheet).stream().map(ChartPlace.Hung::place).toList();
+    for (int row : sheet.getRowBreaks()) {
+      sheet.removeRowBreak(row);
+    }
     places.stream().skip(1).forEach(place -> sheet.setRowBreak(place.row() - 2));
     hideRowsBetween(sheet, places);
     int last = places.get(places.size() - 1).lastRow(sheet);
