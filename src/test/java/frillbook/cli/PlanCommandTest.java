@@ -125,7 +125,7 @@ class PlanCommandTest {
     String share = new DecimalFormat("0.#", ROOT).format(100 * saves / own);
     String money = new DecimalFormat("0.00", ROOT).format(saves);
     assertEquals(
-        "Lengthwise would cost " + money + " USD less (" + share + "%): see Cutting.\n", ran.err());
+        "Lengthwise would cost " + money + " USD less (" + share + "%): see Brief.\n", ran.err());
     assertEquals("look_again", lines.get("check_flag").textValue());
   }
 
