@@ -68,12 +68,19 @@ public record ChosenGrain(
         ShortStrips.all(layouts.oddLengths(plan).boxed().toList()),
         joins,
         JoinsOnPaper.all(joins),
-        RingJoins.of(RingsOnPaper.of(brief, frill.rings()), JoinPlace.ofTheFirst(joins)),
+        ringJoins(brief, frill, joins, total),
         joins.stream().map(j -> JoinWorking.of(j.joinMark(), brief, frill.rings())).toList(),
         JoinPlace.ofTheFirst(joins).size(),
         Costing.of(order, checks, base),
         Offcut.of(table),
         FabricPicture.of(new CutFabric(brief, table)));
+  }
+
+  private static RingJoins ringJoins(
+      Brief brief, Frill frill, List<JoinPlace> joins, CutTotals total) {
+    List<RingJoins.Place> first = JoinPlace.ofTheFirst(joins);
+    boolean all = first.size() < JoinPlace.MOST || total.joinsEach() <= JoinPlace.MOST;
+    return RingJoins.of(RingsOnPaper.of(brief, frill.rings()), first, all);
   }
 
   private static List<JoinPlace> joins(

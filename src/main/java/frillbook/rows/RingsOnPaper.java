@@ -33,6 +33,11 @@ public record RingsOnPaper(int ringEvery, int cushionsUnticked, List<RingOnPaper
     }
   }
 
+  /** The ring of the last line. */
+  int lastRing() {
+    return ringsOnPaper.get(ringsOnPaper.size() - 1).paperRing();
+  }
+
   public static RingsOnPaper of(Brief brief, Rings rings) {
     GatherParts parts = GatherParts.of(brief, rings);
     int count = rings.ringCount();
