@@ -36,7 +36,7 @@ public record Span(String sheet, int firstRow, int lastRow, int firstColumn, int
         Math.max(lastColumn, other.lastColumn));
   }
 
-  /** Absolute, with the sheet: {@code Brief!$B$5} or {@code 'Shop habits'!$B$5:$B$9}. */
+  /** Absolute, with the sheet: {@code Brief!$B$5} or {@code 'Every ring'!$B$5:$B$9}. */
   public String reference() {
     String first = new CellReference(sheet, firstRow, firstColumn, true, true).formatAsString();
     if (firstRow == lastRow && firstColumn == lastColumn) {

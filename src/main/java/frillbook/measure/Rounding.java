@@ -52,17 +52,8 @@ public final class Rounding {
    * 0.813, and −0.812 for −0.8125.
    */
   public static double drawn(double place) {
-    return drawn(place, 1e3);
-  }
-
-  /** The same at one decimal more, for what a place is worked out from. */
-  public static double traced(double place) {
-    return drawn(place, 1e4);
-  }
-
-  private static double drawn(double place, double steps) {
     double beside = place + TINY;
-    return Math.copySign(Math.floor(Math.abs(beside) * steps + 0.5) / steps, beside);
+    return Math.copySign(Math.floor(Math.abs(beside) * 1e3 + 0.5) / 1e3, beside);
   }
 
   /** The smallest whole number not below {@code quotient}; 8.0000000001 gives 8, 8.1 gives 9. */

@@ -46,7 +46,6 @@ public record CutLines(
   /**
    * An end of a cut line.
    *
-   * @param fabricCutTakes what the discs take of it
    * @param fabricCutX along the selvage
    * @param fabricCutY across the fabric
    * @param fabricTint half-way to the next line's, of one strip after the other

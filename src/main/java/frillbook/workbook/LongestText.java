@@ -14,9 +14,6 @@ final class LongestText {
   /** Room for two lines of a person's own words. */
   private static final String SOME_WORDS = "A word or so. ".repeat(8);
 
-  /** Room for the sentence of any check. */
-  static final String SOME_SENTENCE = "A word or so. ".repeat(10);
-
   private LongestText() {}
 
   static String of(Wording wording) {

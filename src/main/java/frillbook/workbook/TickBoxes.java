@@ -26,7 +26,7 @@ final class TickBoxes {
   }
 
   /**
-   * Nothing but the mark may be typed, and a list offers it: one rule for all ticks of a sheet.
+   * A list offers the mark: one rule for all ticks of a sheet. Another mark may be typed instead.
    *
    * @param columns from the first of the page's
    */

@@ -7,7 +7,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a maker sees who unlocks the sheet Price and types a number over a formula. */
+/** What a maker sees who unlocks the sheet Money and types a number over a formula. */
 final class OvertypedPriceTest {
   /** Fails by no input: a formula must be gone. */
   static final String CHECK = "price_is_untouched";

@@ -191,10 +191,13 @@ final class PaperTest {
       }
     }
     int first = lines.indexOf(starting(lines, bought.get(0)));
+    assertTrue(first >= 0, () -> brief + ": " + bought + " in " + lines);
     for (int i = 0; i < bought.size(); i++) {
       String line = lines.get(first + i);
       assertTrue(line.startsWith(bought.get(i)), () -> brief + ": " + bought + " in " + lines);
     }
+    String next = lines.get(first + bought.size());
+    assertTrue(next.startsWith("Fabric in "), () -> brief + ": " + next + " after " + bought);
   }
 
   private static String starting(List<String> lines, String word) {

@@ -27,7 +27,7 @@ record Secrets(Map<String, Double> numbers) {
   private static final Set<String> SHEETS =
       Set.of("Money", "Habits and prices", "Shopping", "For the client");
 
-  /** On the page for the client to read, in so many words. */
+  /** On the page for the client to read, in so many words: a name, or one row of its column. */
   private static final Set<String> SHOWN =
       Set.of(
           "price_each",
@@ -38,10 +38,9 @@ record Secrets(Map<String, Double> numbers) {
           "choice_price_each",
           "choice_price_total",
           "choice_fullness",
-          "flatter_price",
-          "same_price",
-          "fuller_price",
-          "valid_days");
+          "valid_days",
+          // At the rings planned and as full as planned, which is the price of one cushion.
+          "same_price 2");
 
   /** Figures of a number in a file. */
   private static final MathContext STORED = new MathContext(12);
@@ -70,8 +69,11 @@ record Secrets(Map<String, Double> numbers) {
 
   private static void add(Map<String, Double> numbers, String name, List<Object> cells) {
     for (int row = 0; row < cells.size(); row++) {
-      if (cells.get(row) instanceof Double number && isTelling(Math.abs(number))) {
-        numbers.put(name + " " + (row + 1), Math.abs(number));
+      String at = name + " " + (row + 1);
+      if (cells.get(row) instanceof Double number
+          && isTelling(Math.abs(number))
+          && !SHOWN.contains(at)) {
+        numbers.put(at, Math.abs(number));
       }
     }
   }

@@ -97,13 +97,6 @@ class RoundingTest {
     assertEquals(expected, Rounding.settleSquare(square));
   }
 
-  /** 0.81245 is half-way between 0.8124 and 0.8125. */
-  @ParameterizedTest
-  @CsvSource({"0.81245,0.8125", "-0.81245,-0.8124", "0.123456,0.1235", "-0.99996,-1"})
-  void tracedPlacesHaveOneDecimalMoreThanDrawnOnes(double place, double expected) {
-    assertEquals(expected, Rounding.traced(place), 1e-15);
-  }
-
   /** 13/16 is half-way between 0.812 and 0.813; the others are it but for the last digits. */
   @ParameterizedTest
   @CsvSource({

@@ -266,14 +266,17 @@ class FabricPictureTest {
   /** A tint leaves the middle of every disc alone. */
   @Test
   void noTintCoversADisc() {
+    int compared = 0;
     for (Laid one : sample.stream().filter(Laid::isTinted).toList()) {
       Geometry tints = one.tints();
       for (var disc : one.layout().discs()) {
+        compared++;
         var centre = new Coordinate(disc.centre().x(), disc.centre().y());
         double off = tints.distance(GEOMETRY.createPoint(centre));
         assertTrue(off > disc.diameter() / 3, () -> one.what() + ": " + off + " from " + disc);
       }
     }
+    assertTrue(compared > BRIEFS / 3, "too few discs: " + compared);
   }
 
   @Test
@@ -287,6 +290,7 @@ class FabricPictureTest {
   /** Six strokes from rim to rim, each as far to the right as it goes down. */
   @Test
   void everyMatchingDiscIsHatchedAt45Degrees() {
+    int compared = 0;
     for (Laid one : sample) {
       List<RoundPoint> points = one.picture().fabricDiscPoints();
       for (int disc = 0; disc < one.picture().fabricDiscsDrawn(); disc++) {
@@ -299,8 +303,10 @@ class FabricPictureTest {
           strokes += slants && along > .9 * one.picture().fabricDiscRadius() ? 1 : 0;
         }
         assertEquals(6, strokes, one.what());
+        compared++;
       }
     }
+    assertTrue(compared > BRIEFS / 3, "too few discs: " + compared);
   }
 
   /**

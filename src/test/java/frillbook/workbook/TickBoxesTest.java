@@ -91,7 +91,7 @@ final class TickBoxesTest {
   }
 
   @Test
-  void nothingButATickMayBeTypedIntoABox() {
+  void aListOffersATickForABox() {
     assertFalse(sheet.getRow(4).getCell(6).getCellStyle().getLocked());
     List<? extends DataValidation> rules = sheet.getDataValidations();
     assertEquals(1, rules.size());
