@@ -99,13 +99,18 @@ class RingsAcrossOrderTest {
     assertEquals(amount, task.taskAmount(), 5e-7);
   }
 
-  /** A raw edge, strips that are pulled up while they are gathered, a back without a zip. */
+  /**
+   * Base fabric that is wide enough, a raw edge, strips that are pulled up while they are gathered,
+   * a back without a zip.
+   */
   @Test
   void whatIsNotDoneIsNotListed() {
     List<TaskName> listed = WorkedOrders.tasks(work).stream().map(Task::taskName).toList();
     List<TaskName> others =
         Stream.of(TaskName.values()).filter(name -> !listed.contains(name)).toList();
-    assertEquals(List.of(TaskName.FINISH_EDGE, TaskName.PULL_UP, TaskName.FIT_ZIP), others);
+    assertEquals(
+        List.of(TaskName.JOIN_WIDTHS, TaskName.FINISH_EDGE, TaskName.PULL_UP, TaskName.FIT_ZIP),
+        others);
   }
 
   @ParameterizedTest
