@@ -26,8 +26,14 @@ public record BaseSpec(
     double backOverlap,
     double backHem) {
 
+  /**
+   * So that half a sixteenth, as in 3/4 ÷ 0.96 = 25/32, is shown as 13/16 by programs that would
+   * round a bare half down as well as by those that round it up.
+   */
+  private static final double HAIR = 1e-10;
+
   /** What is marked on the base over what it will be once sewing has drawn it in: 1 ÷ (1 − t). */
   public double markedGrowth() {
-    return 1 / (1 - drawIn);
+    return (1 + HAIR) / (1 - drawIn);
   }
 }

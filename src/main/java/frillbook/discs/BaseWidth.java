@@ -21,4 +21,9 @@ public record BaseWidth(int baseWidths, double baseUsableWidth) {
     int widths = Math.max(1, Rounding.up((widest - seam) / each));
     return new BaseWidth(widths, seam + widths * each);
   }
+
+  /** Seams between the widths of {@code usable} fabric: three widths of 90 have two of 30. */
+  public double seamLength(double usable) {
+    return (baseWidths - 1) * usable / baseWidths;
+  }
 }

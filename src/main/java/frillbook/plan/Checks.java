@@ -3,6 +3,7 @@ package frillbook.plan;
 import frillbook.brief.BaseSpec;
 import frillbook.brief.Brief;
 import frillbook.brief.EdgeFinish;
+import frillbook.brief.FillSpec;
 import frillbook.brief.FrillSpec;
 import frillbook.brief.Grain;
 import frillbook.brief.Interfaced;
@@ -32,6 +33,7 @@ import frillbook.measure.Rounding;
  * @param rowsCoverBase from the second ring on the frill reaches the next ring, so that the base
  *     does not show
  * @param gatheringFits no gathering row lies at the raw edge or beyond it
+ * @param foamFits foam is no thicker than half the diameter, up to which sizes count it
  * @param planOk whether there is a plan
  */
 public record Checks(
@@ -48,6 +50,7 @@ public record Checks(
     boolean edgeHolds,
     boolean rowsCoverBase,
     boolean gatheringFits,
+    boolean foamFits,
     boolean planOk) {
   /** Buy steps the bare strips may fill; the search tries ten times as many. */
   private static final double MOST_STEPS = 10_000;
@@ -82,6 +85,7 @@ public record Checks(
         holds,
         covers,
         sizes.gathering().fit(brief),
+        foamFits(brief),
         plan);
   }
 
@@ -99,12 +103,17 @@ public record Checks(
   /** Whether a plan that can be made wants no second look for these. */
   boolean areFine() {
     boolean wide = discFitsFabric && baseFitsFabric && interfacingFits;
-    return wide && ringsHaveRoom && edgeHolds && rowsCoverBase && gatheringFits;
+    return wide && ringsHaveRoom && edgeHolds && rowsCoverBase && gatheringFits && foamFits;
   }
 
   private static boolean interfacingFits(Brief brief, Sizes sizes) {
     double room = brief.materials().interfacingWidth() - sizes.discs().baseCutDiameter();
     return brief.materials().interfaced() == Interfaced.NONE || Rounding.settle(room) >= 0;
+  }
+
+  private static boolean foamFits(Brief brief) {
+    double room = brief.cushion().diameter() / 2 - brief.fill().foamThickness();
+    return brief.fill().filling() != FillSpec.Sort.FOAM_DISC || Rounding.settle(room) >= 0;
   }
 
   /** From the raw edge of a ring's gathers to the row before. */

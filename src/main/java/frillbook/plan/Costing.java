@@ -43,8 +43,8 @@ public record Costing(
   static Costing of(PlannedOrder order, Checks checks, BaseFabric base) {
     Brief brief = order.brief();
     Filling filling = Filling.of(brief);
-    ThreadNeed thread = ThreadNeed.of(brief, order.sewing());
-    Hours hours = Hours.of(brief, order.amounts());
+    ThreadNeed thread = ThreadNeed.of(brief, order.sewing(base));
+    Hours hours = Hours.of(brief, order.amounts(base));
     MaterialNeeds needs = order.needs(base, filling.bought(brief), thread.threadLength());
     Materials materials = Materials.of(brief, needs);
     Candidate two = Candidate.of(brief, brief.choices().two(brief.look()));

@@ -32,13 +32,19 @@ record PlannedOrder(
     return brief().unit().metres(length * quantity());
   }
 
-  Sewing sewing() {
+  /** Of the seams between widths of base fabric, as it is bought, washed and straightened. */
+  private double widthSeam(BaseFabric base) {
+    return sizes.baseWidth().seamLength(sized.baseFabric().usable(base.baseBuyLength()));
+  }
+
+  Sewing sewing(BaseFabric base) {
     return new Sewing(
         rings.stitchedLength(),
         strip.flatLength(),
         cut.joinCount(),
         sizes.strip().stripCutWidth(),
-        sizes.discs().backCutDiameter());
+        sizes.discs().backCutDiameter(),
+        widthSeam(base));
   }
 
   int zipCount() {
@@ -58,10 +64,11 @@ record PlannedOrder(
         threadLength / brief().thread().reelLength());
   }
 
-  Amounts amounts() {
+  Amounts amounts(BaseFabric base) {
     double flat = batchMetres(strip.flatLength());
     return new Amounts(
         cut.stripCount(),
+        brief().unit().metres(widthSeam(base)),
         discCount(),
         interfacing.interfacingCount(),
         cut.joinCount(),

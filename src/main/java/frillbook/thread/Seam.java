@@ -28,6 +28,7 @@ public record Seam(SeamName seamName, double seamLength, double seamRatio, doubl
     double rows = batch(brief, sewing.stitchedLength());
     double around = batch(brief, Outline.around(brief.cushion().diameter()));
     return List.of(
+        of(SeamName.WIDTHS, brief.unit().metres(sewing.widthSeam()), machine),
         of(SeamName.GATHERING, flat * spec.gatheringRows(), spec.gatherThreadRatio()),
         of(SeamName.JOINS, joins(brief, sewing), machine),
         of(SeamName.FREE_EDGE, edge.isSewn() ? flat : 0, spec.edgeThreadRatio(edge)),

@@ -4,6 +4,7 @@ import frillbook.naming.Coded;
 
 /** What is sewn, in working order. */
 public enum SeamName implements Coded {
+  WIDTHS,
   GATHERING,
   JOINS,
   FREE_EDGE,

@@ -8,6 +8,12 @@ package frillbook.thread;
  * @param joinCount joins in the run of the whole order
  * @param stripWidth cut width of a strip, which is the length of a join
  * @param backWidth cut width of a back
+ * @param widthSeam between widths of base fabric, of the whole order; 0 where one is wide enough
  */
 public record Sewing(
-    double stitchedLength, double flatLength, int joinCount, double stripWidth, double backWidth) {}
+    double stitchedLength,
+    double flatLength,
+    int joinCount,
+    double stripWidth,
+    double backWidth,
+    double widthSeam) {}

@@ -4,6 +4,7 @@ package frillbook.time;
  * What drives every task, for the whole order, in working order; 0 for a task there is none of.
  *
  * @param strips cut
+ * @param widthMetres of seam between widths of base fabric, sewn before discs are cut
  * @param discs cut, back pieces and interfacing included
  * @param fused pieces of interfacing
  * @param joins sewn
@@ -21,6 +22,7 @@ package frillbook.time;
  */
 public record Amounts(
     int strips,
+    double widthMetres,
     int discs,
     int fused,
     int joins,

@@ -49,6 +49,7 @@ public record Task(
         row(TaskName.TALK, 1, rates.talkRate()),
         row(TaskName.SAMPLE, 1, rates.sampleRate()),
         row(TaskName.CUT_STRIPS, amounts.strips(), times.cutStrips()),
+        row(TaskName.JOIN_WIDTHS, amounts.widthMetres(), times.closeEdge().rate()),
         row(TaskName.CUT_DISCS, amounts.discs(), times.cutDiscs()),
         row(TaskName.FUSE, amounts.fused(), rates.fuseRate()),
         row(TaskName.JOIN_STRIPS, amounts.joins(), times.joinStrips()),

@@ -7,6 +7,7 @@ public enum TaskName implements Coded {
   TALK,
   SAMPLE,
   CUT_STRIPS,
+  JOIN_WIDTHS,
   CUT_DISCS,
   FUSE,
   JOIN_STRIPS,

@@ -60,6 +60,9 @@ final class FailingChecksTest {
     failing.put("rows_cover_base", inch().with("frill_height", 0.625));
     failing.put("gathering_fits", inch().with("gathering_rows", 4.0));
     failing.put(
+        "foam_fits",
+        inch().with("filling", "foam_disc").with("diameter", 9.0).with("foam_thickness", 5.0));
+    failing.put(
         "own_strips_are_lean",
         inch()
             .with("quantity", 3.0)

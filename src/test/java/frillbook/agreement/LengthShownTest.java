@@ -11,7 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Inches as programs print them, in lines, beside them, in inputs, tables and sentences: by hand.
- * 755.4 in are 6043.2 eighths, 3.182 in 50.9 sixteenths; 453.6 g are 16 oz, 4 m are 4.37 yd.
+ * 755.4 in are 6043.2 eighths, 3.182 in 50.9 sixteenths, 25/32 in and a hair 12.5 of them and more;
+ * 453.6 g are 16 oz, 4 m are 4.37 yd.
  */
 final class LengthShownTest {
   private static final String SHEET =
@@ -28,6 +29,7 @@ final class LengthShownTest {
         - {line: eighth, label: Eighth, unit: "{unit}", format: length, guard: none, formula: "19.875", note: N.}
         - {line: between, label: Between, unit: "{unit}", format: long, also: true, guard: none, formula: "755.4", note: N.}
         - {line: short, label: Short, unit: "{unit}", format: length, guard: none, formula: "3.182", note: N.}
+        - {line: tie, label: Tie, unit: "{unit}", format: length, guard: none, formula: "25/32*1.0000000001", note: N.}
         - {line: zero, label: Nothing, unit: "{unit}", format: length, guard: none, formula: "0", note: N.}
         - {line: heavy, label: Heavy, unit: g, format: count, also: true, guard: none, formula: "453.6", note: N.}
         - {line: thread, label: Thread, unit: m, format: count, also: true, guard: none, formula: "4", note: N.}
@@ -50,6 +52,7 @@ final class LengthShownTest {
           "Eighth +19 7/8 +in .*",
           "Between +755 3/8 +in +20 yd 35 3/8 in .*",
           "Short +3 3/16 +in .*",
+          "Tie +13/16 +in .*",
           "Nothing +0 +in .*",
           "Heavy +16.0 +oz +454 g .*",
           "Thread +4.4 +yd +4 ?m .*",

@@ -32,6 +32,13 @@ class BaseWidthTest {
     assertEquals(new BaseWidth(widths, usable), width);
   }
 
+  /** By hand: 90 in come apart into three of 30, with two seams between them. */
+  @ParameterizedTest
+  @CsvSource({"1, 0", "2, 45", "3, 60"})
+  void everyTwoWidthsShareASeam(int widths, double seams) {
+    assertEquals(seams, new BaseWidth(widths, 100).seamLength(90));
+  }
+
   /**
    * By hand: without draw-in bases and backs are 19 in with seams, 18 in without. 2 × 18 1/2 − 1 is
    * 36, 2 × 17 1/2 is 35.

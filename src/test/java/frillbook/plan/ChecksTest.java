@@ -24,7 +24,8 @@ class ChecksTest {
           "rings_clear_inset",
           "rings_have_room",
           "edge_holds",
-          "rows_cover_base");
+          "rows_cover_base",
+          "foam_fits");
 
   /** The checks that {@code briefs} fails, by name. */
   private static List<String> failed(Briefs briefs) {
@@ -169,6 +170,15 @@ class ChecksTest {
     Briefs folded = Briefs.inch().with("edge_finish", "folded");
     lookedAt("rings_have_room", folded.with("fabric_thickness", 3.9));
     assertEquals(List.of(), failed(folded.with("fabric_thickness", 3.81)));
+  }
+
+  /** By hand: half of 18 in is 9; loose fibre has no thickness of its own. */
+  @Test
+  void foamThickerThanHalfTheDiameterWantsASecondLook() {
+    Briefs foam = Briefs.inch().with("filling", "foam_disc");
+    lookedAt("foam_fits", foam.with("foam_thickness", 9.01));
+    assertEquals(List.of(), failed(foam.with("foam_thickness", 9)));
+    assertEquals(List.of(), failed(Briefs.inch().with("foam_thickness", 9.01)));
   }
 
   @Test

@@ -86,6 +86,25 @@ class PricedBiasOrderTest {
     assertEquals(bought, WorkedOrders.material(asBought, name).materialCharged(), 1e-9);
   }
 
+  /** As {@link WorkedOrders#pricedBias} says; fabric and interfacing by the metre. */
+  @ParameterizedTest
+  @CsvSource({
+    "frill_fabric, 1, 12",
+    "base_fabric, 1, 6",
+    "interfacing, 1, 4",
+    "zips, 1, 3.20",
+    "filling, 1, 5",
+    "thread, 1, 2.50",
+    "extra_one, 0.5, 1.10",
+    "extra_two, 6, 0.20",
+    "extra_three, 1, 7"
+  })
+  void everyMaterialHasItsStepAndItsPrice(String name, double step, double price) {
+    Material material = WorkedOrders.material(work, name);
+    assertEquals(step, material.materialStep(), 1e-12);
+    assertEquals(price, material.materialPrice(), 1e-12);
+  }
+
   private Asking asking() {
     return work.costing().bill().asking().orElseThrow();
   }

@@ -99,13 +99,18 @@ class RingsAcrossOrderTest {
     assertEquals(amount, task.taskAmount(), 5e-7);
   }
 
-  /** A raw edge, strips that are pulled up while they are gathered, a back without a zip. */
+  /**
+   * Base fabric that is wide enough, a raw edge, strips that are pulled up while they are gathered,
+   * a back without a zip.
+   */
   @Test
   void whatIsNotDoneIsNotListed() {
     List<TaskName> listed = WorkedOrders.tasks(work).stream().map(Task::taskName).toList();
     List<TaskName> others =
         Stream.of(TaskName.values()).filter(name -> !listed.contains(name)).toList();
-    assertEquals(List.of(TaskName.FINISH_EDGE, TaskName.PULL_UP, TaskName.FIT_ZIP), others);
+    assertEquals(
+        List.of(TaskName.JOIN_WIDTHS, TaskName.FINISH_EDGE, TaskName.PULL_UP, TaskName.FIT_ZIP),
+        others);
   }
 
   @ParameterizedTest
@@ -130,6 +135,36 @@ class RingsAcrossOrderTest {
   })
   void everyTaskTakesItsOwnMinutes(String name, double minutes) {
     assertEquals(minutes, WorkedOrders.task(work, name).taskMinutes(), 6e-7);
+  }
+
+  /**
+   * Minutes for one and to set up, from the times of the brief, and the amounts times the first.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "talk, 20, 0, 20",
+    "sample, 15, 0, 15",
+    "cut_strips, 1.5, 10, 18", // 12 × 1.5
+    "cut_discs, 3, 5, 24", // 8 × 3
+    "fuse, 3, 0, 6", // 2 × 3
+    "join_strips, 3, 5, 33", // 11 × 3
+    "press_strip, 0.3, 0, 3.701330", // 12.337768 × 0.3
+    "gather, 1.75, 10, 43.182188", // 24.675536 × 1.75
+    "mark_rings, 0.5, 5, 5", // 10 × 0.5
+    "tack, 2.5, 0, 12.286968", // 4.914787 × 2.5
+    "sew_rows, 4, 10, 19.659149", // 4.914787 × 4
+    "tuck_ends, 1, 0, 20", // 20 × 1
+    "make_back, 5, 5, 20", // 4 × 5
+    "close_edge, 4, 5, 7.660460", // 1.915115 × 4
+    "fill_close, 15, 5, 30", // 2 × 15
+    "finish_off, 10, 0, 20", // 2 × 10
+    "pack, 6, 0, 12" // 2 × 6
+  })
+  void everyTaskHasARateAndIsSetUpOnce(String name, double rate, double setup, double work) {
+    Task task = WorkedOrders.task(this.work, name);
+    assertEquals(rate, task.taskRate(), 1e-12);
+    assertEquals(setup, task.taskSetup(), 1e-12);
+    assertEquals(work, task.taskWork(), 6e-7);
   }
 
   /** The sum of those: 369.490095 minutes. */
@@ -197,6 +232,32 @@ class RingsAcrossOrderTest {
     Material material = WorkedOrders.material(work, name);
     assertEquals(used, material.materialNeeded(), 6e-7);
     assertEquals(bought, material.materialBought(), 1e-9);
+  }
+
+  /** Eighths of a yard; whole zips, bags and reels. */
+  @ParameterizedTest
+  @CsvSource({
+    "frill_fabric, 0.125",
+    "base_fabric, 0.125",
+    "interfacing, 0.125",
+    "zips, 1",
+    "filling, 1",
+    "thread, 1"
+  })
+  void everyMaterialIsSoldInSteps(String name, double step) {
+    assertEquals(step, WorkedOrders.material(work, name).materialStep(), 1e-12);
+  }
+
+  /**
+   * By hand: of twelve cushions the strips are 12 × 242.869449 = 2914.433388 in, (2914.433388 −
+   * 0.5) ÷ 43.5 = 66.99: 67 strips and 66 joins. Sixty are listed.
+   */
+  @Test
+  void joinsPastTheSixtiethAreCountedAlone() {
+    ChosenGrain twelve = WorkedOrders.work(WorkedOrders.ringsAcross().with("quantity", 12));
+    assertEquals(66, twelve.total().joinCount());
+    assertEquals(6, twelve.total().joinsUnlisted());
+    assertEquals(0, work.total().joinsUnlisted());
   }
 
   /**

@@ -26,6 +26,14 @@ class SizesTest {
     assertEquals(.9, sizes.usableShare(), 1e-12);
   }
 
+  @ParameterizedTest
+  @CsvSource({"0, 0, false", ".04, 0, true", "0, .1, true"})
+  void whatShrinksEitherWayIsWashedFirst(double width, double length, boolean washed) {
+    Briefs briefs =
+        Briefs.inch().with("wash_shrink_width", width).with("wash_shrink_length", length);
+    assertEquals(washed, sizes(briefs).isWashed());
+  }
+
   /**
    * By hand: strips stretch by 5 %, lines lie 5√2 apart, and both passes of a French join count.
    */

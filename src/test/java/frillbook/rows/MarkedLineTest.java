@@ -1,6 +1,7 @@
 package frillbook.rows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.brief.Brief;
@@ -35,8 +36,14 @@ class MarkedLineTest {
     MarkedLine line = line(Briefs.inch());
     assertEquals(8.854167, line.markedOuterRadius(), 5e-7);
     assertEquals(.520833, line.markedFirstRadius(), 5e-7);
-    assertEquals(.78125, line.markedSpacing(), 1e-12);
-    assertEquals(8.5, line.markedOuterRadius() * .96, 1e-12);
+    assertEquals(.78125, line.markedSpacing(), 1e-9);
+    assertEquals(8.5, line.markedOuterRadius() * .96, 1e-9);
+  }
+
+  /** By hand: 3/4 ÷ 0.96 = 25/32 is 12 1/2 sixteenths, which LibreOffice would show as 12. */
+  @Test
+  void halfASixteenthIsAHairMore() {
+    assertTrue(line(Briefs.inch()).markedSpacing() * 16 > 12.5);
   }
 
   /** By hand: the circle of 1 1/4 in at the first turn's end is marked at 1.302083. */

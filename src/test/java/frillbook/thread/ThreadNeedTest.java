@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** 600 in sewn, a strip of 1500 in with 20 joins of 2 1/4 in, a back of 19 in. */
 class ThreadNeedTest {
-  private static final Sewing SEWING = new Sewing(600, 1500, 20, 2.25, 19);
+  private static final Sewing SEWING = new Sewing(600, 1500, 20, 2.25, 19, 0);
   private static final double METRES_PER_INCH = .0254;
 
   private static ThreadNeed need(Briefs briefs) {

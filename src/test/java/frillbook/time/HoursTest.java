@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HoursTest {
   private static final Amounts AMOUNTS =
-      new Amounts(10, 4, 2, 9, 0, 5, 10, 5, 11, 6, 2, 3, 1, 1.4, 1);
+      new Amounts(10, 0, 4, 2, 9, 0, 5, 10, 5, 11, 6, 2, 3, 1, 1.4, 1);
 
   private static double minutes(Briefs briefs, TaskName name, Amounts amounts) {
     return Hours.of(briefs.brief(), amounts).tasks().stream()
@@ -24,7 +24,7 @@ class HoursTest {
   }
 
   private static Amounts gathering(double rowMetres) {
-    return new Amounts(1, 1, 0, 0, 0, 17, rowMetres, 17, 1, 1, 2, 0, 1, 1, 1);
+    return new Amounts(1, 0, 1, 0, 0, 0, 17, rowMetres, 17, 1, 1, 2, 0, 1, 1, 1);
   }
 
   /** What a new workbook says, in a brief that says something else. */
