@@ -55,13 +55,18 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
 
   /** One sentence for every check that does not hold. */
   List<String> problems() {
-    PlanWords words = new PlanWords(form.vocabulary(), unit, inputs, values);
-    return failed().stream().map(check -> words.say(check.sentence())).toList();
+    return failed().stream().map(check -> words().say(check.sentence())).toList();
   }
 
+  private PlanWords words() {
+    return new PlanWords(form.vocabulary(), unit, inputs, values);
+  }
+
+  /** As in the workbook, a check says nothing while what it speaks of is not known. */
   private List<Form.Check> failed() {
     return form.checks().stream()
         .filter(check -> Double.valueOf(0).equals(values.lines().get(check.name())))
+        .filter(check -> words().holds(check.guard()))
         .toList();
   }
 

@@ -186,4 +186,25 @@ class PlanCommandTest {
     object.fieldNames().forEachRemaining(names::add);
     return names;
   }
+
+  /** A base of 60 in and more is wider than interfacing of 36; fifty cannot be planned at all. */
+  @Test
+  void aCheckSaysNothingOfWhatIsNotPlanned() {
+    String[] wide = {"plan", "--diameter", "60", "--input", "interfaced=base"};
+    String[] tooMuch = {
+      "plan",
+      "--diameter",
+      "60",
+      "--input",
+      "interfaced=base",
+      "--ring-spacing",
+      "0.25",
+      "--input",
+      "quantity=50"
+    };
+    assertTrue(Ran.run(wide).err().contains("The interfacing is narrower than a base"));
+    String told = Ran.run(tooMuch).err();
+    assertTrue(told.contains("The order takes more fabric than can be planned"), told);
+    assertFalse(told.contains("The interfacing is narrower than a base"), told);
+  }
 }

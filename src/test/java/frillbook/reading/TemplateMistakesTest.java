@@ -130,6 +130,21 @@ final class TemplateMistakesTest {
   }
 
   @Test
+  void aCountOfTheRowsToShowThatTheTableHasNotIsTold() {
+    told(
+        """
+          - table: knots
+            rows: 2
+            guard: none
+            columns:
+              - {column: knot, label: K, unit: "-", format: count, formula: "{n}", note: N.}
+          - {excerpt: knots, columns: [knot], close_up: knto}
+        """,
+        "a.yaml:10:49: the column knto, which the table knots has not; expected columns of a table;"
+            + " correct the one or the other (did you mean knot?)");
+  }
+
+  @Test
   void aColumnThatIsNoLetterIsTold() {
     told(
         "  - {beside: 6, rows: []}\n",
@@ -146,6 +161,35 @@ final class TemplateMistakesTest {
         Written.mistakes(
             Written.sheet(
                 "sheet: Aa\ntitle: T\nlinks: [B]\nwidths: [9]\nrows:\n  - note: Hello.\n")));
+  }
+
+  /** Of the columns 9 and 7 wide, the first has room for one. */
+  @Test
+  void aLinkWithoutRoomIsTold() {
+    assertEquals(
+        List.of(
+            "a.yaml:3:12: 2 links; expected at most 1, one in each column 8.0 wide or more;"
+                + " leave some out, or make columns wider"),
+        Written.mistakes(
+            Written.files(
+                Map.of(
+                    "workbook.yaml",
+                    "title: T\nsheets: [a.yaml, b.yaml]\n",
+                    "a.yaml",
+                    "sheet: A\ntitle: T\nlinks: [B, B]\nwidths: [9, 7]\nrows:\n  - note: Hello.\n",
+                    "b.yaml",
+                    "sheet: B\ntitle: T\nwidths: [9]\nrows:\n  - note: Hello.\n"))));
+  }
+
+  @Test
+  void aPartOfAPageIsTold() {
+    assertEquals(
+        List.of(
+            "a.yaml:3:8: pages: 1.5; expected a whole number from 1 to 100;"
+                + " correct it, or leave it out for as many as it takes"),
+        Written.mistakes(
+            Written.sheet(
+                "sheet: A\ntitle: T\npages: 1.5\nwidths: [9]\nrows:\n  - note: Hello.\n")));
   }
 
   @Test
