@@ -2,12 +2,14 @@ package frillbook.proofreading;
 
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
+import frillbook.source.SourceText;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.TableTemplate;
+import frillbook.template.ValueFormat;
 import frillbook.template.WorkbookTemplate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -32,6 +34,7 @@ public final class SheetCheck {
     check.links(template);
     check.quotes(template);
     template.rows(RowTemplate.Excerpt.class).forEach(excerpt -> check.excerpt(template, excerpt));
+    template.rows(RowTemplate.Excerpt.class).forEach(excerpt -> check.closeUp(template, excerpt));
     check.sizes(template);
     check.checksTogether(template);
     check.inputChecksOnce(template);
@@ -107,6 +110,22 @@ public final class SheetCheck {
                     "the column " + column + ", which the table " + excerpt.table() + " has not",
                     "columns of a table",
                     "correct the one or the other" + Nearest.hint(column.value(), columns)));
+  }
+
+  /** Tells of a column that cannot say which rows are shown. */
+  private void closeUp(WorkbookTemplate template, RowTemplate.Excerpt excerpt) {
+    template.tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .filter(column -> column.format() != ValueFormat.COUNT)
+        .map(ColumnTemplate::name)
+        .filter(name -> excerpt.closeUp().map(SourceText::value).filter(name::equals).isPresent())
+        .forEach(
+            name ->
+                mistakes.add(
+                    excerpt.closeUp().get().position(),
+                    "close_up: " + name,
+                    "a column of format count, which counts the rows to show",
+                    "name one, or leave close_up out to show all"));
   }
 
   /** Tells of the table that makes the workbook larger than a person's machine can calculate. */

@@ -145,6 +145,21 @@ final class TemplateMistakesTest {
   }
 
   @Test
+  void aColumnOfLengthsCannotCountTheRowsToShow() {
+    told(
+        """
+          - table: knots
+            rows: 2
+            guard: none
+            columns:
+              - {column: knot, label: K, unit: cm, format: length, formula: "{n}", note: N.}
+          - {excerpt: knots, columns: [knot], close_up: knot}
+        """,
+        "a.yaml:10:49: close_up: knot; expected a column of format count, which counts the rows to"
+            + " show; name one, or leave close_up out to show all");
+  }
+
+  @Test
   void aColumnThatIsNoLetterIsTold() {
     told(
         "  - {beside: 6, rows: []}\n",
