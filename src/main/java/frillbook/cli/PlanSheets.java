@@ -23,7 +23,11 @@ record PlanSheets(WorkbookTemplate template, PlanReport report) {
 
   /** How many rows of a table the plan has. */
   int rows(TableTemplate table) {
-    return table.columns().stream().mapToInt(column -> cells(column).size()).max().orElse(0);
+    return rows(table.columns());
+  }
+
+  private int rows(List<ColumnTemplate> columns) {
+    return columns.stream().mapToInt(column -> cells(column).size()).max().orElse(0);
   }
 
   /** A cell's value; nothing where there is none. */
@@ -55,31 +59,36 @@ record PlanSheets(WorkbookTemplate template, PlanReport report) {
     text.append(lines.text().stripLeading());
     sheet.rows(TableTemplate.class).stream()
         .filter(table -> !table.paper())
-        .forEach(table -> text.append(tableText(table)));
+        .forEach(table -> text.append(tableText(table.columns())));
+    sheet.rows(RowTemplate.Excerpt.class).stream()
+        .filter(excerpt -> excerpt.closeUp().isEmpty())
+        .forEach(excerpt -> text.append(tableText(columns(excerpt))));
     return text.toString();
   }
 
-  private String tableText(TableTemplate table) {
-    TextTable text = new TextTable(heads(table).toArray(String[]::new));
-    for (int row = 0; row < rows(table); row++) {
-      text.row(cells(table, row));
-    }
-    return System.lineSeparator() + text.text();
+  private List<ColumnTemplate> columns(RowTemplate.Excerpt excerpt) {
+    TableTemplate table = template.table(excerpt);
+    return excerpt.columns().stream().map(name -> table.column(name.value())).toList();
   }
 
-  private List<String> heads(TableTemplate table) {
-    return table.columns().stream().map(this::head).toList();
+  private String tableText(List<ColumnTemplate> columns) {
+    TextTable text = new TextTable(columns.stream().map(this::head).toArray(String[]::new));
+    for (int row = 0; row < rows(columns); row++) {
+      text.row(cells(columns, row));
+    }
+    return System.lineSeparator() + text.text();
   }
 
   /** Counts say what they count in their label. */
   private String head(ColumnTemplate column) {
     String unit = column.format() == ValueFormat.COUNT ? "" : report.shownUnit(column.unit());
-    return unit.isEmpty() ? column.label() : column.label() + ", " + unit;
+    String label = report.unit().say(column.label());
+    return unit.isEmpty() ? label : label + ", " + unit;
   }
 
-  private List<String> cells(TableTemplate table, int row) {
+  private List<String> cells(List<ColumnTemplate> columns, int row) {
     List<String> cells = new ArrayList<>();
-    for (ColumnTemplate column : table.columns()) {
+    for (ColumnTemplate column : columns) {
       cells.add(
           Shown.value(
               report.shown(column.name(), value(column, row)),

@@ -1,6 +1,8 @@
 package frillbook.time;
 
 import frillbook.naming.Coded;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What is done, in working order. */
 public enum TaskName implements Coded {
@@ -24,5 +26,14 @@ public enum TaskName implements Coded {
   CLOSE_EDGE,
   FILL_CLOSE,
   FINISH_OFF,
-  PACK
+  PACK;
+
+  private static final Set<TaskName> BY_LENGTH =
+      EnumSet.of(
+          JOIN_WIDTHS, FINISH_EDGE, PRESS_STRIP, GATHER, PULL_UP, TACK, SEW_ROWS, CLOSE_EDGE);
+
+  /** Whether it takes so long for a metre. */
+  boolean isByLength() {
+    return BY_LENGTH.contains(this);
+  }
 }

@@ -67,6 +67,23 @@ class PlanCommandTest {
         table.stream().map(line -> line.substring(0, head.length())).toList());
   }
 
+  /**
+   * By hand: the edge of 4 in is π × 4 = 12.566 in, 0.349 yd or 0.319 m; at 4 minutes a metre, 3.66
+   * a yard, 1.28, and 5 to set up.
+   */
+  @Test
+  void aTableThatStandsElsewhereIsPrintedWhereItIsShown() {
+    List<String> lines = Ran.runSmall("plan").out().lines().toList();
+    String edge =
+        lines.stream()
+            .filter(line -> line.startsWith("sew the edge seam"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(
+        List.of("sew the edge seam", "0.35", "3.66", "1.28", "5", "6.28"),
+        List.of(edge.split(" {2,}")));
+  }
+
   @Test
   void everySheetOfThePlanIsPrinted() {
     List<String> lines = Ran.runSmall("plan").out().lines().toList();

@@ -167,6 +167,31 @@ class RingsAcrossOrderTest {
     assertEquals(work, task.taskWork(), 6e-7);
   }
 
+  /** A yard is 0.9144 m: by hand, 12.337768, 4.914787 and 1.915115 m, and the rates times that. */
+  @ParameterizedTest
+  @CsvSource({
+    "cut_strips, 12, 1.5",
+    "press_strip, 13.492747, 0.27432",
+    "gather, 26.985494, 1.6002",
+    "tack, 5.374876, 2.286",
+    "sew_rows, 5.374876, 3.6576",
+    "mark_rings, 10, 0.5",
+    "close_edge, 2.094395, 3.6576"
+  })
+  void lengthsAreShownInYards(String name, double yards, double minutes) {
+    Task task = WorkedOrders.task(work, name);
+    assertEquals(yards, task.taskShown(), 1e-6);
+    assertEquals(minutes, task.taskShownRate(), 1e-9);
+  }
+
+  /** By hand: 1.915115 ÷ 0.9144 and 4.787787 ÷ 0.9144. */
+  @Test
+  void seamsAreShownInYards() {
+    Seam seam = WorkedOrders.seam(work, "edge_seam");
+    assertEquals(2.094395, seam.seamShown(), 1e-6);
+    assertEquals(5.235988, seam.threadShown(), 1e-6);
+  }
+
   /** The sum of those: 369.490095 minutes. */
   @Test
   void theyAddUpToSixHoursAndNineMinutes() {

@@ -166,6 +166,14 @@ class WashedBiasOrderTest {
     assertEquals(metres, WorkedOrders.seam(work, name).seamThread(), 6e-7);
   }
 
+  @Test
+  void beneathCentimetresLengthsAreShownInMetres() {
+    assertEquals(3.769911, WorkedOrders.seam(work, "edge_seam").seamShown(), 5e-7);
+    assertEquals(9.424778, WorkedOrders.seam(work, "edge_seam").threadShown(), 6e-7);
+    assertEquals(3.769911, WorkedOrders.task(work, "close_edge").taskShown(), 5e-7);
+    assertEquals(4, WorkedOrders.task(work, "close_edge").taskShownRate(), 1e-9);
+  }
+
   /**
    * As used, in metres before washing: strips and matching discs 188.388667 ÷ 0.9 = 209.320741 cm.
    * Base fabric is (100 − 2) × 0.96 = 94.08 wide: bases two and one with a half back beside it, 2 ×
