@@ -118,7 +118,7 @@ final class HarnessTest {
 
   @Test
   void aTextThatReadsOtherwiseIsFound() {
-    Difference found = onlyDifference(cell("task_name", 2), "\"down\"", brief);
+    Difference found = onlyDifference(cell("seam_name", 2), "\"down\"", brief);
     assertEquals("down", found.sheet());
   }
 

@@ -50,7 +50,7 @@ class PlanNamesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "seam_thread, 5, 22.650027", // tacking, 18.875022 × 1.2
+    "seam_thread, 6, 22.650027", // tacking, 18.875022 × 1.2
     "material_charged, 1, 25.12",
     "task_minutes, 3, 46",
     "choice_price_total, 3, 451.80"
