@@ -55,7 +55,8 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
 
   /** One sentence for every check that does not hold. */
   List<String> problems() {
-    return failed().stream().map(check -> words().say(check.sentence())).toList();
+    PlanWords words = words();
+    return failed().stream().map(check -> words.say(check.sentence())).toList();
   }
 
   private PlanWords words() {
@@ -64,9 +65,10 @@ record PlanReport(Form form, LengthUnit unit, Map<String, Object> inputs, NamedV
 
   /** As in the workbook, a check says nothing while what it speaks of is not known. */
   private List<Form.Check> failed() {
+    PlanWords words = words();
     return form.checks().stream()
         .filter(check -> Double.valueOf(0).equals(values.lines().get(check.name())))
-        .filter(check -> words().holds(check.guard()))
+        .filter(check -> words.holds(check.guard()))
         .toList();
   }
 

@@ -75,6 +75,11 @@ public enum LengthUnit {
     return length * centimetres / 100;
   }
 
+  /** Metres in a yard or a metre, the unit fabric is sold by: 0.9144 or 1. */
+  public double metresPerLong() {
+    return metres(unitsPerLong());
+  }
+
   /** {@code area} in this unit squared, in square metres; 1296 in² are 0.83612736 m². */
   public double squareMetres(double area) {
     return area * centimetres * centimetres / 10_000;

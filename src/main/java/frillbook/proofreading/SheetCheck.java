@@ -2,7 +2,6 @@ package frillbook.proofreading;
 
 import frillbook.source.Mistakes;
 import frillbook.source.Nearest;
-import frillbook.source.SourceText;
 import frillbook.template.CheckTemplate;
 import frillbook.template.ColumnTemplate;
 import frillbook.template.LineTemplate;
@@ -114,15 +113,19 @@ public final class SheetCheck {
 
   /** Tells of a column that cannot say which rows are shown. */
   private void closeUp(WorkbookTemplate template, RowTemplate.Excerpt excerpt) {
-    template.tables().stream()
-        .flatMap(table -> table.columns().stream())
-        .filter(column -> column.format() != ValueFormat.COUNT)
-        .map(ColumnTemplate::name)
-        .filter(name -> excerpt.closeUp().map(SourceText::value).filter(name::equals).isPresent())
-        .forEach(
+    List<String> others =
+        template.tables().stream()
+            .flatMap(table -> table.columns().stream())
+            .filter(column -> column.format() != ValueFormat.COUNT)
+            .map(ColumnTemplate::name)
+            .toList();
+    excerpt
+        .closeUp()
+        .filter(name -> others.contains(name.value()))
+        .ifPresent(
             name ->
                 mistakes.add(
-                    excerpt.closeUp().get().position(),
+                    name.position(),
                     "close_up: " + name,
                     "a column of format count, which counts the rows to show",
                     "name one, or leave close_up out to show all"));

@@ -194,6 +194,22 @@ public final class Block {
     return text.isEmpty() ? 0 : number(text);
   }
 
+  /** A whole number from 1 to {@code most}; told with {@code advice} where it is another, and 1. */
+  int whole(String key, int most, String advice) {
+    double number = number(key);
+    boolean fits = number >= 1 && number <= most && number == Math.rint(number);
+    if (!fits && node(key).isPresent()) {
+      tellNumber(key, "a whole number from 1 to " + most, advice);
+    }
+    return fits ? (int) number : 1;
+  }
+
+  /** Tells of the number under {@code key}, which cannot be used. */
+  void tellNumber(String key, String expected, String advice) {
+    SourceText written = rawText(key).orElse(SourceText.at(position(), ""));
+    scope.tell(written.position(), key + ": " + written, expected, advice);
+  }
+
   private double number(SourceText text) {
     if (NUMBER.matcher(text.value()).matches()) {
       double number = Double.parseDouble(text.value());

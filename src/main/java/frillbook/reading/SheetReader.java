@@ -41,20 +41,9 @@ public final class SheetReader {
   }
 
   private static int pages(Block block) {
-    if (!block.has("pages")) {
-      return 0;
-    }
-    double pages = block.number("pages");
-    if (pages < 1 || pages > MOST_PAGES || pages != Math.rint(pages)) {
-      block
-          .scope()
-          .tell(
-              block.requiredRawText("pages").position(),
-              "pages: " + block.requiredRawText("pages"),
-              "a whole number from 1 to " + MOST_PAGES,
-              "correct it, or leave it out for as many as it takes");
-    }
-    return (int) pages;
+    return block.has("pages")
+        ? block.whole("pages", MOST_PAGES, "correct it, or leave it out for as many as it takes")
+        : 0;
   }
 
   private static List<SourceText> links(Block block) {

@@ -85,19 +85,8 @@ public final class TableReader {
     return whole(block, "rows", MOST_ROWS);
   }
 
-  /** A whole number from 1 to {@code most}. */
   private static int whole(Block block, String key, int most) {
-    double number = block.number(key);
-    boolean fits = number >= 1 && number <= most && number == Math.rint(number);
-    if (!fits && block.node(key).isPresent()) {
-      tellNumber(block, key, "a whole number from 1 to " + most);
-    }
-    return fits ? (int) number : 1;
-  }
-
-  private static void tellNumber(Block block, String key, String expected) {
-    SourceText written = block.rawText(key).orElse(SourceText.at(block.position(), ""));
-    block.scope().tell(written.position(), key + ": " + written, expected, "correct it");
+    return block.whole(key, most, "correct it");
   }
 
   private static OptionalDouble rowHeight(Block block) {
@@ -106,7 +95,8 @@ public final class TableReader {
     }
     double height = block.number("row_height");
     if (height < LEAST_HEIGHT || height > MOST_HEIGHT) {
-      tellNumber(block, "row_height", "points from " + LEAST_HEIGHT + " to " + MOST_HEIGHT);
+      block.tellNumber(
+          "row_height", "points from " + LEAST_HEIGHT + " to " + MOST_HEIGHT, "correct it");
     }
     return OptionalDouble.of(height);
   }

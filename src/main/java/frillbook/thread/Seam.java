@@ -30,7 +30,7 @@ public record Seam(
   }
 
   private Seam in(LengthUnit unit) {
-    double metres = unit.metres(unit.unitsPerLong());
+    double metres = unit.metresPerLong();
     return new Seam(
         seamName, seamLength, seamRatio, seamThread, seamLength / metres, seamThread / metres);
   }

@@ -41,7 +41,7 @@ public record Task(
   }
 
   private Task in(LengthUnit unit) {
-    double metres = taskName.isByLength() ? unit.metres(unit.unitsPerLong()) : 1;
+    double metres = taskName.isByLength() ? unit.metresPerLong() : 1;
     return new Task(
         taskName,
         taskAmount,

@@ -32,8 +32,7 @@ final class TickBoxes {
    */
   void offer(int row, int lastRow, int column, int lastColumn) {
     String ticked = FormulaTranslation.text(page.phrases().say(Phrase.TICKED));
-    int first = page.firstColumn();
-    CellRangeAddress cells = new CellRangeAddress(row, lastRow, first + column, first + lastColumn);
+    CellRangeAddress cells = cells(row, lastRow, column, lastColumn);
     CTDataValidations rules = page.sheet().getCTWorksheet().getDataValidations();
     Optional<CTDataValidation> same =
         rules == null
@@ -93,12 +92,10 @@ final class TickBoxes {
     String filled = new CellReference(data, column(0), false, true).formatAsString() + "<>\"\"";
     Emphasis emphasis = page.styles().emphasis();
     emphasis.addHead(
-        page.sheet(), List.of(cells(data - 1, data - 1, first, last)), or(blank, unused));
+        page.sheet(),
+        List.of(cells(data - 1, data - 1, first, last)),
+        "OR(" + blank + "," + unused + ")");
     emphasis.addBoxes(page.sheet(), cells(data, end, first, last), filled + ",NOT(" + unused + ")");
-  }
-
-  private static String or(String one, String other) {
-    return "OR(" + one + "," + other + ")";
   }
 
   private void head(TableTemplate.Boxes boxes, int head, int first) {
