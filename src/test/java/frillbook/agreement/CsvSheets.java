@@ -15,8 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * The values of a workbook as a program has written them, one file of comma-separated values (RFC
- * 4180) for each sheet. Every text is quoted, a share has its sign; what is neither quoted nor a
- * number is an error.
+ * 4180) for each sheet. A text that could be taken for something else is quoted, a share may have
+ * its sign.
  */
 final class CsvSheets {
   /** A value such as {@code #DIV/0!}. */
@@ -29,21 +29,28 @@ final class CsvSheets {
 
   private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(E[-+]?[0-9]+)?%?");
 
+  /** As any program writes it; some have {@code Err:} and a number beside the common ones. */
+  private static final Pattern ERROR = Pattern.compile("#.*|Err:[0-9]+");
+
   private final Map<String, List<List<Object>>> sheets = new HashMap<>();
   private final List<String> errors = new ArrayList<>();
 
-  private CsvSheets() {}
+  private final boolean textsAreBare;
+
+  private CsvSheets(boolean textsAreBare) {
+    this.textsAreBare = textsAreBare;
+  }
 
   /**
    * @param written the workbook the program was given
-   * @param file as which the program would have saved it
+   * @param textsAreBare whether a text is quoted only where it has a comma or blank in it
+   * @param stem of the files, to which a hyphen, the sheet's name and {@code .csv} were added
    */
-  static CsvSheets of(XSSFWorkbook written, Path file) throws IOException {
-    CsvSheets all = new CsvSheets();
-    String stem = file.getFileName().toString().replace(".xlsx", "");
+  static CsvSheets of(XSSFWorkbook written, boolean textsAreBare, Path stem) throws IOException {
+    CsvSheets all = new CsvSheets(textsAreBare);
     for (Sheet sheet : written) {
       String name = sheet.getSheetName();
-      all.sheets.put(name, rows(Files.readString(file.resolveSibling(stem + "-" + name + ".csv"))));
+      all.sheets.put(name, rows(Files.readString(Path.of(stem + "-" + name + ".csv"))));
       sheet.forEach(row -> row.forEach(cell -> all.note((XSSFCell) cell)));
     }
     return all;
@@ -60,6 +67,11 @@ final class CsvSheets {
     List<List<Object>> rows = sheets.get(cell.getSheet().getSheetName());
     List<Object> row = cell.getRowIndex() < rows.size() ? rows.get(cell.getRowIndex()) : List.of();
     return cell.getColumnIndex() < row.size() ? row.get(cell.getColumnIndex()) : "";
+  }
+
+  /** Whether the cell holds the number {@code text}, which was a text if no text is quoted. */
+  boolean hasDigits(XSSFCell cell, String text) {
+    return textsAreBare && text.matches("[0-9]+") && Double.valueOf(text).equals(value(cell));
   }
 
   /** Every cell that shows an error, with its address. */
@@ -104,6 +116,9 @@ final class CsvSheets {
           ? (Object) (Double.parseDouble(written.substring(0, written.length() - 1)) / 100)
           : Double.valueOf(written);
     }
-    return written.matches("TRUE|FALSE") ? (Object) written.equals("TRUE") : new Wrong(written);
+    if (written.equals("TRUE") || written.equals("FALSE")) {
+      return written.equals("TRUE");
+    }
+    return ERROR.matcher(written).matches() ? (Object) new Wrong(written) : written;
   }
 }

@@ -13,11 +13,12 @@ class CsvSheetsTest {
         CsvSheets.rows("1.5,\"1.5\",,\"\"\n\"a, \"\"b\"\"\nc\",-2E-7,12.5%\n"));
   }
 
-  /** A text that reads like an error stays a text. */
+  /** A quoted text that reads like an error stays a text. */
   @Test
-  void whatIsNeitherQuotedNorANumberIsAnError() {
-    List<Object> row = CsvSheets.rows("#DIV/0!,\"#DIV/0!\"\n").get(0);
-    assertEquals("#DIV/0!", row.get(0).toString());
-    assertEquals(List.of(false, true), row.stream().map(String.class::isInstance).toList());
+  void anErrorIsNotQuoted() {
+    List<Object> row = CsvSheets.rows("#DIV/0!,\"#DIV/0!\",Err:502,cushion\n").get(0);
+    assertEquals("[#DIV/0!, #DIV/0!, Err:502, cushion]", row.toString());
+    assertEquals(
+        List.of(false, true, false, true), row.stream().map(String.class::isInstance).toList());
   }
 }

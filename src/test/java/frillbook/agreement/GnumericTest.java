@@ -3,6 +3,7 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Sample;
 import frillbook.brief.Grain;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,8 +27,9 @@ final class GnumericTest extends OtherEngineTest {
   List<TrialBrief> briefs() {
     return Stream.of(
             orders().stream(),
-            RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS).stream(),
-            some(PlainBriefs.of(Trials.TEMPLATE), EVERY_NTH_SPECIAL),
+            Sample.of(RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS), RANDOM_BRIEFS).stream(),
+            Sample.of(some(PlainBriefs.of(Trials.TEMPLATE), EVERY_NTH_SPECIAL).toList(), 6)
+                .stream(),
             ClearedTexts.byHalves(Trials.CM),
             Stream.of(SentencesTest.awkward()))
         .flatMap(kind -> kind)

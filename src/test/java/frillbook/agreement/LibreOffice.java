@@ -56,7 +56,7 @@ final class LibreOffice implements Calculator {
     SheetValues cells = SheetValues.stored(sums.workbook());
     List<SheetValues> values = new ArrayList<>();
     for (int index = 0; index < sums.inputs().size(); index++) {
-      CsvSheets sheets = CsvSheets.of(sums.workbook(), place.resolve(stem(number, index)));
+      CsvSheets sheets = CsvSheets.of(sums.workbook(), false, place.resolve(stem(number, index)));
       values.add(cells.with(sheets));
     }
     return values;

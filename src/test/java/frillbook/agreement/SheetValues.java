@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.apache.poi.ss.SpreadsheetVersion;
@@ -28,16 +29,19 @@ final class SheetValues {
   private final Map<String, List<XSSFCell>> cells;
   private final Function<XSSFCell, Object> value;
   private final Supplier<List<String>> errors;
+  private final BiPredicate<XSSFCell, String> digits;
 
   private SheetValues(
       XSSFWorkbook workbook,
       Map<String, List<XSSFCell>> cells,
       Function<XSSFCell, Object> value,
-      Supplier<List<String>> errors) {
+      Supplier<List<String>> errors,
+      BiPredicate<XSSFCell, String> digits) {
     this.workbook = workbook;
     this.cells = cells;
     this.value = value;
     this.errors = errors;
+    this.digits = digits;
   }
 
   private static Map<String, List<XSSFCell>> cells(XSSFWorkbook workbook) {
@@ -52,23 +56,23 @@ final class SheetValues {
 
   /** The values that {@code values} gives for the cells of its {@code workbook}. */
   static SheetValues of(XSSFWorkbook workbook, WorkbookValues values) {
-    return new SheetValues(workbook, cells(workbook), values::value, values::errors);
+    return new SheetValues(
+        workbook, cells(workbook), values::value, values::errors, (cell, text) -> false);
   }
 
   /** The values another program has saved in the file; nothing is calculated here. */
   static SheetValues stored(XSSFWorkbook workbook) {
     return new SheetValues(
-        workbook, cells(workbook), SheetValues::stored, () -> storedErrors(workbook));
+        workbook,
+        cells(workbook),
+        SheetValues::stored,
+        () -> storedErrors(workbook),
+        (cell, text) -> false);
   }
 
   /** The values another program has written for the same cells. */
   SheetValues with(CsvSheets written) {
-    return new SheetValues(workbook, cells, written::value, written::errors);
-  }
-
-  /** The values another program has stored in its file for the same cells. */
-  SheetValues with(FileValues stored) {
-    return new SheetValues(workbook, cells, stored::value, stored::errors);
+    return new SheetValues(workbook, cells, written::value, written::errors, written::hasDigits);
   }
 
   /** Every cell whose value is an error, with its address. */
@@ -129,6 +133,13 @@ final class SheetValues {
 
   Object value(XSSFCell cell) {
     return value.apply(cell);
+  }
+
+  /**
+   * Whether the cell holds {@code text}; some programs write a text of digits as they do a number.
+   */
+  boolean reads(XSSFCell cell, String text) {
+    return text.equals(value(cell)) || digits.test(cell, text);
   }
 
   /** The value of a name's first cell. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Sample;
 import frillbook.SampleBriefs;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
@@ -31,6 +32,10 @@ import org.junit.jupiter.params.provider.EnumSource;
  * that jump from one line or band to the next can break that rule; these tests say how often.
  */
 class ShortestLengthTest {
+  private static final int EVERY_NTH = 11;
+
+  private static final int LEAST_PLANS = Sample.size(1000, EVERY_NTH);
+
   private static FrillCutting cutting(Brief brief) {
     StripSizes strip = StripSizes.of(brief);
     DiscSizes discs = DiscSizes.of(brief);
@@ -63,12 +68,12 @@ class ShortestLengthTest {
   }
 
   private static List<Brief> benchmark(Grain grain) {
-    return CuttingBenchmark.grid(grain, JoinLine.BY_GRAIN);
+    return Sample.of(CuttingBenchmark.grid(grain, JoinLine.BY_GRAIN), EVERY_NTH);
   }
 
   /** Briefs at random that have a plan in {@code grain} and take no more than 1000 steps. */
   private static List<Brief> atRandom(Grain grain) {
-    return SampleBriefs.of(2000, 20250103).stream()
+    return Sample.of(SampleBriefs.of(2000, 20250103), EVERY_NTH).stream()
         .map(briefs -> briefs.with(grain).brief())
         .filter(brief -> steps(brief, grain) <= 1000)
         .toList();
@@ -116,7 +121,7 @@ class ShortestLengthTest {
       names = {"CROSSWISE", "LENGTHWISE"})
   void onStraightGrainNoShorterLengthIsMissedAtRandom(Grain grain) {
     List<Brief> briefs = atRandom(grain);
-    assertTrue(briefs.size() > 1000, () -> "too few plans: " + briefs.size());
+    assertTrue(briefs.size() > LEAST_PLANS, () -> "too few plans: " + briefs.size());
     for (Brief brief : briefs) {
       assertEquals(0, missedBy(brief, grain), brief::toString);
     }
@@ -127,7 +132,7 @@ class ShortestLengthTest {
   void onTheBiasAShorterLengthIsMissedInFewerThanOneOfAHundredAtRandom() {
     List<Brief> briefs = atRandom(Grain.BIAS);
     long missed = briefs.stream().filter(brief -> missedBy(brief, Grain.BIAS) > 0).count();
-    assertTrue(briefs.size() > 1000, () -> "too few plans: " + briefs.size());
+    assertTrue(briefs.size() > LEAST_PLANS, () -> "too few plans: " + briefs.size());
     assertTrue(missed < briefs.size() / 100, () -> missed + " of " + briefs.size());
   }
 }
