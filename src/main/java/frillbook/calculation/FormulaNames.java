@@ -1,40 +1,59 @@
 package frillbook.calculation;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
 import org.apache.poi.ss.formula.SheetIdentifier;
+import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Table;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A workbook as the formula parser sees it, each name looked up once. The library would go through
- * the XML of all names for every name in every formula, which takes most of the time of making a
+ * A workbook as the formula parser sees it, its names read once. The library would go through the
+ * XML of all names for every name in every formula, which takes most of the time of making a
  * workbook.
  */
 public final class FormulaNames implements FormulaParsingWorkbook {
-  private record Asked(String name, int sheet) {}
+  private final XSSFEvaluationWorkbook workbook;
 
-  private final FormulaParsingWorkbook workbook;
-  private final Map<Asked, Optional<EvaluationName>> names = new HashMap<>();
+  /** Names of the whole workbook that no sheet has too, in small letters. */
+  private final Map<String, EvaluationName> names = new HashMap<>();
 
-  public FormulaNames(FormulaParsingWorkbook workbook) {
-    this.workbook = workbook;
+  public FormulaNames(XSSFWorkbook written) {
+    workbook = XSSFEvaluationWorkbook.create(written);
+    int index = 0;
+    Set<String> ofSheets = new HashSet<>();
+    for (XSSFName name : written.getAllNames()) {
+      String small = small(name.getNameName());
+      if (name.getSheetIndex() < 0) {
+        names.put(small, workbook.getName(new NamePtg(index)));
+      } else {
+        ofSheets.add(small);
+      }
+      index++;
+    }
+    names.keySet().removeAll(ofSheets);
+  }
+
+  private static String small(String name) {
+    return name.toLowerCase(Locale.ROOT);
   }
 
   @Override
   public EvaluationName getName(String name, int sheetIndex) {
-    return names
-        .computeIfAbsent(
-            new Asked(name, sheetIndex),
-            asked -> Optional.ofNullable(workbook.getName(asked.name(), asked.sheet())))
-        .orElse(null);
+    EvaluationName known = names.get(small(name));
+    return known == null ? workbook.getName(name, sheetIndex) : known;
   }
 
   @Override

@@ -21,6 +21,9 @@ public final class ParsedCell implements EvaluationCell {
   private CellType type;
   private Object value;
 
+  /** What the formula came to when it was last calculated; not known yet where it is null. */
+  private Object result;
+
   /**
    * @param parser gives the pieces of its formula; asked when they are needed, since a person may
    *     have added formulas that the library does not know
@@ -43,6 +46,7 @@ public final class ParsedCell implements EvaluationCell {
 
   /** Passes for a cell that holds what its formula came to. */
   void hold(Object result) {
+    this.result = result;
     value = result;
     if (result instanceof Double) {
       type = CellType.NUMERIC;
@@ -57,6 +61,21 @@ public final class ParsedCell implements EvaluationCell {
   void calculateAnew() {
     type = CellType.FORMULA;
     value = "";
+  }
+
+  /** Passes for a cell whose formula was never calculated. */
+  void forget() {
+    result = null;
+    calculateAnew();
+  }
+
+  /** What the formula came to; null where that is not known. */
+  Object result() {
+    return result;
+  }
+
+  XSSFCell written() {
+    return cell;
   }
 
   /** The formula's pieces, parsed once; empty for a cell without formula. */

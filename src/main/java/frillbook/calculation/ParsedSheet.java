@@ -51,10 +51,8 @@ public final class ParsedSheet implements EvaluationSheet {
 
   @Override
   public ParsedCell getCell(int row, int column) {
-    if (row >= rows.length || column >= cells(row).length) {
-      return null;
-    }
-    return cells(row)[column];
+    ParsedCell[] cells = row < rows.length ? cells(row) : NO_CELLS;
+    return column < cells.length ? cells[column] : null;
   }
 
   /** Nothing to clear: the evaluator keeps the results. */

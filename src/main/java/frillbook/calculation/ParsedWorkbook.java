@@ -36,7 +36,7 @@ public final class ParsedWorkbook implements EvaluationWorkbook {
 
   ParsedWorkbook(XSSFWorkbook written) {
     this.workbook = XSSFEvaluationWorkbook.create(written);
-    this.formulaNames = new FormulaNames(workbook);
+    this.formulaNames = new FormulaNames(written);
     for (int index = 0; index < written.getNumberOfSheets(); index++) {
       int sheet = index;
       sheets.add(new ParsedSheet(written.getSheetAt(index), index, cell -> parsed(sheet, cell)));

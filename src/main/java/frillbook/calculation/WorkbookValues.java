@@ -49,10 +49,13 @@ public final class WorkbookValues {
 
   private final List<ParsedCell> formulas = new ArrayList<>();
 
-  /** Of every formula since the last recalculation; asking the evaluator again takes longer. */
-  private final Map<XSSFCell, Object> results = new IdentityHashMap<>();
+  /** Every formula by its cell. */
+  private final Map<XSSFCell, ParsedCell> formulaOf = new IdentityHashMap<>();
 
   private boolean calculated;
+
+  /** Whether every formula holds what it came to. */
+  private boolean followed;
 
   /** Inputs since the last recalculation. */
   private final Set<String> changed = new HashSet<>();
@@ -88,6 +91,7 @@ public final class WorkbookValues {
     if (formulaCells.isEmpty()) {
       workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
       formulaCells.forEach(cell -> formulas.add(evaluationCell(cell)));
+      formulas.forEach(formula -> formulaOf.put(formula.written(), formula));
     }
   }
 
@@ -139,12 +143,16 @@ public final class WorkbookValues {
 
   /** The value of a cell; {@code null} stands for a cell that is not there. */
   public Object value(XSSFCell cell) {
-    Object result = results.get(cell);
-    if (result != null) {
-      return result;
+    ParsedCell known = formulaOf.get(cell);
+    if (known != null && known.result() != null) {
+      return known.result();
     }
     boolean formula = cell != null && cell.getCellType() == CellType.FORMULA;
     return calculated && formula ? plain(evaluator.evaluate(evaluationCell(cell))) : stored(cell);
+  }
+
+  private Object value(ParsedCell formula) {
+    return formula.result() == null ? value(formula.written()) : formula.result();
   }
 
   /**
@@ -199,8 +207,8 @@ public final class WorkbookValues {
   /** Gives calculated values from now on, each when it is asked for. */
   public void forgetStored() {
     calculated = true;
-    results.clear();
-    formulas.forEach(ParsedCell::calculateAnew);
+    formulas.forEach(ParsedCell::forget);
+    followed = false;
     evaluator.clearAllCachedResultValues();
   }
 
@@ -213,34 +221,35 @@ public final class WorkbookValues {
     evaluator.clearAllCachedResultValues();
     inRootLocale(
         () -> {
-          if (results.size() < formulas.size()) {
-            calculateAll();
-          } else {
+          if (followed) {
             reach().follow(changed, this::changes);
+          } else {
+            calculateAll();
           }
           return null;
         });
     changed.clear();
     calculated = true;
+    followed = true;
   }
 
   private void calculateAll() {
     formulas.forEach(ParsedCell::calculateAnew);
+    List<Object> results =
+        formulas.stream().map(formula -> plain(evaluator.evaluate(formula))).toList();
     for (int number = 0; number < formulas.size(); number++) {
-      results.put(formulaCells.get(number), plain(evaluator.evaluate(formulas.get(number))));
-    }
-    for (int number = 0; number < formulas.size(); number++) {
-      formulas.get(number).hold(results.get(formulaCells.get(number)));
+      formulas.get(number).hold(results.get(number));
     }
   }
 
   /** Calculates a formula all of whose precedents are known; whether it comes to something else. */
   private boolean changes(int number) {
     ParsedCell formula = formulas.get(number);
+    Object before = formula.result();
     formula.calculateAnew();
     Object result = plain(evaluator.evaluate(formula));
     formula.hold(result);
-    return !result.equals(results.put(formulaCells.get(number), result));
+    return !result.equals(before);
   }
 
   private FormulaReach reach() {
@@ -262,9 +271,10 @@ public final class WorkbookValues {
 
   /** Every formula cell whose value is an error, as {@code Brief!B7 is #DIV/0!}. */
   public List<String> errors() {
-    return formulaCells().stream()
-        .filter(cell -> value(cell) instanceof CellError)
-        .map(cell -> where(cell) + " is " + value(cell))
+    findFormulas();
+    return formulas.stream()
+        .filter(formula -> value(formula) instanceof CellError)
+        .map(formula -> where(formula.written()) + " is " + value(formula))
         .toList();
   }
 

@@ -45,10 +45,11 @@ public final class CircleCheck {
 
   /** The largest sets of names that all need one another. */
   private Set<Set<String>> rings() {
+    List<Dependency> left = inCircles();
     Map<String, Set<String>> reached = new HashMap<>();
-    needsOf.keySet().forEach(name -> reached.put(name, reached(name)));
+    left.forEach(need -> reached.computeIfAbsent(need.from(), this::reached));
     Set<Set<String>> rings = new LinkedHashSet<>();
-    for (Dependency need : needs) {
+    for (Dependency need : left) {
       Set<String> ring = new TreeSet<>();
       reached.get(need.from()).stream()
           .filter(name -> reached.getOrDefault(name, Set.of()).contains(need.from()))
@@ -58,6 +59,22 @@ public final class CircleCheck {
       }
     }
     return rings;
+  }
+
+  /** Without those that begin at a name nobody needs, or end at one that needs nobody. */
+  private List<Dependency> inCircles() {
+    List<Dependency> left = needs;
+    int before;
+    do {
+      before = left.size();
+      Set<String> needing = left.stream().map(Dependency::from).collect(Collectors.toSet());
+      Set<String> needed = left.stream().map(Dependency::to).collect(Collectors.toSet());
+      left =
+          left.stream()
+              .filter(need -> needing.contains(need.to()) && needed.contains(need.from()))
+              .toList();
+    } while (left.size() < before);
+    return left;
   }
 
   private Set<String> reached(String name) {

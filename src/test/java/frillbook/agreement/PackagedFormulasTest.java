@@ -23,7 +23,6 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +38,7 @@ final class PackagedFormulasTest {
       Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
 
   private static FormulaNames names(XSSFWorkbook workbook) {
-    return new FormulaNames(XSSFEvaluationWorkbook.create(workbook));
+    return new FormulaNames(workbook);
   }
 
   /** The functions that the library's parser finds in a cell's formula. */
