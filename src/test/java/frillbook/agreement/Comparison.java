@@ -133,9 +133,8 @@ final class Comparison {
   }
 
   private void cell(String name, Object engine, XSSFCell cell) {
-    Object value = sheet.value(cell);
-    boolean text = engine instanceof String words && sheet.reads(cell, words);
-    if (!text && !closeness.agree(engine, value)) {
+    Object value = engine instanceof String text ? sheet.value(cell, text) : sheet.value(cell);
+    if (!closeness.agree(engine, value)) {
       differences.add(Difference.at(cell, brief, name, engine, value));
     }
   }

@@ -27,7 +27,7 @@ final class CsvSheets {
     }
   }
 
-  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(E[-+]?[0-9]+)?%?");
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+([Ee][-+]?[0-9]+)?%?");
 
   /** As any program writes it; some have {@code Err:} and a number beside the common ones. */
   private static final Pattern ERROR = Pattern.compile("#.*|Err:[0-9]+");
@@ -71,7 +71,7 @@ final class CsvSheets {
 
   /** Whether the cell holds the number {@code text}, which was a text if no text is quoted. */
   boolean hasDigits(XSSFCell cell, String text) {
-    return textsAreBare && text.matches("[0-9]+") && Double.valueOf(text).equals(value(cell));
+    return textsAreBare && text.matches("[0-9]+([.][0-9]+)?") && Double.valueOf(text).equals(value(cell));
   }
 
   /** Every cell that shows an error, with its address. */

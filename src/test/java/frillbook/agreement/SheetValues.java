@@ -135,11 +135,9 @@ final class SheetValues {
     return value.apply(cell);
   }
 
-  /**
-   * Whether the cell holds {@code text}; some programs write a text of digits as they do a number.
-   */
-  boolean reads(XSSFCell cell, String text) {
-    return text.equals(value(cell)) || digits.test(cell, text);
+  /** The value; {@code text}, if the program writes that as it does the number in the cell. */
+  Object value(XSSFCell cell, String text) {
+    return digits.test(cell, text) ? text : value(cell);
   }
 
   /** The value of a name's first cell. */
