@@ -7,6 +7,7 @@ import frillbook.press.Version;
 import frillbook.press.WorkbookFileException;
 import frillbook.source.TemplateException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -21,14 +22,6 @@ import picocli.CommandLine.ScopeType;
     scope = ScopeType.INHERIT,
     version = "frillbook " + Version.NUMBER,
     description = "Self-calculating workbooks for spiral-frill round cushions.",
-    subcommands = {
-      MakeCommand.class,
-      PlanCommand.class,
-      ClientCommand.class,
-      InputsCommand.class,
-      TemplatesCommand.class,
-      DemoCommand.class
-    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
@@ -38,6 +31,15 @@ import picocli.CommandLine.ScopeType;
       "70:a fault of the program itself; --debug says where"
     })
 public final class Frillbook {
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          MakeCommand.class,
+          PlanCommand.class,
+          ClientCommand.class,
+          InputsCommand.class,
+          TemplatesCommand.class,
+          DemoCommand.class);
+
   /** What else people call a unit. */
   private static final Map<String, LengthUnit> UNITS =
       Map.ofEntries(
@@ -64,7 +66,7 @@ public final class Frillbook {
   private Frillbook() {}
 
   public static void main(String[] args) {
-    CommandLine line = commandLine();
+    CommandLine line = commandLine(args);
     int exitCode = run(line, args);
     line.getOut().flush();
     System.exit(exitCode);
@@ -79,15 +81,31 @@ public final class Frillbook {
     }
   }
 
-  /** The commands as they are run, for {@code main} and for tests. */
-  public static CommandLine commandLine() {
+  /**
+   * The commands as they are run, for {@code main} and for tests: all of them, or the one alone
+   * that {@code args} begin with, since the library takes a while to look at each.
+   */
+  public static CommandLine commandLine(String... args) {
     Frillbook program = new Frillbook();
-    return new CommandLine(program)
-        .setUnmatchedOptionsArePositionalParams(false)
+    CommandLine line = new CommandLine(program);
+    commands(args).forEach(line::addSubcommand);
+    return line.setUnmatchedOptionsArePositionalParams(false)
         .registerConverter(LengthUnit.class, text -> Word.of(LengthUnit.class, text, UNITS))
         .registerConverter(Paper.class, text -> Word.of(Paper.class, text, PAPERS))
-        .setParameterExceptionHandler((e, args) -> misused(e))
-        .setExecutionExceptionHandler((e, line, parsed) -> program.refuse(e, line));
+        .setParameterExceptionHandler((e, wrong) -> misused(e))
+        .setExecutionExceptionHandler((e, at, parsed) -> program.refuse(e, at));
+  }
+
+  private static List<Class<?>> commands(String... args) {
+    return COMMANDS.stream()
+        .filter(each -> args.length > 0 && args[0].equals(name(each)))
+        .findFirst()
+        .<List<Class<?>>>map(List::of)
+        .orElse(COMMANDS);
+  }
+
+  private static String name(Class<?> command) {
+    return command.getAnnotation(Command.class).name();
   }
 
   /** What is wrong, and where to read on; the whole help would push the sentence out of sight. */

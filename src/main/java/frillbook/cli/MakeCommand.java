@@ -45,7 +45,7 @@ final class MakeCommand implements Runnable {
         "Colour of the fabric in the pictures: six hex digits",
         "or a colour word of CSS, such as teal."
       })
-  private Colour colour = Colour.OURS;
+  private Colour colour;
 
   @Override
   public void run() {
@@ -61,15 +61,20 @@ final class MakeCommand implements Runnable {
     return paper == null ? Paper.usualFor(options.unit()) : paper;
   }
 
+  /** No default of the option: the library would make a text of it, whether asked for or not. */
+  private Colour colour() {
+    return colour == null ? Colour.OURS : colour;
+  }
+
   private MadeWorkbook pressed() {
     Press press = PackagedPress.of(options.unit());
-    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper(), colour);
+    return MadeWorkbook.pressed(press, options.inputs(press.form()), paper(), colour());
   }
 
   private MadeWorkbook calculated() {
     WorkbookTemplate template = options.template();
     Map<String, Object> inputs = options.inputs(Form.of(template));
     return MadeWorkbook.calculated(
-        template, new WorkbookSetting(options.unit(), inputs, paper(), colour));
+        template, new WorkbookSetting(options.unit(), inputs, paper(), colour()));
   }
 }

@@ -22,7 +22,8 @@ public record LengthFound(
       Fabric fabric, Pieces pieces, Join join, List<? extends Trial> trials, Trial found) {
     double buy = found.tried() * fabric.buyStep();
     double bound = fabric.lowerBound(pieces, join);
+    long before = trials.stream().takeWhile(trial -> trial.tried() != found.tried()).count();
     return new LengthFound(
-        found.tried(), buy, bound, buy / bound, trials.indexOf(found) + 1, fabric.usable(buy));
+        found.tried(), buy, bound, buy / bound, (int) before + 1, fabric.usable(buy));
   }
 }

@@ -1,14 +1,10 @@
 package frillbook.naming;
 
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
-import java.lang.reflect.Method;
+import java.lang.reflect.Field;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -23,7 +19,7 @@ import java.util.stream.IntStream;
  * @param within the record or row it holds; the component's own type where it holds a value
  */
 record NamedComponent(
-    String name, String prefix, Holds holds, int count, Class<?> within, MethodHandle accessor) {
+    String name, String prefix, Holds holds, int count, Class<?> within, Field field) {
   enum Holds {
     VALUE,
     RECORD,
@@ -32,8 +28,6 @@ record NamedComponent(
     /** A list of fixed length within a row. */
     INDEXED
   }
-
-  private static final MethodType OF_ANY = MethodType.methodType(Object.class, Object.class);
 
   private static final ClassValue<List<NamedComponent>> KNOWN =
       new ClassValue<>() {
@@ -63,17 +57,17 @@ record NamedComponent(
         holds,
         indexed == null ? 0 : indexed.value(),
         wrapped ? argumentOf(component) : component.getType(),
-        accessor(component));
+        field(component));
   }
 
-  /** A handle and no {@code Method}, for each of which the machine soon makes a class. */
-  private static MethodHandle accessor(RecordComponent component) {
-    Method accessor = component.getAccessor();
-    accessor.setAccessible(true);
+  /** Neither a method nor a handle, for each of which the machine makes classes. */
+  private static Field field(RecordComponent component) {
     try {
-      return MethodHandles.lookup().unreflect(accessor).asType(OF_ANY);
-    } catch (IllegalAccessException e) {
-      throw new IllegalStateException(accessor + " cannot be read", e);
+      Field field = component.getDeclaringRecord().getDeclaredField(component.getName());
+      field.setAccessible(true);
+      return field;
+    } catch (NoSuchFieldException e) {
+      throw new IllegalStateException(component + " cannot be read", e);
     }
   }
 
@@ -88,7 +82,11 @@ record NamedComponent(
 
   /** {@code ringSpacing} becomes {@code ring_spacing}. */
   static String nameOf(String component) {
-    return component.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    StringBuilder name = new StringBuilder();
+    for (char letter : component.toCharArray()) {
+      name.append(Character.isUpperCase(letter) ? "_" : "").append(Character.toLowerCase(letter));
+    }
+    return name.toString();
   }
 
   private static String prefixOf(RecordComponent component) {
@@ -120,11 +118,9 @@ record NamedComponent(
       return null;
     }
     try {
-      Object value = accessor.invokeExact(record);
+      Object value = field.get(record);
       return value instanceof Optional<?> optional ? optional.orElse(null) : number(value);
-    } catch (RuntimeException | Error e) {
-      throw e;
-    } catch (Throwable e) {
+    } catch (IllegalAccessException e) {
       throw new IllegalStateException(name + " cannot be read", e);
     }
   }

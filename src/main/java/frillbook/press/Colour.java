@@ -1,5 +1,7 @@
 package frillbook.press;
 
+import java.util.HexFormat;
+
 /**
  * The colour of the fabric in the pictures.
  *
@@ -21,6 +23,6 @@ public record Colour(String fill) {
 
   private String shade(int from) {
     int light = Integer.parseInt(fill.substring(from, from + 2), HEX);
-    return String.format("%02X", Math.round(light * SHADE));
+    return HexFormat.of().withUpperCase().toHexDigits((byte) Math.round(light * SHADE));
   }
 }

@@ -26,7 +26,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +37,7 @@ final class PressReader {
 
   private final ByteBuffer in;
 
-  /** Names that come again and again, as those of columns do, are kept once. */
-  private final Map<String, String> names = new HashMap<>();
+  private final List<String> names = new ArrayList<>();
 
   private PressReader(byte[] file) {
     this.in = ByteBuffer.wrap(file);
@@ -206,7 +204,7 @@ final class PressReader {
       case PressTag.LINE -> new CellSource.Line(text());
       case PressTag.OTHER_UNIT -> new CellSource.OtherUnit(text());
       case PressTag.ENTRY -> new CellSource.Entry(name(), in.getInt());
-      case PressTag.EXCERPT -> new CellSource.Excerpt(text(), in.getInt(), text());
+      case PressTag.EXCERPT -> new CellSource.Excerpt(name(), in.getInt(), name());
       case PressTag.FAULT -> new CellSource.Fault(form.checks().get(in.getInt()));
       case PressTag.FAULT_SENTENCE -> faultSentence(form);
       case PressTag.INPUT_FAULT -> new CellSource.InputFault(form.inputs().get(in.getInt()));
@@ -263,7 +261,11 @@ final class PressReader {
   }
 
   private String name() {
-    return names.computeIfAbsent(text(), name -> name);
+    int number = in.getInt();
+    if (number == names.size()) {
+      names.add(text());
+    }
+    return names.get(number);
   }
 
   private String text() {

@@ -16,12 +16,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes a press into a file that {@link PressReader} reads: big-endian, texts in UTF-8. */
 final class PressWriter {
   private final DataOutputStream out;
+  private final Map<String, Integer> names = new HashMap<>();
 
   private PressWriter(OutputStream out) {
     this.out = new DataOutputStream(out);
@@ -211,13 +214,13 @@ final class PressWriter {
       text(other.line());
     } else if (cell instanceof CellSource.Entry entry) {
       out.writeByte(PressTag.ENTRY);
-      text(entry.column());
+      name(entry.column());
       out.writeInt(entry.row());
     } else if (cell instanceof CellSource.Excerpt excerpt) {
       out.writeByte(PressTag.EXCERPT);
-      text(excerpt.column());
+      name(excerpt.column());
       out.writeInt(excerpt.row());
-      text(excerpt.closeUp());
+      name(excerpt.closeUp());
     } else if (cell instanceof CellSource.Fault fault) {
       out.writeByte(PressTag.FAULT);
       out.writeInt(form.checks().indexOf(fault.check()));
@@ -298,6 +301,16 @@ final class PressWriter {
   private void text(Optional<String> text) throws IOException {
     out.writeBoolean(text.isPresent());
     text(text.orElse(""));
+  }
+
+  /** One that comes again and again, as those of columns do: its number, the first time itself. */
+  private void name(String name) throws IOException {
+    int next = names.size();
+    int number = names.computeIfAbsent(name, first -> next);
+    out.writeInt(number);
+    if (number == next) {
+      text(name);
+    }
   }
 
   private void text(String text) throws IOException {

@@ -40,7 +40,7 @@ record Ran(int exitCode, String out, String err) {
   };
 
   static Ran run(String... args) {
-    return run(Frillbook.commandLine(), args);
+    return run(Frillbook.commandLine(args), args);
   }
 
   static Ran run(CommandLine line, String... args) {
