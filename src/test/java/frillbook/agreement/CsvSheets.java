@@ -71,7 +71,9 @@ final class CsvSheets {
 
   /** Whether the cell holds the number {@code text}, which was a text if no text is quoted. */
   boolean hasDigits(XSSFCell cell, String text) {
-    return textsAreBare && text.matches("[0-9]+([.][0-9]+)?") && Double.valueOf(text).equals(value(cell));
+    return textsAreBare
+        && text.matches("[0-9]+([.][0-9]+)?")
+        && Double.valueOf(text).equals(value(cell));
   }
 
   /** Every cell that shows an error, with its address. */
