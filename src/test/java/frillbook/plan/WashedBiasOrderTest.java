@@ -27,18 +27,21 @@ class WashedBiasOrderTest {
   }
 
   /**
-   * Six matching discs, the four strips from edge to edge and the twenty longest from the corners.
+   * Six matching discs, the four strips from edge to edge and the nineteen longest from the
+   * corners.
    */
   @Test
   void thePiecesAreThoseOfTheMiddleAndTheLongestOfTheCorners() {
     List<CutPiece> pieces = work.cutList();
-    assertEquals(22, pieces.size(), pieces::toString);
+    assertEquals(21, pieces.size(), pieces::toString);
     assertPiece(pieces.get(0), 6, 44, 44);
     assertPiece(pieces.get(1), 4, 203.646753, 5);
     for (int pair = 0; pair < 10; pair++) {
       double mean = pair == 0 ? 0 : 5;
       assertPiece(pieces.get(2 + 2 * pair), 1, 201.033621 - 10 * pair + mean, 5);
-      assertPiece(pieces.get(3 + 2 * pair), 1, 200 - 10 * pair + mean, 5);
+      if (pair < 9) {
+        assertPiece(pieces.get(3 + 2 * pair), 1, 200 - 10 * pair + mean, 5);
+      }
     }
   }
 
@@ -48,11 +51,11 @@ class WashedBiasOrderTest {
     assertEquals(203.646753, total.stripLength(), 5e-7);
     assertEquals(203.646753, total.firstStripLength(), 5e-7);
     assertEquals(4, total.fullCount());
-    assertEquals(20, total.oddCount());
-    assertEquals(24, total.stripCount());
+    assertEquals(19, total.oddCount());
+    assertEquals(23, total.stripCount());
     assertEquals(22, total.runCount());
     assertEquals(21, total.joinCount());
-    assertEquals(115, total.shortestCut(), 5e-7);
+    assertEquals(116.033621, total.shortestCut(), 5e-7);
   }
 
   /** All six matching discs lie in two bands of three. */
@@ -111,7 +114,7 @@ class WashedBiasOrderTest {
   @CsvSource({
     "talk, 1",
     "sample, 1",
-    "cut_strips, 24",
+    "cut_strips, 23",
     "cut_discs, 21",
     "fuse, 6",
     "join_strips, 21",
