@@ -56,6 +56,7 @@ import java.util.stream.IntStream;
  * @param farUnpaired the same in the far corner
  * @param lineMatchingDiscs matching discs in a line along a long edge, on the bias
  * @param lineMark where the cut line that touches the first of them meets both edges; 0 for none
+ * @param lanesUncut lanes between the last full strip and the matching discs, on straight grain
  * @param matchingDiscStart where lines of matching discs begin: from the edge the strips start at,
  *     on the bias from the end of the fabric that is laid out first; 0 where there are none
  */
@@ -97,6 +98,7 @@ public record CutTotals(
     int farUnpaired,
     int lineMatchingDiscs,
     double lineMark,
+    int lanesUncut,
     double matchingDiscStart) {
 
   static CutTotals of(
@@ -161,6 +163,9 @@ public record CutTotals(
         plan instanceof BiasPlan bias ? bias.farBefore() : 0,
         plan instanceof BiasPlan bias ? bias.lineDiscs() : 0,
         plan instanceof BiasPlan bias ? bias.lineFirst() : 0,
+        plan instanceof StraightPlan straight && sizes.discs().matchingDiscCount() > 0
+            ? straight.lanesUncut()
+            : 0,
         matchingDiscStart(plan, sizes));
   }
 

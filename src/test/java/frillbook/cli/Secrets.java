@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -45,7 +46,8 @@ record Secrets(Map<String, Double> numbers) {
   /** Figures of a number in a file. */
   private static final MathContext STORED = new MathContext(12);
 
-  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
+  private static final Pattern NUMBER =
+      Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
 
   static Secrets of(Path plan) throws IOException {
     Map<String, Double> numbers = new LinkedHashMap<>();
@@ -87,7 +89,7 @@ record Secrets(Map<String, Double> numbers) {
     Set<String> said =
         texts.stream()
             .flatMap(text -> NUMBER.matcher(text).results())
-            .map(match -> key(new BigDecimal(match.group().replace(',', '.'))))
+            .flatMap(match -> read(match.group()).map(Secrets::key))
             .collect(Collectors.toSet());
     Set<String> told = new TreeSet<>();
     numbers.forEach(
@@ -97,6 +99,12 @@ record Secrets(Map<String, Double> numbers) {
           }
         });
     return told;
+  }
+
+  /** With a comma for decimals, or between thousands, or both: 1,482 may be either. */
+  private static Stream<BigDecimal> read(String number) {
+    Stream<String> either = Stream.of(number.replace(',', '.'), number.replace(",", ""));
+    return either.filter(text -> text.matches("[^.]*\\.?[^.]*")).map(BigDecimal::new);
   }
 
   private static Set<String> forms(double number) {
