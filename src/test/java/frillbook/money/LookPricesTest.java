@@ -98,6 +98,38 @@ class LookPricesTest {
     assertEquals(162.60, rows.fullerPrice().orElseThrow(), 1e-9);
   }
 
+  /** Nobody is told two prices of one look. */
+  @ParameterizedTest
+  @CsvSource({"two, 0.5, 2", "three, 0.5, 3"})
+  void aChoiceWithTheLookHasItsPriceHereToo(String choice, double more, int number) {
+    Briefs briefs =
+        ORDER
+            .with("choice_two_more", 1)
+            .with("choice_three_spacing", 2)
+            .with("choice_" + choice + "_more", more);
+    double asked =
+        WorkedOrders.work(briefs)
+            .costing()
+            .choices()
+            .get(number - 1)
+            .figures()
+            .orElseThrow()
+            .asked()
+            .orElseThrow()
+            .choicePriceEach();
+    assertEquals(number, looks(briefs).fullerChoice());
+    assertEquals(0, looks(briefs).flatterChoice());
+    assertEquals(asked, looks(briefs).looks().get(1).fullerPrice().orElseThrow(), 1e-9);
+  }
+
+  /** With other rings a choice has another look. */
+  @Test
+  void aChoiceWithOtherRingsLeavesTheEstimate() {
+    Briefs wider = ORDER.with("choice_two_more", .5).with("choice_two_spacing", 2.5);
+    assertEquals(0, looks(wider).fullerChoice());
+    assertEquals(180.60, looks(wider).looks().get(1).fullerPrice().orElseThrow(), 1e-9);
+  }
+
   /** Half a time flatter than 1.49 is not gathered all round; than 1.5 it just is. */
   @ParameterizedTest
   @CsvSource({"1.49, 0", "1.5, 3"})
