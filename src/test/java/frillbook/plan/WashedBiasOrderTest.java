@@ -89,6 +89,25 @@ class WashedBiasOrderTest {
     assertEquals(0, work.total().farUnpaired());
   }
 
+  /**
+   * 1.98 times full, without a spare: 3 × (629.167406 × 1.98 + 2) − 4.242641 − 838.345800 =
+   * 2900.665951 for the shorter strips. Seven pairs make 2786.300168; of the eighth the strip of
+   * 126.033621 alone, recut to 121.033621, adds 1.05 × 121.033621 − 4.242641 = 122.842661, which is
+   * enough: 4 + 2 + 14 + 1 strips, and 2909.142829 + 838.345800 + 4.242641 long.
+   */
+  @Test
+  void theLastStripOfAPairMayDoWithoutItsPartner() {
+    CutTotals total =
+        WorkedOrders.work(WorkedOrders.washedBias().with("fullness", 1.98).with("spare_strips", 0))
+            .total();
+    assertEquals(21, total.stripCount());
+    assertEquals(20, total.joinCount());
+    assertEquals(20, total.joinsPlaced());
+    assertEquals(121.033621, total.loneLength(), 5e-7);
+    assertEquals(3751.731270, total.joinedLength(), 2e-6);
+    assertEquals(0, work.total().loneLength());
+  }
+
   /** Two metres will not do even by area, so three are as good as can be. */
   @Test
   void threeMetresAreBought() {
