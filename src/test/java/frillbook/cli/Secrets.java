@@ -40,8 +40,10 @@ record Secrets(Map<String, Double> numbers) {
           "choice_price_total",
           "choice_fullness",
           "valid_days",
-          // At the rings planned and as full as planned, which is the price of one cushion.
-          "same_price 2");
+          // At the rings planned: the prices of one cushion, and of choices two and three.
+          "flatter_price 2",
+          "same_price 2",
+          "fuller_price 2");
 
   /** Figures of a number in a file. */
   private static final MathContext STORED = new MathContext(12);
