@@ -47,8 +47,9 @@ public final class WorkedOrders {
    * 2938.415996. The longest of the others, 201.033621 and 200, add 1.05 × 401.033621 − 2 ×
    * 4.242641 = 412.600021; the longest pair, 196.033621 and 195, 402.100021, the next 21 less, and
    * so on: eight pairs make it 3041.400189, seven 2786.300168. So 4 + 2 + 16 = 22 strips and 21
-   * joins. The spare, as good as another 209.586450, asks for 3148.002446: nine pairs make it
-   * 3275.500210. 24 strips.
+   * joins. The spare, as good as another 209.586450, asks for 3148.002446: of the ninth pair one
+   * strip, 116.033621 in the mean and 111.033621 at its shorter side, adds 1.05 × 111.033621 −
+   * 4.242641 = 112.342661, which makes it 3153.742850 without its partner. 23 strips.
    */
   public static Briefs washedBias() {
     return new Briefs(LengthUnit.CM, cushions().in("EUR").inputs());

@@ -36,6 +36,7 @@ import java.util.List;
  * @param nearBefore strips between the near corner and the first of these
  * @param farBefore the same in the far corner
  * @param full full strips
+ * @param lone number of the shorter strip that is joined without its partner, from 1; 0 for none
  * @param served shorter strips that serve as a cushion's last, where each has its own
  */
 public record BiasPlan(
@@ -64,6 +65,7 @@ public record BiasPlan(
     int nearBefore,
     int farBefore,
     int full,
+    int lone,
     int served,
     StripsCut cut)
     implements GrainPlan {
@@ -111,6 +113,7 @@ public record BiasPlan(
         pairs.nearBefore(),
         pairs.farBefore(),
         full,
+        BiasOdd.lone(odd, cut.run().odd()),
         served,
         cut);
   }

@@ -2,7 +2,6 @@ package frillbook.grains;
 
 import frillbook.bias.BesideDisc;
 import frillbook.bias.BiasFinding;
-import frillbook.bias.BiasOdd;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasSetting;
 import frillbook.bias.BiasTrial;
@@ -105,7 +104,7 @@ public record GrainPlans(
         lengthwise.plan(),
         bias.plan(),
         bias.corners(),
-        oddRows(crosswise.odd(), lengthwise.odd(), bias.odd(), chosen));
+        oddRows(crosswise.odd(), lengthwise.odd(), bias, chosen));
   }
 
   private static List<LaneRow> laneRows(
@@ -121,12 +120,12 @@ public record GrainPlans(
   }
 
   private static List<OddRow> oddRows(
-      List<OddPiece> crosswise, List<OddPiece> lengthwise, List<BiasOdd> bias, Grain chosen) {
+      List<OddPiece> crosswise, List<OddPiece> lengthwise, BiasFinding bias, Grain chosen) {
     List<OddPiece> picked =
         switch (chosen) {
           case CROSSWISE -> crosswise;
           case LENGTHWISE -> lengthwise;
-          case BIAS -> bias.stream().map(BiasOdd::piece).toList();
+          case BIAS -> bias.joined();
         };
     return IntStream.range(0, OddPiece.MOST)
         .mapToObj(
@@ -135,7 +134,7 @@ public record GrainPlans(
                     i + 1,
                     crosswise.get(i),
                     lengthwise.get(i),
-                    bias.get(i),
+                    bias.odd().get(i),
                     picked.get(i).odd(),
                     picked.get(i).oddJoined()))
         .toList();

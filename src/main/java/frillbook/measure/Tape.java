@@ -47,12 +47,7 @@ public final class Tape {
     return isFine ? Math.round(parts) : 2 * Math.round(parts / 2);
   }
 
-  /** The same for a length that is told in yards or metres too: of centimetres the halves. */
-  private static long toldLong(LengthUnit unit, double length) {
-    return unit == LengthUnit.CM ? 5 * Math.round(parts(unit, length) / 5) : told(unit, length);
-  }
-
-  /** {@code length} without its unit: 19 7/8, 3/4, 0; 47.5 or 48 in centimetres. */
+  /** {@code length} without its unit: 19 7/8, 3/4, 0; 47.3 or 48 in centimetres. */
   public static String say(LengthUnit unit, double length) {
     return say(unit, told(unit, length));
   }
@@ -96,7 +91,7 @@ public final class Tape {
    * {@code length} with its units, the long one first: 20 yd 35 3/8 in, 2 yd, 18 in; 18 m 90.5 cm.
    */
   public static String sayLong(LengthUnit unit, double length) {
-    long parts = toldLong(unit, length);
+    long parts = told(unit, length);
     long whole = Math.round(unit.unitsPerLong() * fine(unit));
     String less = say(unit, parts % whole) + " " + unit.symbol();
     if (parts < whole) {

@@ -53,18 +53,24 @@ public record BiasRoom(double nearLeg, int farCut, double farLeg, int bandDiscs,
         table.layouts().corners().stream().mapToDouble(side).filter(table::mayBeCut).count();
   }
 
-  /** Rectangles that may be left, in the order of {@link Place}: in a corner, a square. */
+  /** Rectangles that may be left, in the order of {@link Place}. */
   List<Leftover> leftovers(OnTable table) {
     BiasPlan plan = table.bias();
-    double near = Math.min(nearLeg / 2, plan.shorter());
-    double far = Math.min(farLeg / 2, plan.shorter());
     double diameter = table.diameter();
     int inBand = table.layouts().biasSetting().perBand();
     double width = table.usableWidth();
     return List.of(
-        Leftover.of(Place.NEAR_CORNER, near, near),
-        Leftover.of(Place.FAR_CORNER, far, far),
+        inCorner(Place.NEAR_CORNER, nearLeg, plan, width),
+        inCorner(Place.FAR_CORNER, farLeg, plan, width),
         Leftover.of(Place.LAST_BAND, bandDiscs > 0 ? diameter : 0, width - bandLast * diameter),
         Leftover.of(Place.BANDS, plan.bandLength(), width - inBand * diameter));
+  }
+
+  /** A square, or what has the whole shorter side where half the leg is longer than that. */
+  private static Leftover inCorner(Place place, double leg, BiasPlan plan, double width) {
+    double across = Math.min(leg / 2, plan.shorter());
+    double along = Math.max(leg / 2, leg - plan.shorter());
+    boolean isShort = width > plan.shorter() + Rounding.TINY;
+    return Leftover.of(place, isShort ? across : along, isShort ? along : across);
   }
 }

@@ -45,7 +45,7 @@ record Billing(PlannedOrder order, Materials materials, Hours hours) {
     List<MoneyShare> shares = MoneyShare.all(materialsTotal, costs, price);
     return new Asking(
         price,
-        LookPrices.of(brief(), planned(costs, price)),
+        LookPrices.of(brief(), planned(costs, price, choices)),
         Earning.of(money(), costs, price, materialsTotal, hours.hoursTotal()),
         shares,
         MoneyShare.Largest.of(shares),
@@ -53,10 +53,16 @@ record Billing(PlannedOrder order, Materials materials, Hours hours) {
         ClientChoice.of(choices.get(2), brief()));
   }
 
-  private LookPrices.Planned planned(Costs costs, Price price) {
+  private LookPrices.Planned planned(Costs costs, Price price, List<ChoiceRow> choices) {
     double band = order.sizes().rows().outerRadius() - brief().cushion().centreGap();
     return new LookPrices.Planned(
-        order.rings().stitchedLength(), order.strip().flatLength(), band, costs, grows(), price);
+        order.rings().stitchedLength(),
+        order.strip().flatLength(),
+        band,
+        costs,
+        grows(),
+        price,
+        choices.stream().skip(1).flatMap(row -> row.offered().stream()).toList());
   }
 
   private LookCosts grows() {

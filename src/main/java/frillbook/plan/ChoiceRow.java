@@ -3,11 +3,13 @@ package frillbook.plan;
 import frillbook.brief.LookSpec;
 import frillbook.materials.Rebilling;
 import frillbook.measure.Rounding;
+import frillbook.money.LookPrices;
 import frillbook.money.Price;
 import frillbook.naming.Coded;
 import frillbook.naming.Prefixed;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One of the three looks set side by side.
@@ -113,6 +115,13 @@ public record ChoiceRow(
 
   private static boolean says(String words, String word) {
     return words.toLowerCase(Locale.ROOT).contains(word);
+  }
+
+  /** As it stands beside estimates of other looks; empty for a choice that is left out. */
+  Optional<LookPrices.Offered> offered() {
+    double price = price();
+    OptionalDouble asked = Double.isNaN(price) ? OptionalDouble.empty() : OptionalDouble.of(price);
+    return look.map(of -> new LookPrices.Offered(choiceNo, of.spec(), asked));
   }
 
   /** Of one; NaN where there is none. */

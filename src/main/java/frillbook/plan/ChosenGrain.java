@@ -79,7 +79,7 @@ public record ChosenGrain(
   private static RingJoins ringJoins(
       Brief brief, Frill frill, List<JoinPlace> joins, CutTotals total) {
     List<RingJoins.Place> first = JoinPlace.ofTheFirst(joins);
-    boolean all = first.size() < JoinPlace.MOST || total.joinsEach() <= JoinPlace.MOST;
+    boolean all = first.size() < JoinPlace.MOST || total.joinsPlaced() <= JoinPlace.MOST;
     return RingJoins.of(RingsOnPaper.of(brief, frill.rings()), first, all);
   }
 
@@ -91,10 +91,10 @@ public record ChosenGrain(
       GrainPlans layouts,
       GrainPlan plan) {
     Join join = cutting.join(brief.fabric().grain());
-    return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinsEach()))
+    return IntStream.rangeClosed(1, Math.min(JoinPlace.MOST, total.joinsPlaced()))
         .mapToObj(
             n -> {
-              double seam = layouts.netOf(n, plan, join) + join.loss() / 2;
+              double seam = JoinPlace.seam(n, layouts, plan, join);
               return JoinPlace.of(n, seam, frill.strip().flatLength(), brief, frill.rings());
             })
         .toList();

@@ -13,6 +13,7 @@ import frillbook.straight.Lane;
 import frillbook.straight.StraightPlan;
 import frillbook.strip.Join;
 import frillbook.strip.StripLength;
+import java.util.stream.IntStream;
 
 /**
  * What is cut from the frill fabric in the chosen grain, for the whole order.
@@ -34,6 +35,10 @@ import frillbook.strip.StripLength;
  * @param joinsEach joins of one joined strip
  * @param lastStripLength the last strip of a cushion, where each has its own; 0 for none
  * @param lastFromFull full strips that are cut up for these
+ * @param loneLength what a strip of a pair that is joined without its partner is recut to; 0 for
+ *     none
+ * @param joinsPlaced joins of one joined strip that fall in a cushion; the others lie past the last
+ * @param joinsPast those others, which are sewn only if the strip falls short
  * @param joinedSlack what a joined strip is longer than needed
  * @param joinsUnlisted joins beyond those that are listed
  * @param discsPerLine discs in a line at most, on straight grain; 0 on the bias
@@ -51,6 +56,7 @@ import frillbook.strip.StripLength;
  * @param farUnpaired the same in the far corner
  * @param lineMatchingDiscs matching discs in a line along a long edge, on the bias
  * @param lineMark where the cut line that touches the first of them meets both edges; 0 for none
+ * @param lanesUncut lanes between the last full strip and the matching discs, on straight grain
  * @param matchingDiscStart where lines of matching discs begin: from the edge the strips start at,
  *     on the bias from the end of the fabric that is laid out first; 0 where there are none
  */
@@ -72,6 +78,9 @@ public record CutTotals(
     int joinsEach,
     double lastStripLength,
     int lastFromFull,
+    double loneLength,
+    int joinsPlaced,
+    int joinsPast,
     double joinedSlack,
     int joinsUnlisted,
     int discsPerLine,
@@ -89,6 +98,7 @@ public record CutTotals(
     int farUnpaired,
     int lineMatchingDiscs,
     double lineMark,
+    int lanesUncut,
     double matchingDiscStart) {
 
   static CutTotals of(
@@ -111,6 +121,10 @@ public record CutTotals(
             ? (each - 1) * join.net(plan.stripLength()) + join.net(cushion.last())
             : layouts.netOf(each, plan, join);
     double joined = net + join.loss();
+    int placed =
+        own || quantity == 1
+            ? each - 1
+            : joinsWithin(strip.orderFlatLength(), each - 1, layouts, plan, join);
     return new CutTotals(
         plan.stripLength(),
         join.loss(),
@@ -129,8 +143,11 @@ public record CutTotals(
         each - 1,
         own ? cushion.last() : 0,
         own ? cushion.fromFull(quantity, cut.all().odd()) : 0,
+        loneLength(plan, layouts, sizes),
+        placed,
+        each - 1 - placed,
         joined - (own ? strip.flatLength() : strip.orderFlatLength()),
-        Math.max(0, each - 1 - JoinPlace.MOST),
+        Math.max(0, placed - JoinPlace.MOST),
         plan instanceof StraightPlan straight ? straight.perLine() : 0,
         plan instanceof StraightPlan straight ? straight.lines() : 0,
         plan instanceof StraightPlan straight ? Math.max(0, straight.laneCount() - Lane.MOST) : 0,
@@ -146,6 +163,9 @@ public record CutTotals(
         plan instanceof BiasPlan bias ? bias.farBefore() : 0,
         plan instanceof BiasPlan bias ? bias.lineDiscs() : 0,
         plan instanceof BiasPlan bias ? bias.lineFirst() : 0,
+        plan instanceof StraightPlan straight && sizes.discs().matchingDiscCount() > 0
+            ? straight.lanesUncut()
+            : 0,
         matchingDiscStart(plan, sizes));
   }
 
@@ -155,6 +175,21 @@ public record CutTotals(
     return !brief.ownStrips()
         || Rounding.settle(fabricRatio - 1.4) <= 0
         || Rounding.settle(steps - 2) <= 0;
+  }
+
+  private static int joinsWithin(
+      double length, int joins, GrainPlans layouts, GrainPlan plan, Join join) {
+    return (int)
+        IntStream.rangeClosed(1, joins)
+            .mapToDouble(n -> JoinPlace.seam(n, layouts, plan, join))
+            .filter(seam -> Rounding.settle(length - seam) >= 0)
+            .count();
+  }
+
+  private static double loneLength(GrainPlan plan, GrainPlans layouts, Sizes sizes) {
+    return plan instanceof BiasPlan bias && bias.lone() > 0
+        ? layouts.odds().get(bias.lone() - 1).oddPiece() - sizes.strip().stripCutWidth()
+        : 0;
   }
 
   private static double matchingDiscStart(GrainPlan plan, Sizes sizes) {

@@ -1,9 +1,12 @@
 package frillbook.plan;
 
 import frillbook.brief.Brief;
+import frillbook.cutting.GrainPlan;
+import frillbook.grains.GrainPlans;
 import frillbook.measure.Rounding;
 import frillbook.rows.RingJoins;
 import frillbook.rows.Rings;
+import frillbook.strip.Join;
 import java.util.List;
 
 /**
@@ -21,9 +24,15 @@ public record JoinPlace(
   /** Joins listed; an order may have more. */
   public static final int MOST = 60;
 
+  /** The middle of the seam behind strip {@code number}, along the joined strip. */
+  static double seam(int number, GrainPlans layouts, GrainPlan plan, Join join) {
+    return layouts.netOf(number, plan, join) + join.loss() / 2;
+  }
+
+  /** A seam across the end of the last cushion, at a slant, lies at that end. */
   static JoinPlace of(int number, double at, double flatLength, Brief brief, Rings rings) {
-    int before = Rounding.down(at / flatLength);
-    double mark = at - before * flatLength;
+    int before = Math.min(brief.cushion().quantity() - 1, Rounding.down(at / flatLength));
+    double mark = Math.min(flatLength, at - before * flatLength);
     double turns = JoinWorking.of(mark, brief, rings).joinTurns();
     int ring = rings.ringAfter(turns);
     return new JoinPlace(number, at, before + 1, mark, ring, angle(turns, rings, ring));

@@ -10,14 +10,32 @@ import java.util.stream.IntStream;
  *
  * @param ringEvery one ring in so many is listed; 1 where the page holds all
  * @param cushionsUnticked cushions beyond those that every ring has a box to tick for
+ * @param ringGathers how every ring is gathered
  * @param ringsOnPaper the rings listed, in their order
  */
-public record RingsOnPaper(int ringEvery, int cushionsUnticked, List<RingOnPaper> ringsOnPaper) {
+public record RingsOnPaper(
+    int ringEvery,
+    int cushionsUnticked,
+    List<RingGather> ringGathers,
+    List<RingOnPaper> ringsOnPaper) {
   /** Rows of the page's table. */
   public static final int MOST = 22;
 
   /** Boxes beside a ring. */
   private static final int BOXES = 6;
+
+  /**
+   * How a ring is gathered.
+   *
+   * @param ringFlat what it takes of the strip before gathering, its lap included
+   * @param ringMarks gathering marks met in it; the last of a separate ring is its end
+   */
+  public record RingGather(double ringFlat, int ringMarks) {
+    static RingGather of(Brief brief, Ring ring, GatherParts parts) {
+      double flat = ring.ringLength() * brief.frill().fullness();
+      return new RingGather(flat, parts.marksIn(brief, ring));
+    }
+  }
 
   /**
    * A ring as it is listed on paper; the figures are those of {@link Ring}.
@@ -42,13 +60,16 @@ public record RingsOnPaper(int ringEvery, int cushionsUnticked, List<RingOnPaper
     GatherParts parts = GatherParts.of(brief, rings);
     int count = rings.ringCount();
     int every = Rounding.up((double) count / MOST);
+    List<RingGather> gathers =
+        rings.rings().stream().map(ring -> RingGather.of(brief, ring, parts)).toList();
     List<RingOnPaper> listed =
         IntStream.rangeClosed(1, Rounding.up((double) count / every))
             .map(row -> Math.min(count, row * every))
-            .mapToObj(ring -> rings.rings().get(ring - 1))
-            .map(ring -> RingOnPaper.of(ring, parts.marksIn(brief, ring)))
+            .mapToObj(
+                ring ->
+                    RingOnPaper.of(rings.rings().get(ring - 1), gathers.get(ring - 1).ringMarks()))
             .toList();
     int unticked = Math.max(0, brief.cushion().quantity() - BOXES);
-    return new RingsOnPaper(every, unticked, listed);
+    return new RingsOnPaper(every, unticked, gathers, listed);
   }
 }

@@ -6,6 +6,7 @@ import frillbook.cutting.LengthFound;
 import frillbook.cutting.OddPiece;
 import frillbook.cutting.Pieces;
 import frillbook.cutting.StripsCut;
+import frillbook.measure.Rounding;
 import frillbook.strip.Join;
 import java.util.List;
 
@@ -91,5 +92,10 @@ public record StraightPlan(
         lanes.reachOfLast(),
         served,
         cut);
+  }
+
+  /** Lanes of full strips that no strip is cut from. */
+  public int lanesUncut() {
+    return Math.max(0, full - Rounding.up((double) cut.all().full() / perLane));
   }
 }

@@ -2,6 +2,7 @@ package frillbook.wording;
 
 import frillbook.measure.Rounding;
 import java.math.BigDecimal;
+import java.util.Locale;
 
 /**
  * How a number is said in a sentence, the same in every language of the system.
@@ -9,13 +10,14 @@ import java.math.BigDecimal;
  * @param least places that are always said
  * @param most places that are said at most; a number is rounded half away from zero
  * @param percent whether it is said as so many hundredths, with the sign: 0.2 is 20%
- * @param money whether it has the places of the currency, whatever the others say
+ * @param money whether it has the places of the currency, whatever the others say, and its
+ *     thousands apart, as in a cell
  */
 public record NumberStyle(int least, int most, boolean percent, boolean money) {
   /** A whole number: 26. */
   public static final NumberStyle WHOLE = new NumberStyle(0, 0, false, false);
 
-  /** A sum of money without the currency's code: 12.50. */
+  /** A sum of money without the currency's code: 12.50, 1,482.00. */
   public static final NumberStyle MONEY = new NumberStyle(0, 0, false, true);
 
   /** {@code number} in words; 2.5 with at most two places is 2.5, with at least two 2.50. */
@@ -24,7 +26,10 @@ public record NumberStyle(int least, int most, boolean percent, boolean money) {
     int places = money ? moneyPlaces : most;
     double said = percent ? 100 * number : number;
     BigDecimal rounded = BigDecimal.valueOf(Rounding.toPlaces(places, said));
-    return atLeast(fewest, rounded).toPlainString() + (percent ? "%" : "");
+    BigDecimal told = atLeast(fewest, rounded);
+    String words =
+        money ? String.format(Locale.ROOT, "%,." + places + "f", told) : told.toPlainString();
+    return words + (percent ? "%" : "");
   }
 
   private static BigDecimal atLeast(int places, BigDecimal rounded) {

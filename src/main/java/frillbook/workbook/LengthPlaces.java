@@ -40,6 +40,7 @@ final class LengthPlaces {
   private final Map<String, Long> ofLines = new LinkedHashMap<>();
   private final Map<String, Long> ofOthers = new LinkedHashMap<>();
   private final Map<String, Long> ofRows = new LinkedHashMap<>();
+  private final Map<String, Long> ofAmounts = new LinkedHashMap<>();
   private final Map<String, Long> ofInputs = new LinkedHashMap<>();
 
   LengthPlaces(XSSFWorkbook workbook) {
@@ -63,10 +64,13 @@ final class LengthPlaces {
           ofRows.put(condition, Emphasis.put(styles, row));
         });
     typed.forEach(
-        (fits, format) ->
-            ofInputs.put(
-                String.format(fits, TYPED),
-                Emphasis.put(styles, Emphasis.numbers(styles, format))));
+        (fits, format) -> {
+          String condition = String.format(fits, TYPED);
+          CTDxf row = Emphasis.numbers(styles, format);
+          Emphasis.underline(row);
+          ofInputs.put(condition, Emphasis.put(styles, Emphasis.numbers(styles, format)));
+          ofAmounts.put(condition, Emphasis.put(styles, row));
+        });
   }
 
   /** Sets the formats of the inputs and lines of a sheet; a cm workbook has inches beside lines. */
@@ -117,8 +121,18 @@ final class LengthPlaces {
 
   /** The rules for cells of a table, the first of them {@code first}; each underlines its row. */
   Map<String, Long> ofRows(String filled, CellRangeAddress first) {
+    return ofRows(filled, first, ofRows);
+  }
+
+  /** The same for amounts: 14 3/4 yd as a shop cuts them, 9 bags; what is no eighth as it is. */
+  Map<String, Long> ofAmounts(String filled, CellRangeAddress first) {
+    return ofRows(filled, first, ofAmounts);
+  }
+
+  private static Map<String, Long> ofRows(
+      String filled, CellRangeAddress first, Map<String, Long> formats) {
     Map<String, Long> rules = new LinkedHashMap<>();
-    of(cell(first), ofRows)
+    of(cell(first), formats)
         .forEach((fits, style) -> rules.put("AND(" + filled + "," + fits + ")", style));
     return rules;
   }

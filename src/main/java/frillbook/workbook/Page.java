@@ -110,7 +110,16 @@ final class Page {
 
   /** Whether cells of that kind are inches of which conditional formats reduce the fractions. */
   boolean isReduced(ValueFormat format) {
-    return format.isLength() && setting.unit() == LengthUnit.INCH && template.isRead();
+    return format.isLength() && hasFractions();
+  }
+
+  /** Whether numbers of {@code format} in tables are shown as fractions where they are eighths. */
+  boolean isAmount(ValueFormat format) {
+    return format == ValueFormat.NUMBER && hasFractions();
+  }
+
+  private boolean hasFractions() {
+    return setting.unit() == LengthUnit.INCH && template.isRead();
   }
 
   /** What is said where {@code input} cannot be used. */

@@ -13,9 +13,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
  * Underlines the rows of a table that are filled, where they are read on paper, and sets the
- * formats of its columns of money and of inches. Some programs take the first rule that holds for a
- * cell, others the last stretch of rules that has it: so no two stretches share a cell, and a rule
- * for a format underlines too.
+ * formats of its columns of money, of inches and, beside inches, of amounts. Some programs take the
+ * first rule that holds for a cell, others the last stretch of rules that has it: so no two
+ * stretches share a cell, and a rule for a format underlines too.
  *
  * @param rowRule style of a row that is filled
  */
@@ -36,11 +36,16 @@ record RowPlaces(MoneyPlaces money, LengthPlaces lengths, long rowRule) {
     if (!inches.isEmpty()) {
       add(sheet, filled, inches, lengths.ofRows(filled, inches.get(0)));
     }
+    Predicate<ValueFormat> isAmount = page::isAmount;
+    List<CellRangeAddress> amounts = cells(columns, left, first, rows, isAmount);
+    if (!amounts.isEmpty()) {
+      add(sheet, filled, amounts, lengths.ofAmounts(filled, amounts.get(0)));
+    }
     if (page.printed()) {
       add(
           sheet,
           filled,
-          cells(columns, left, first, rows, isMoney.or(isLength).negate()),
+          cells(columns, left, first, rows, isMoney.or(isLength).or(isAmount).negate()),
           Map.of());
     }
   }

@@ -101,7 +101,7 @@ final class SaidWriter {
   }
 
   private static String metres(String parts) {
-    String said = "(5*ROUND(" + parts + "/5,0))";
+    String said = whole(parts);
     String rest = "\" \"&" + String.format(TENTHS, "MOD(" + said + ",1000)");
     return String.format(LONG, said, "1000", " m", rest, " cm");
   }

@@ -62,7 +62,7 @@ final class WordingFormula {
     String sign = style.percent() ? "&\"%\"" : "";
     if (style.money()) {
       String coins = "ROUND(ROUND(" + value + "*10^money_places,4),0)";
-      return "FIXED(" + coins + "/10^money_places,money_places,TRUE)";
+      return "FIXED(" + coins + "/10^money_places,money_places,FALSE)";
     } else if (style.most() == 0) {
       return "ROUND(ROUND(" + value + ",4),0)" + sign;
     }

@@ -39,6 +39,7 @@ final class LengthShownTest {
           guard: none
           columns:
             - {column: size, label: Size, unit: "{unit}", format: length, note: N., formula: "{n}*10.25"}
+            - {column: amount, label: Amount, unit: "-", format: number, note: N., formula: "{n}*2.4-1.65+({n}=2)*0.15"}
         - {said: true}
       """;
 
@@ -57,8 +58,8 @@ final class LengthShownTest {
           "Heavy +16.0 +oz +454 g .*",
           "Thread +4.4 +yd +4 ?m .*",
           "Said 19 7/8 or 20 yd 35 3/8 in of 1 lb\\.",
-          " *10 1/4 *",
-          " *20 1/2 *");
+          " *10 1/4 +3/4 *",
+          " *20 1/2 +3\\.3 *");
 
   @TempDir private Path folder;
 

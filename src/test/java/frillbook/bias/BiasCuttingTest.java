@@ -202,7 +202,7 @@ class BiasCuttingTest {
     assertEquals(7 * ROOT2, rows.get(3).nearLane(), 1e-9);
     assertEquals(7 * ROOT2, rows.get(2).farPair(), 1e-9);
     assertEquals(0, rows.get(3).farLane());
-    assertEquals(List.of(7, 7, 7, 5, 5, 3, 3), edges(BiasOdd.sorted(rows, join), 7));
+    assertEquals(List.of(7, 7, 7, 5, 5, 3, 3), edges(BiasOdd.sorted(rows, join, ROOT2), 7));
   }
 
   private static List<Integer> edges(List<BiasOdd> odds, int count) {

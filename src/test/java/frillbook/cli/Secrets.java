@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -39,13 +40,16 @@ record Secrets(Map<String, Double> numbers) {
           "choice_price_total",
           "choice_fullness",
           "valid_days",
-          // At the rings planned and as full as planned, which is the price of one cushion.
-          "same_price 2");
+          // At the rings planned: the prices of one cushion, and of choices two and three.
+          "flatter_price 2",
+          "same_price 2",
+          "fuller_price 2");
 
   /** Figures of a number in a file. */
   private static final MathContext STORED = new MathContext(12);
 
-  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
+  private static final Pattern NUMBER =
+      Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:[.,]\\d+)?(?:[eE]-?\\d+)?");
 
   static Secrets of(Path plan) throws IOException {
     Map<String, Double> numbers = new LinkedHashMap<>();
@@ -87,7 +91,7 @@ record Secrets(Map<String, Double> numbers) {
     Set<String> said =
         texts.stream()
             .flatMap(text -> NUMBER.matcher(text).results())
-            .map(match -> key(new BigDecimal(match.group().replace(',', '.'))))
+            .flatMap(match -> read(match.group()).map(Secrets::key))
             .collect(Collectors.toSet());
     Set<String> told = new TreeSet<>();
     numbers.forEach(
@@ -97,6 +101,12 @@ record Secrets(Map<String, Double> numbers) {
           }
         });
     return told;
+  }
+
+  /** With a comma for decimals, or between thousands, or both: 1,482 may be either. */
+  private static Stream<BigDecimal> read(String number) {
+    Stream<String> either = Stream.of(number.replace(',', '.'), number.replace(",", ""));
+    return either.filter(text -> text.matches("[^.]*\\.?[^.]*")).map(BigDecimal::new);
   }
 
   private static Set<String> forms(double number) {

@@ -144,14 +144,20 @@ class CutLayoutTest {
     assertTrue(seen > Laid.share(500), "too few pairs: " + seen);
   }
 
+  /** The last alone may be enough, recut at one end. */
   @Test
-  void aStripOfAPairIsCutWithItsPartner() {
+  void allStripsOfPairsButTheLastAreCutWithTheirPartners() {
+    int alone = 0;
     for (Laid laid : sample) {
       List<PlacedStrip> paired = paired(laid);
+      int lacking = 0;
       for (int i = 0; i < paired.size(); i += 2) {
-        assertEquals(paired.get(i).cut(), paired.get(i + 1).cut(), laid.what());
+        lacking += paired.get(i).cut() == paired.get(i + 1).cut() ? 0 : 1;
       }
+      assertTrue(lacking <= 1, laid.what());
+      alone += lacking;
     }
+    assertTrue(alone > Laid.share(20), "too few alone: " + alone);
   }
 
   private static List<PlacedStrip> paired(Laid laid) {
@@ -196,6 +202,8 @@ class CutLayoutTest {
               .limit(cut.runCount())
               .mapToDouble(s -> s.length() * gain - cut.joinLoss())
               .sum();
+      long paired = strips.stream().limit(cut.runCount()).filter(PlacedStrip::paired).count();
+      run -= paired % 2 * laid.plan().sizes().strip().stripCutWidth() * gain;
       assertEquals(cut.stripCount(), strips.size(), laid.what());
       assertEquals(cut.fullCount(), strips.stream().filter(PlacedStrip::full).count(), laid.what());
       assertEquals(cut.joinedLength() - cut.joinLoss(), run, 1e-9 * run, laid.what());

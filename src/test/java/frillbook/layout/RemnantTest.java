@@ -146,16 +146,18 @@ class RemnantTest {
   }
 
   /**
-   * The square in the corner of the fabric, less its bands, that the first cut line is counted
-   * from, or in the one opposite.
+   * The piece in the corner of the fabric, less its bands, that the first cut line is counted from,
+   * or in the one opposite.
    */
   private static Polygon corner(Laid laid, boolean far) {
     Offcut left = offcut(laid);
     var plan = laid.plan().cutting().orElseThrow().layouts().bias().orElseThrow();
     BiasCorner corner =
         new BiasCorner(plan, far, laid.layout().width(), laid.stripWidth(), laid.slanting());
+    double longer = Math.max(left.remnantLength(), left.remnantWidth());
+    double shorter = Math.min(left.remnantLength(), left.remnantWidth());
     Coordinate one = OnFabric.coordinate(corner.at(0, 0));
-    Coordinate other = OnFabric.coordinate(corner.at(left.remnantLength(), left.remnantWidth()));
+    Coordinate other = OnFabric.coordinate(corner.at(longer, shorter));
     return OnFabric.rectangle(
         Math.min(one.x, other.x) + CLOSE,
         Math.max(one.x, other.x) - CLOSE,

@@ -66,13 +66,13 @@ class TapeTest {
   @ParameterizedTest
   @CsvSource({
     "1890, 18 m 90 cm",
-    "1890.3, 18 m 90.5 cm",
-    "1890.2, 18 m 90 cm",
+    "1890.3, 18 m 90.3 cm",
+    "1890.24, 18 m 90.2 cm",
     "100, 1 m",
-    "99.8, 1 m",
-    "47.25, 47.5 cm"
+    "99.96, 1 m",
+    "47.25, 47.3 cm"
   })
-  void longLengthsAreSaidInMetresAndHalfCentimetres(double length, String said) {
+  void longLengthsAreSaidInMetresAndCentimetresAsCellsShowThem(double length, String said) {
     assertEquals(said, Tape.sayLong(CM, length));
   }
 

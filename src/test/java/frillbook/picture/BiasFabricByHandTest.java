@@ -29,50 +29,51 @@ class BiasFabricByHandTest {
     assertEquals(5, picture.fabricShift());
   }
 
-  /** The shortest of the 20 is 115; the other 19 are longer. */
+  /** The shortest of the 19 is 116.03; the other 18 are longer. */
   @Test
   void oneOfTheShorterStripsIsTheShortest() {
-    assertEquals(19, picture.oddSure());
+    assertEquals(18, picture.oddSure());
     assertEquals(1, picture.oddTies());
   }
 
-  /** 200 and pairs of 125 … 195, the 115 itself, in the near corner; 201.03 and 116.03 … 196.03. */
+  /** 200 and pairs of 125 … 195 in the near corner; 201.03 and 116.03 … 196.03 in the far one. */
   @Test
-  void tenStripsComeFromEitherCorner() {
+  void nineStripsComeFromOneCornerAndTenFromTheOther() {
     assertEquals(new FabricSide(1, 1, 1, 1), picture.fabricSides().get(FabricSide.NEAR_LANE));
     assertEquals(new FabricSide(1, 1, 1, 1), picture.fabricSides().get(FabricSide.FAR_LANE));
-    assertEquals(new FabricSide(8, 9, 1, 9), picture.fabricSides().get(FabricSide.NEAR_PAIR));
-    assertEquals(new FabricSide(9, 9, 0, 9), picture.fabricSides().get(FabricSide.FAR_PAIR));
+    assertEquals(new FabricSide(8, 8, 1, 8), picture.fabricSides().get(FabricSide.NEAR_PAIR));
+    assertEquals(new FabricSide(8, 9, 1, 9), picture.fabricSides().get(FabricSide.FAR_PAIR));
     assertEquals(new FabricSide(0, 0, 1, 0), picture.fabricSides().get(FabricSide.NEAR_RIGHT));
     assertEquals(new FabricSide(0, 0, 1, 0), picture.fabricSides().get(FabricSide.FAR_LEFT));
   }
 
   /**
-   * Nine of the 19 strips in the near corner stay over. So the first line is 20 ÷ √2 + 9 × 5√2 =
-   * 77.781746 from the corner, the last 24 strips on, 247.487373; half a strip is 3.535534.
+   * Ten of the 19 strips in the near corner stay over. So the first line is 20 ÷ √2 + 10 × 5√2 =
+   * 84.852814 from the corner, the last 23 strips on, 247.487373; half a strip is 3.535534.
    */
   @Test
   void theLinesBeginWhereTheFirstStripIsCut() {
     CutLines lines = picture.cutLines();
-    assertEquals(9, lines.fabricFirst());
-    assertEquals(24, lines.fabricComb());
+    assertEquals(10, lines.fabricFirst());
+    assertEquals(23, lines.fabricComb());
     assertEquals(1, lines.fabricEvery());
-    assertEquals(77.781746 / 144, lines.fabricFrom(), 1e-8);
+    assertEquals(84.852814 / 144, lines.fabricFrom(), 1e-8);
     assertEquals(3.535534 / 144, lines.fabricStep(), 1e-8);
     assertEquals(247.487373 / 144, lines.fabricLast(), 1e-8);
   }
 
   /**
-   * Up the first line, on to the second, 84.852814, down it. The last meets the far edges, 182 and
+   * Up the first line, on to the second, 91.923882, down it. The last meets the far edges, 182 and
    * 144, at 65.487373 across and 103.487373 along, and the pen stays there.
    */
   @ParameterizedTest
   @CsvSource({
-    "0, .540, 0",
-    "1, 0, .540",
-    "2, 0, .589",
-    "3, .589, 0",
-    "47, 1.264, .406",
+    "0, .589, 0",
+    "1, 0, .589",
+    "2, 0, .638",
+    "3, .638, 0",
+    "44, 1.264, .406",
+    "47, 1.264, .455",
     "48, 1.264, .455",
     "49, .719, 1",
     "126, .719, 1",

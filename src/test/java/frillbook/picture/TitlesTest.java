@@ -88,7 +88,7 @@ class TitlesTest {
   @Test
   void theFabricTellsItsPiecesAndItsSize() {
     assertEquals(
-        "24 strips on the bias and 6 matching discs: bought 300 × 152 cm, usable 270 × 144 cm",
+        "23 strips on the bias and 6 matching discs: bought 300 × 152 cm, usable 270 × 144 cm",
         titles.line("fabric_title"));
   }
 

@@ -86,6 +86,17 @@ class JoinPlaceTest {
     assertEquals(angle, place.joinAngle(), .01);
   }
 
+  /** A slanting seam of the last pair may have its middle past the end, which cuts through it. */
+  @Test
+  void aSeamAcrossTheEndOfTheOnlyCushionLiesAtItsEnd() {
+    RowWork work = Plan.of(EQUAL_STRIPS.brief()).rows().orElseThrow();
+    double flat = work.strip().flatLength();
+    JoinPlace place = JoinPlace.of(1, flat + 2, flat, EQUAL_STRIPS.brief(), work.rings());
+    assertEquals(1, place.joinCushion());
+    assertEquals(flat, place.joinMark(), 1e-9);
+    assertEquals(11, place.joinRing());
+  }
+
   /** The second frill starts where the first ends: marks begin anew, the run goes on. */
   @Test
   void everyFrillOfAnOrderHasItsOwnMarks() {

@@ -286,6 +286,21 @@ class RingsAcrossOrderTest {
   }
 
   /**
+   * By hand: a tenth longer than two cushions, 534.312788 in, takes (534.312788 − 0.5) ÷ 43.5 =
+   * 12.27, so 13 strips. Seams lie at 43.75, 87.25 and so on; the eleventh at 478.75, the twelfth,
+   * at 522.25, past the end of the second cushion at 485.738898.
+   */
+  @Test
+  void aJoinPastTheLastCushionHasNoPlace() {
+    ChosenGrain longer = WorkedOrders.work(WorkedOrders.ringsAcross().with("joined_margin", .1));
+    assertEquals(12, longer.total().joinCount());
+    assertEquals(11, longer.total().joinsPlaced());
+    assertEquals(1, longer.total().joinsPast());
+    assertEquals(11, longer.joins().size());
+    assertEquals(2, longer.joins().get(10).joinCushion());
+  }
+
+  /**
    * One cushion, a square inch being 6.4516 cm²: the strip 242.869449 × 2 1/4 in² at 80 g/m² weighs
    * 28.204138 g; the base π/4 × 13.625² and the back π/4 × 13 × 19 at 150 32.883336 g; one disc of
    * interfacing at 60 5.643930 g; filling 46.581430 g.

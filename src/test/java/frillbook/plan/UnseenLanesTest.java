@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.WorkedOrders;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,5 +27,19 @@ class UnseenLanesTest {
   void lanesPastTheThirtySecondAreCountedAlone(double diameter, int unseen) {
     ChosenGrain work = WorkedOrders.work(NARROW.with("diameter", diameter));
     assertEquals(unseen, work.total().lanesUnseen());
+  }
+
+  /**
+   * By hand: 15 strips of 53 in by 2 1/4 in, as in package layout works out, and a disc of 19 7/8
+   * in take more than a yard. Two leave 72 − 19 7/8 = 52 1/8 in before the disc, 23 lanes that end
+   * at 51 3/4 in: 8 of them are not cut.
+   */
+  @Test
+  void lanesThatStayUncutBeforeTheMatchingDiscsAreTold() {
+    CutTotals total = WorkedOrders.work(Briefs.inch().with("buy_step", 36)).total();
+    assertEquals(15, total.fullCount());
+    assertEquals(8, total.lanesUncut());
+    assertEquals(51.75, total.matchingDiscStart(), 1e-9);
+    assertEquals(0, WorkedOrders.work(WorkedOrders.ringsAcross()).total().lanesUncut());
   }
 }

@@ -19,6 +19,7 @@ class RingJoinsTest {
     return new RingsOnPaper(
         1,
         0,
+        List.of(),
         Arrays.stream(rings)
             .mapToObj(ring -> new RingOnPaper(ring, ring, 10.0 * ring, 1))
             .toList());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.Filled;
+import frillbook.rows.RingsOnPaper.RingGather;
 import frillbook.rows.RingsOnPaper.RingOnPaper;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,14 @@ class RingsOnPaperTest {
     assertEquals(2.75, second.paperMarked());
     assertEquals(6, second.paperMark());
     assertEquals(2, second.paperMarks());
+  }
+
+  /** 1, 2 and 3 long, two and a half times full; a mark at every inch of the line. */
+  @Test
+  void everyRingTellsItsStripAndItsMarks() {
+    assertEquals(
+        List.of(new RingGather(2.5, 1), new RingGather(5, 2), new RingGather(7.5, 3)),
+        of(3).ringGathers());
   }
 
   @Test

@@ -44,4 +44,16 @@ class NumberStyleTest {
   void moneyHasThePlacesOfItsCurrency(int places, String said) {
     assertEquals(said, NumberStyle.MONEY.say(82.5, places));
   }
+
+  /** As in the cells of a price: #,##0.00. */
+  @ParameterizedTest
+  @CsvSource({
+    "1482, '1,482.00'",
+    "-1482.5, '-1,482.50'",
+    "999.995, '1,000.00'",
+    "1234567.8, '1,234,567.80'"
+  })
+  void thousandsOfMoneyStandApart(double sum, String said) {
+    assertEquals(said, NumberStyle.MONEY.say(sum, 2));
+  }
 }
