@@ -36,6 +36,7 @@ final class CellWriter {
     cell.said().ifPresent(said -> page.sentence(row, cell.from(), said, formulas, style));
     if (cell.kind() == CellRow.Kind.STEP) {
       page.lead(row, cell.from(), wording(cell).alwaysSaid(page::spokenOf));
+      hideWhileEmpty(row, cell);
     }
     if (cell.kind() == CellRow.Kind.NUMBER) {
       page.cell(row, cell.from(), page.styles().of(Look.NUMBER, NumberFormats.GENERAL))
@@ -45,6 +46,17 @@ final class CellWriter {
     }
     page.merge(row, cell.from(), cell.to());
     cell.ruled().ifPresent(name -> rule(row, cell, name.value()));
+  }
+
+  /** Without a plan a step has no words, and its number and its boxes would stand alone. */
+  private void hideWhileEmpty(int row, CellRow.Cell step) {
+    int first = page.firstColumn();
+    page.styles()
+        .emphasis()
+        .hideEmpty(
+            page.sheet(),
+            new CellRangeAddress(row, row, first, first + page.lastColumn()),
+            first + step.from());
   }
 
   private XSSFCellStyle style(CellRow.Cell cell) {

@@ -38,6 +38,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
  * a style of their own each time, with a colour the schema refuses.
  */
 public final class Emphasis {
+  private static final String EMPTY = "=\"\"";
+
   private static final Pattern RULED = Pattern.compile("N\\((\\w+)\\)>0");
 
   private final long alarm;
@@ -97,11 +99,16 @@ public final class Emphasis {
     return style;
   }
 
-  /** White on white, without the rule under it. */
+  /** White on white, without rules. */
   private static CTDxf unseen() {
     CTDxf style = CTDxf.Factory.newInstance();
     style.addNewFont().addNewColor().setRgb(Styles.opaque(Look.WHITE));
-    style.addNewBorder().addNewBottom().setStyle(STBorderStyle.NONE);
+    fill(style, Look.WHITE);
+    CTBorder border = style.addNewBorder();
+    border.addNewLeft().setStyle(STBorderStyle.NONE);
+    border.addNewRight().setStyle(STBorderStyle.NONE);
+    border.addNewTop().setStyle(STBorderStyle.NONE);
+    border.addNewBottom().setStyle(STBorderStyle.NONE);
     return style;
   }
 
@@ -197,6 +204,22 @@ public final class Emphasis {
   /** Hides the head of a table while that condition says that its rows are blank. */
   void addHead(XSSFSheet sheet, List<CellRangeAddress> head, String blank) {
     add(sheet, head, Map.of(blank, unseen));
+  }
+
+  /**
+   * Hides rows, one rule for all of a sheet, each while its cell in {@code column} is empty.
+   *
+   * @param rows of one row, below those hidden before
+   */
+  void hideEmpty(XSSFSheet sheet, CellRangeAddress rows, int column) {
+    String empty = new CellReference(rows.getFirstRow(), column, false, true).formatAsString();
+    sheet.getCTWorksheet().getConditionalFormattingList().stream()
+        .filter(each -> each.getCfRuleArray(0).getDxfId() == unseen)
+        .filter(each -> each.getCfRuleArray(0).getFormulaArray(0).endsWith(EMPTY))
+        .findFirst()
+        .ifPresentOrElse(
+            each -> widen(each, rows),
+            () -> add(sheet, List.of(rows), Map.of(empty + EMPTY, unseen)));
   }
 
   /** Frames cells to be ticked while all {@code conditions} hold, written for the first cell. */
