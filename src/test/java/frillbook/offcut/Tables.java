@@ -30,23 +30,23 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Fabrics that are laid out already, with strips 2 wide and discs of 10. */
-final class Tables {
+public final class Tables {
   private static final double STRIP_WIDTH = 2;
 
   private Tables() {}
 
   /** Full strips that are cut, and how many of the shorter ones. */
-  static StripsCut cut(int full, int odd) {
+  public static StripsCut cut(int full, int odd) {
     Tally all = new Tally(0, full, 0, odd, full + odd);
     return new StripsCut(all, all, full + odd - 1);
   }
 
-  static LengthFound length(double usable) {
+  public static LengthFound length(double usable) {
     return Filled.of(LengthFound.class, Map.of("usableLength", usable));
   }
 
   /** A lane for each of {@code crosswise}, and the same strips turned round lengthwise. */
-  static List<LaneRow> lanes(double... crosswise) {
+  public static List<LaneRow> lanes(double... crosswise) {
     return IntStream.range(0, crosswise.length)
         .mapToObj(
             i ->
@@ -61,13 +61,13 @@ final class Tables {
     return Filled.of(LaneStrip.class, Map.of("piece", piece));
   }
 
-  static OnTable straight(
+  public static OnTable straight(
       Grain grain, double width, int discs, StraightPlan plan, List<LaneRow> lanes, double... odd) {
     return table(grain, width, discs, plan, Map.of("lanes", lanes, "odds", odds(odd)), 0);
   }
 
   /** Fabric 50 wide, cut lines 3 apart along its edge, three discs side by side in a band. */
-  static OnTable bias(int discs, BiasPlan plan, List<CornerStrips> corners, double... odd) {
+  public static OnTable bias(int discs, BiasPlan plan, List<CornerStrips> corners, double... odd) {
     BiasSetting setting = Filled.of(BiasSetting.class, Map.of("perBand", 3));
     Map<String, Object> values =
         Map.of(
