@@ -225,6 +225,7 @@ class BiasCombTest {
     Pieces pieces = new Pieces(ROOT2, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(true, .5, 1.06);
     BiasCutting stretching = BiasCutting.of(new Fabric(10, 1, 5), pieces, join);
+    assertEquals(1.499066, stretching.setting().edgeGain(), 1e-6);
     double expected = 1.06 * ROOT2 * 98 - 13 * .5 - 60;
     assertEquals(expected, BiasComb.of(stretching, 20, 0).over(), 1e-8);
   }

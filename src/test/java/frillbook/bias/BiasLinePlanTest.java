@@ -25,7 +25,7 @@ class BiasLinePlanTest {
     return BiasCutting.of(new Fabric(width, 1, 5), pieces, new Join(true, .5, 1));
   }
 
-  private static final BiasCutting CUTTING = cutting(10, 1, DISC, 2 * ROOT2);
+  private final BiasCutting cutting = cutting(10, 1, DISC, 2 * ROOT2);
 
   private static BiasComb over(double over) {
     return Filled.of(BiasComb.class, Map.of("over", over));
@@ -37,9 +37,9 @@ class BiasLinePlanTest {
         4, 20, over(ends), over(corners), line, none, none, new PastPieces(0, 0), 3);
   }
 
-  private static final BiasTrial TRIAL = trial(-1, -1, BiasComb.ofLine(CUTTING, 20));
+  private final BiasTrial found = trial(-1, -1, BiasComb.ofLine(cutting, 20));
 
-  private static final List<CornerStrips> ROWS = CUTTING.cornerStrips(TRIAL);
+  private final List<CornerStrips> rows = cutting.cornerStrips(found);
 
   /** Less than a millionth short is enough, for the plainer ways and for the line. */
   @ParameterizedTest
@@ -95,8 +95,8 @@ class BiasLinePlanTest {
    */
   @Test
   void thePlanTellsWhereTheLineIs() {
-    List<BiasOdd> odd = BiasOdd.sorted(ROWS, CUTTING.join());
-    BiasPlan plan = BiasPlan.of(CUTTING, List.of(TRIAL), TRIAL, odd);
+    List<BiasOdd> odd = BiasOdd.sorted(rows, cutting.join());
+    BiasPlan plan = BiasPlan.of(cutting, List.of(found), found, odd);
     assertTrue(plan.usesLine());
     assertFalse(plan.usesCorners());
     assertEquals(1, plan.lineDiscs());
@@ -113,7 +113,7 @@ class BiasLinePlanTest {
         new BiasTrial(
             4,
             20,
-            BiasComb.of(CUTTING, 20, 0),
+            BiasComb.of(cutting, 20, 0),
             over(-99),
             over(-99),
             new BesidePieces(0, 0),
@@ -122,10 +122,10 @@ class BiasLinePlanTest {
             3);
     BiasPlan plan =
         BiasPlan.of(
-            CUTTING,
+            cutting,
             List.of(bare),
             bare,
-            BiasOdd.sorted(CUTTING.cornerStrips(bare), CUTTING.join()));
+            BiasOdd.sorted(cutting.cornerStrips(bare), cutting.join()));
     assertEquals(0, plan.lineDiscs());
     assertEquals(0, plan.lineStrips());
     assertEquals(0, plan.lineFirst());
@@ -137,19 +137,19 @@ class BiasLinePlanTest {
   @ParameterizedTest
   @CsvSource({"1,4.142136", "2,4.227393", "3,4.930152", "4,6.148944", "5,8.245982", "6,0"})
   void fiveStripsAreCutPastTheDisc(int number, double across) {
-    assertEquals(across, ROWS.get(number - 1).pastDepth(), 1e-6);
-    assertEquals(across * ROOT2, ROWS.get(number - 1).pastPiece(), 1.5e-6);
+    assertEquals(across, rows.get(number - 1).pastDepth(), 1e-6);
+    assertEquals(across * ROOT2, rows.get(number - 1).pastPiece(), 1.5e-6);
   }
 
   /** 6.148944 across is 8.695920 long. */
   @Test
   void aStripPastTheDiscMustBeLongEnough() {
-    PastDisc fourth = CUTTING.past().get(3);
+    PastDisc fourth = cutting.past().get(3);
     double length = fourth.crosswise(10, 14) * ROOT2;
-    assertEquals(length, CUTTING.pastPiece(fourth, 10, 14, 8.6959));
-    assertEquals(length, CUTTING.pastPiece(fourth, 10, 14, length + 1e-6));
-    assertEquals(0, CUTTING.pastPiece(fourth, 10, 14, 8.69593));
-    assertEquals(0, CUTTING.pastPiece(CUTTING.past().get(5), 10, 14, 1));
+    assertEquals(length, cutting.pastPiece(fourth, 10, 14, 8.6959));
+    assertEquals(length, cutting.pastPiece(fourth, 10, 14, length + 1e-6));
+    assertEquals(0, cutting.pastPiece(fourth, 10, 14, 8.69593));
+    assertEquals(0, cutting.pastPiece(cutting.past().get(5), 10, 14, 1));
   }
 
   /**
@@ -158,7 +158,7 @@ class BiasLinePlanTest {
    */
   @Test
   void stripsAtTheFarEdgeCountLikeTheOthers() {
-    BiasComb comb = BiasComb.ofLine(CUTTING, 12);
+    BiasComb comb = BiasComb.ofLine(cutting, 12);
     assertEquals(8, comb.laneCount());
     assertEquals(12.142136, comb.edge(), 1e-6);
     assertEquals(ROOT2 * 12.142136 - 1.5 + 31.082829 - 2.5 - 60, comb.over(), 1e-5);

@@ -24,7 +24,7 @@ class LengthFoundTest {
   private static final Tried SHORTEST = new Tried(12, 11);
 
   /** Of 40 in of width after washing, which takes a fifth of the length; 2 in are straightened. */
-  private static final LengthFound LENGTH =
+  private final LengthFound length =
       LengthFound.of(
           new Fabric(40, .8, 4.5, 2),
           new Pieces(2, 720, 0, 12, 0, 10, .125),
@@ -38,17 +38,17 @@ class LengthFoundTest {
    */
   @Test
   void theShortestLengthIsComparedWithWhatNoPlanCanDoWithout() {
-    assertEquals(12, LENGTH.steps());
-    assertEquals(54, LENGTH.buyLength());
-    assertEquals(45, LENGTH.lowerBound());
-    assertEquals(1.2, LENGTH.ratio(), 1e-12);
-    assertEquals(2, LENGTH.row());
-    assertEquals(41.2, LENGTH.usableLength(), 1e-12);
+    assertEquals(12, length.steps());
+    assertEquals(54, length.buyLength());
+    assertEquals(45, length.lowerBound());
+    assertEquals(1.2, length.ratio(), 1e-12);
+    assertEquals(2, length.row());
+    assertEquals(41.2, length.usableLength(), 1e-12);
   }
 
   @Test
   void thePlanOfAGrainTellsItsLength() {
-    assertEquals(54, new Found(LENGTH).buyLength());
-    assertEquals(41.2, new Found(LENGTH).usableLength(), 1e-12);
+    assertEquals(54, new Found(length).buyLength());
+    assertEquals(41.2, new Found(length).usableLength(), 1e-12);
   }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RoundPointTest {
   private static final List<Spot> CENTRES = List.of(new Spot(3, 2), new Spot(5, 2));
 
-  private static final List<RoundPoint> HATCHED = RoundPoint.hatched(CENTRES, .5, 1);
+  private final List<RoundPoint> hatched = RoundPoint.hatched(CENTRES, .5, 1);
 
   private static void assertSpot(double x, double y, Spot spot) {
     assertEquals(x, spot.x(), 1e-9);
@@ -28,20 +28,20 @@ class RoundPointTest {
   void cornersLieOnceRoundAndThenToAndFro(int row, double degrees) {
     double x = .5 * Math.cos(Math.toRadians(degrees));
     double y = .5 * Math.sin(Math.toRadians(degrees));
-    assertSpot(x, y, HATCHED.get(row).round());
-    assertEquals(3 + x, HATCHED.get(row).discs().get(0).x(), 5.1e-4);
-    assertEquals(2 + y, HATCHED.get(row).discs().get(0).y(), 5.1e-4);
+    assertSpot(x, y, hatched.get(row).round());
+    assertEquals(3 + x, hatched.get(row).discs().get(0).x(), 5.1e-4);
+    assertEquals(2 + y, hatched.get(row).discs().get(0).y(), 5.1e-4);
   }
 
   @Test
   void sixStrokesHaveElevenCornersAndThreeHaveFive() {
-    assertEquals(21 + 11, HATCHED.size());
+    assertEquals(21 + 11, hatched.size());
     assertEquals(21 + 5, RoundPoint.some(CENTRES, .5, 2, disc -> true).size());
   }
 
   @Test
   void discsThatAreNotDrawnLieInTheCorner() {
-    HATCHED.forEach(point -> assertSpot(0, 0, point.discs().get(1)));
+    hatched.forEach(point -> assertSpot(0, 0, point.discs().get(1)));
   }
 
   /** Of two the second is hatched: the first stays where its way round ended. */
