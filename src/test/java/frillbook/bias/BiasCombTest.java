@@ -60,6 +60,7 @@ class BiasCombTest {
     assertEquals(4, comb.farShort());
     assertEquals(4, comb.pairs());
     assertEquals(98, comb.edge(), 1e-9);
+    assertEquals(10 * ROOT2 - .5, comb.fullNet(), 1e-9);
     assertEquals(joined(98, 13) - 60, comb.over(), 1e-8);
   }
 

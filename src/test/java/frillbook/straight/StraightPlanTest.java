@@ -170,4 +170,18 @@ class StraightPlanTest {
     assertEquals(45 - 2.712932, seventh.piece(), 5e-7);
     assertEquals(45 - 2.712932, lanes.roomOfLastLane(all), 5e-7);
   }
+
+  /**
+   * As in {@link DividedStripsTest}: ten lanes of three, and one in each of the three by the discs.
+   */
+  @Test
+  void stripsBehindDiscsAreOfferedToo() {
+    Pieces pieces = new Pieces(3, 118, 1, 0, 8, 15, 2, 10, .125, 0);
+    StraightPlan plan =
+        found(Grain.LENGTHWISE, new Fabric(40, 1, 45), pieces, new SearchReach(1, 1))
+            .plan()
+            .orElseThrow();
+    assertEquals(33, plan.offered());
+    assertEquals(9, plan.cut().all().full());
+  }
 }
