@@ -63,7 +63,7 @@ public final class Tables {
 
   public static OnTable straight(
       Grain grain, double width, int discs, StraightPlan plan, List<LaneRow> lanes, double... odd) {
-    return table(grain, width, discs, plan, Map.of("lanes", lanes, "odds", odds(odd)), 0);
+    return laid(grain, width, discs, plan, Map.of("lanes", lanes, "odds", odds(odd)), 0);
   }
 
   /** Fabric 50 wide, cut lines 3 apart along its edge, three discs side by side in a band. */
@@ -72,7 +72,7 @@ public final class Tables {
     Map<String, Object> values =
         Map.of(
             "corners", corners, "odds", odds(odd), "biasSetting", setting, "lanes", lanes(20, 30));
-    return table(Grain.BIAS, 50, discs, plan, values, 3);
+    return laid(Grain.BIAS, 50, discs, plan, values, 3);
   }
 
   private static List<OddRow> odds(double... longestFirst) {
@@ -93,7 +93,10 @@ public final class Tables {
         .toList();
   }
 
-  private static OnTable table(
+  /**
+   * @param layouts components of {@link GrainPlans} that matter
+   */
+  public static OnTable laid(
       Grain grain,
       double width,
       int discs,
