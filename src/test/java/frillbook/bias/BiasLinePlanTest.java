@@ -209,4 +209,26 @@ class BiasLinePlanTest {
     assertEquals(6, comb.nearShort());
     assertEquals(5, comb.pairs());
   }
+
+  /** Of the nine of the far corner, from 3 to 19, the last five are their partners. */
+  @Test
+  void allButThatOneAreEachPairedWithOneOfTheFarCorner() {
+    BiasCutting wide = cutting(21, 1, DISC, 2 * ROOT2);
+    BesidePieces none = new BesidePieces(0, 0);
+    BiasTrial trial =
+        new BiasTrial(
+            6,
+            30,
+            over(-999),
+            BiasComb.of(wide, 30, 1),
+            over(-999),
+            none,
+            none,
+            new PastPieces(0, 0),
+            5);
+    PairedStrips pairs = PairedStrips.of(trial, wide.setting(), 2);
+    assertEquals(5, pairs.count());
+    assertEquals(0, pairs.nearBefore());
+    assertEquals(4, pairs.farBefore());
+  }
 }
