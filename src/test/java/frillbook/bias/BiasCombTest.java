@@ -230,4 +230,13 @@ class BiasCombTest {
     double expected = 1.06 * ROOT2 * 98 - 13 * .5 - 60;
     assertEquals(expected, BiasComb.of(stretching, 20, 0).over(), 1e-8);
   }
+
+  /** 21 long: the far corner begins at 3, 5, 7 and 9, of which the last reaches a long edge. */
+  @Test
+  void noMoreArePairedThanTheOtherCornerHas() {
+    BiasComb comb = comb(10, 21, 0);
+    assertEquals(3, comb.far(), 1e-9);
+    assertEquals(4, comb.farShort());
+    assertEquals(3, comb.pairs());
+  }
 }

@@ -109,4 +109,12 @@ class BiasOwnStripsTest {
     assertEquals(new Tally(0, 2, 0, 2, 4), plan.cut().all());
     assertEquals(2, plan.cut().joinCount());
   }
+
+  /** A cushion of 25.6 needs 11.957864 more than a full strip, marked as 12: no corner has one. */
+  @Test
+  void whereNoShorterStripServesFullOnesAreCut() {
+    BiasComb comb = BiasComb.of(cutting(10, 25.6, 2, 0), 20, 0);
+    assertEquals(0, comb.served());
+    assertEquals(NET, comb.over(), 1e-6);
+  }
 }
