@@ -198,6 +198,9 @@ class BesideCornerTest {
     assertEquals(0, strips(fabric, true).besideLeftCut());
     assertEquals(1, strips(fabric, true).besideRightCut());
     assertEquals(2, strips(fabric, true).besideStrips());
+    CutFabric two = fabric(2, 0, 9, 8);
+    assertEquals(1, strips(two, false).besideRightCut());
+    assertEquals(0, strips(two, true).besideRightCut());
   }
 
   @Test
