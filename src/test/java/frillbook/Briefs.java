@@ -3,7 +3,7 @@ package frillbook;
 import frillbook.brief.Brief;
 import frillbook.brief.Grain;
 import frillbook.measure.LengthUnit;
-import frillbook.reading.PackagedTemplates;
+import frillbook.reading.PackagedInputs;
 import frillbook.template.InputKind;
 import frillbook.template.InputTemplate;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import java.util.Map;
  */
 public record Briefs(LengthUnit unit, Map<String, Object> inputs) {
   /** What tests leave as the templates have it, and which inputs are lengths. */
-  private static final List<InputTemplate> TEMPLATES = PackagedTemplates.template().inputs();
+  private static final List<InputTemplate> TEMPLATES = PackagedInputs.read();
 
   /** Tasks that take no time where a test does not say otherwise. */
   static final List<String> UNTIMED =

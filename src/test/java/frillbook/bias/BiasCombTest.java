@@ -60,6 +60,7 @@ class BiasCombTest {
     assertEquals(4, comb.farShort());
     assertEquals(4, comb.pairs());
     assertEquals(98, comb.edge(), 1e-9);
+    assertEquals(10 * ROOT2 - .5, comb.fullNet(), 1e-9);
     assertEquals(joined(98, 13) - 60, comb.over(), 1e-8);
   }
 
@@ -225,7 +226,17 @@ class BiasCombTest {
     Pieces pieces = new Pieces(ROOT2, 60.5, 0, 2 * ROOT2, 2, DISC, .125);
     Join join = new Join(true, .5, 1.06);
     BiasCutting stretching = BiasCutting.of(new Fabric(10, 1, 5), pieces, join);
+    assertEquals(1.499066, stretching.setting().edgeGain(), 1e-6);
     double expected = 1.06 * ROOT2 * 98 - 13 * .5 - 60;
     assertEquals(expected, BiasComb.of(stretching, 20, 0).over(), 1e-8);
+  }
+
+  /** 21 long: the far corner begins at 3, 5, 7 and 9, of which the last reaches a long edge. */
+  @Test
+  void noMoreArePairedThanTheOtherCornerHas() {
+    BiasComb comb = comb(10, 21, 0);
+    assertEquals(3, comb.far(), 1e-9);
+    assertEquals(4, comb.farShort());
+    assertEquals(3, comb.pairs());
   }
 }

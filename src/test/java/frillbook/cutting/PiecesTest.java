@@ -46,6 +46,18 @@ class PiecesTest {
     assertEquals(28.75, pieces(30, 3).netNeeded(SQUARE, 1), 1e-12);
   }
 
+  @Test
+  void severalCushionsHaveStripsOfTheirOwn() {
+    assertEquals(false, PIECES.ownStrips());
+    assertEquals(true, new Pieces(2, 120, 2, 0, 12, 99, 2, 10, .125, 3).ownStrips());
+  }
+
+  @Test
+  void anotherCutWidthChangesNothingElse() {
+    Pieces own = new Pieces(2, 120, 2, 1, 12, 99, 2, 10, .125, 3);
+    assertEquals(new Pieces(2.5, 120, 2, 1, 12, 99, 2, 10, .125, 3), own.withStripWidth(2.5));
+  }
+
   private static Pieces pieces(double run, int spares) {
     return new Pieces(2.25, run, spares, 12, 0, 13, .125);
   }

@@ -78,4 +78,22 @@ class BasePlacesTest {
   void theLastRowTakesTheWidthOfItsBases() {
     assertEquals(19.875, places().lastWidth());
   }
+
+  /** Two cushions, backs in one disc: the grid holds two bases, and then two matching discs. */
+  @Test
+  void matchingDiscsFollowTheBases() {
+    Brief brief =
+        Briefs.inch()
+            .with("quantity", 2)
+            .with("back_style", "zipped_halves")
+            .with("matching_disc_fabric", "base")
+            .brief();
+    DiscSizes sizes = DiscSizes.of(brief);
+    Fabric fabric = Fabric.of(brief.fabric(), brief.base().baseFabricWidth());
+    BasePlaces places = new BasePlaces(sizes, BaseFabric.of(brief, sizes, fabric));
+    assertEquals(4, places.discs());
+    assertEquals(
+        List.of(false, false, true, true, false),
+        IntStream.range(0, 5).mapToObj(places::isMatching).toList());
+  }
 }

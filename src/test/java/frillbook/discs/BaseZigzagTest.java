@@ -201,4 +201,14 @@ class BaseZigzagTest {
     assertEquals(59.5, fabric.baseUsedLength());
     assertEquals(2, fabric.backs().beside());
   }
+
+  /** Six bases, then six matching discs, then six backs. */
+  @ParameterizedTest
+  @CsvSource({"0,false", "5,false", "6,true", "11,true", "12,false", "17,false"})
+  void matchingDiscsLieBetweenBasesAndBacks(int disc, boolean matching) {
+    Briefs six = twenties(6, 36).with("matching_disc_fabric", "base");
+    assertTrue(fabric(six).baseInZigzag());
+    assertEquals(18, places(six).discs());
+    assertEquals(matching, places(six).isMatching(disc));
+  }
 }

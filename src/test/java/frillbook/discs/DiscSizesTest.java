@@ -75,4 +75,21 @@ class DiscSizesTest {
     Briefs zipped = TWELVE.with("back_style", "zipped_halves").with("zip_seam", .6);
     assertEquals(7.125, sizes(zipped).backPieceHeight());
   }
+
+  /** By hand: 13 5/8 ÷ 2, and a quarter of its square by π. */
+  @Test
+  void aDiscHasItsRadiusAndItsArea() {
+    assertEquals(6.8125, sizes(TWELVE).discRadius());
+    assertEquals(145.8018, sizes(TWELVE).discArea(), 5e-5);
+  }
+
+  /**
+   * By hand: a disc of 13 is 132.7323; two halves of 7 1/8 are together 14 1/4 high, 14.25 ÷ 13 of
+   * that; two of 9 1/2 are 19 ÷ 13.
+   */
+  @ParameterizedTest
+  @CsvSource({"one_disc,132.7323", "zipped_halves,145.4950", "overlapping,193.9933"})
+  void aBackInTwoIsAsMuchLargerAsItIsHigher(String style, double area) {
+    assertEquals(area, sizes(TWELVE.with("back_style", style)).backArea(), 5e-5);
+  }
 }

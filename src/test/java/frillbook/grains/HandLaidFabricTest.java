@@ -310,4 +310,11 @@ class HandLaidFabricTest {
     assertEquals(256, lengthwise.straightTrials().get(0).run());
     assertEquals(50, lengthwise.straightTrials().get(0).stack());
   }
+
+  /** A run of 500 in has one seam less than strips. */
+  @Test
+  void theRunNeedsWhatItIsLessOneSeam() {
+    assertEquals(499, layouts(Grain.CROSSWISE).crosswiseNeed());
+    assertEquals(499, layouts(Grain.CROSSWISE).lengthwiseNeed());
+  }
 }

@@ -3,6 +3,7 @@ package frillbook.materials;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -99,5 +100,14 @@ class MaterialsTest {
   @Test
   void everyLineIsRoundedInItsCurrency() {
     assertEquals(38, materials(Briefs.inch().in("JPY")).materialsTotal());
+  }
+
+  /** Fabrics, interfacing, zip, filling and thread are bought; of three extras the second. */
+  @Test
+  void whatIsBoughtHasItsPlaceOnTheList() {
+    Briefs briefs = Briefs.inch().with("extra_two_needed", 2);
+    assertEquals(
+        List.of(1, 2, 3, 4, 5, 6, 6, 7, 7),
+        materials(briefs).materials().stream().map(Material::materialPlace).toList());
   }
 }

@@ -61,4 +61,13 @@ class WeightTest {
     double halves = weight(Briefs.inch().with("back_style", "zipped_halves")).baseWeight() - base;
     assertEquals(20.25 / 19, halves / whole, 1e-9);
   }
+
+  /** Of base fabric too: each cushion has its own matching disc. */
+  @Test
+  void aCushionWeighsTheSameInAnyOrderOfBaseFabricToo() {
+    Briefs ofBase = Briefs.inch().with("matching_disc_fabric", "base");
+    Weight one = weight(ofBase);
+    Weight seven = weight(ofBase.with("quantity", 7));
+    assertEquals(one.baseWeight(), seven.baseWeight(), 1e-9);
+  }
 }

@@ -23,6 +23,8 @@ class CustomaryTest {
       String metric, double amount, double shown, String symbol) {
     Customary unit = Customary.of(metric).orElseThrow();
     assertEquals(symbol, unit.symbol());
+    assertEquals(metric, unit.metric());
+    assertEquals(shown / amount, unit.times(), 1e-7);
     assertEquals(shown, unit.of(amount), 1e-7);
   }
 

@@ -3,6 +3,8 @@ package frillbook.measure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The international inch of 25.4 mm and yard of 0.9144 m, exactly (NIST SP 811). */
 class LengthUnitTest {
@@ -53,6 +55,25 @@ class LengthUnitTest {
   void aYardIsNineTenthsOfAMetreAndALittle() {
     assertEquals(.9144, LengthUnit.INCH.metres(36), EXACT);
     assertEquals(1, LengthUnit.CM.metres(100), EXACT);
+  }
+
+  @Test
+  void fabricIsSoldByNineTenthsOfAMetreAndALittleOrByTheMetre() {
+    assertEquals(.9144, LengthUnit.INCH.metresPerLong(), EXACT);
+    assertEquals(1, LengthUnit.CM.metresPerLong(), EXACT);
+  }
+
+  /** A yard less a hair that is none is a yard. */
+  @ParameterizedTest
+  @CsvSource({
+    "INCH,36,true",
+    "INCH,35.9999999999,true",
+    "INCH,35.9,false",
+    "CM,100,true",
+    "CM,99,false"
+  })
+  void aYardOrAMetreIsLong(LengthUnit unit, double length, boolean isLong) {
+    assertEquals(isLong, unit.isLong(length));
   }
 
   @Test

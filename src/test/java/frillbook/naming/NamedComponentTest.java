@@ -56,6 +56,16 @@ class NamedComponentTest {
     assertNull(width.of(new Hook(OptionalDouble.empty())));
   }
 
+  private record Rack(@Prefixed("peg") @Indexed(3) List<Strap> pegs, Strap strap) {}
+
+  @Test
+  void eachOfAListOfFixedLengthHasItsNumber() {
+    List<NamedComponent> rack = NamedComponent.read(Rack.class);
+    assertEquals(Holds.INDEXED, rack.get(0).holds());
+    assertEquals(List.of("peg_1_", "peg_2_", "peg_3_"), rack.get(0).prefixes());
+    assertEquals(List.of(""), rack.get(1).prefixes());
+  }
+
   @Test
   void whatIsNotThereIsNothing() {
     assertNull(components.get(2).of(new Bag(0, STRAP, Optional.empty(), List.of())));

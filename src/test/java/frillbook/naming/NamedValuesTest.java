@@ -84,6 +84,40 @@ class NamedValuesTest {
     assertEquals(Set.of("edge_seam_no", "edge_seam_length"), values.columns().keySet());
   }
 
+  private enum Edge implements Coded {
+    NARROW_HEM
+  }
+
+  private record Edged(Edge edge) {}
+
+  @Test
+  void aChoiceStandsThereByItsCode() {
+    assertEquals(Map.of("edge", "narrow_hem"), NamedValues.of(new Edged(Edge.NARROW_HEM)).lines());
+  }
+
+  private record Spot(double x, double y) {}
+
+  private record Pricked(
+      int rowNo, @Prefixed("hole") @Indexed(2) List<Spot> holes, @Prefixed("end") Spot end) {}
+
+  private record Pattern(@Prefixed("row") List<Pricked> rows) {}
+
+  @Test
+  void recordsWithinARowAreColumns() {
+    Pricked first = new Pricked(1, List.of(new Spot(2, 3), new Spot(4, 5)), new Spot(6, 7));
+    Pricked second = new Pricked(2, List.of(new Spot(8, 9), new Spot(10, 11)), new Spot(12, 13));
+    assertEquals(
+        Map.of(
+            "row_row_no", List.of(1.0, 2.0),
+            "row_hole_1_x", List.of(2.0, 8.0),
+            "row_hole_1_y", List.of(3.0, 9.0),
+            "row_hole_2_x", List.of(4.0, 10.0),
+            "row_hole_2_y", List.of(5.0, 11.0),
+            "row_end_x", List.of(6.0, 12.0),
+            "row_end_y", List.of(7.0, 13.0)),
+        NamedValues.of(new Pattern(List.of(first, second))).columns());
+  }
+
   @Test
   void namesComeInTheOrderOfTheRecord() {
     var values = NamedValues.of(new Fabric("voile", false, new Hem(0.5, 2)));

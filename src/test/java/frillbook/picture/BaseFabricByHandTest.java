@@ -2,6 +2,7 @@ package frillbook.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Briefs;
 import frillbook.WorkedOrders;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,27 @@ class BaseFabricByHandTest {
     assertAt(180, 94.08, picture.baseEdges().get(2));
     assertAt(0, 94.08, picture.baseEdges().get(3));
     assertAt(0, 0, picture.baseEdges().get(4));
+  }
+
+  /** Twelve thousandths of the picture's height beside each selvage. */
+  @Test
+  void theSelvagesAreMarked() {
+    assertEquals(new Spot(0, .012), picture.baseEdges().get(5));
+    assertEquals(.012, picture.baseEdges().get(6).y());
+    assertEquals(.988, picture.baseEdges().get(7).y());
+    assertEquals(new Spot(0, .988), picture.baseEdges().get(8));
+  }
+
+  /** Of 15 bases and 30 halves twelve each are drawn. */
+  @Test
+  void twelveOfEachAreDrawnAtMost() {
+    Briefs many = Briefs.inch().with("quantity", 15).with("back_style", "zipped_halves");
+    BasePicture some = Drawn.of(many).orElseThrow().base();
+    assertEquals(12, some.baseDiscsDrawn());
+    assertEquals(3, some.baseDiscsLeft());
+    assertEquals(12, some.baseBacksDrawn());
+    assertEquals(18, some.baseBacksLeft());
+    assertEquals(21, some.basePiecesLeft());
   }
 
   @Test

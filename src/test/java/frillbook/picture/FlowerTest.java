@@ -201,4 +201,15 @@ class FlowerTest {
     List<PetalRing> rings = Drawn.of(Briefs.inch()).orElseThrow().plan().flower().petalRings();
     assertEquals(11, rings.stream().filter(ring -> ring.petalRadius() > 0).count());
   }
+
+  /**
+   * By hand, twelve flat rings of 24 petals: the nth from outside lies (12 3/4 − n) ÷ 11 3/4 as far
+   * out as the first and needs 24 × (12 3/4 − n) ÷ 12 1/4 petals: 13.2 the sixth, 11.3 the seventh,
+   * 7.3 the ninth, 5.4 the tenth.
+   */
+  @ParameterizedTest
+  @CsvSource({"1,24", "6,24", "7,12", "9,12", "10,6", "12,6"})
+  void innerRingsHaveHalfThePetalsOrAQuarter(int number, int petals) {
+    assertEquals(petals, flower(1, 12).petalRings().get(number - 1).petalCount());
+  }
 }

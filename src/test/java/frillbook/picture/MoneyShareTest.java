@@ -47,4 +47,26 @@ class MoneyShareTest {
       assertEquals(price, sum, 1e-6 * sum, one.what());
     }
   }
+
+  private static List<MoneyShare> shares(double materials, double wages, double tax) {
+    return List.of(
+        new MoneyShare(MoneyPart.MATERIALS, materials),
+        new MoneyShare(MoneyPart.WAGES, wages),
+        new MoneyShare(MoneyPart.TAX, tax));
+  }
+
+  /** 60 of 100, and the first of two that are as large. */
+  @Test
+  void mostOfThePriceGoesToTheLargestPart() {
+    assertEquals(
+        new MoneyShare.Largest(MoneyPart.WAGES, .6), MoneyShare.Largest.of(shares(30, 60, 10)));
+    assertEquals(
+        new MoneyShare.Largest(MoneyPart.MATERIALS, .5), MoneyShare.Largest.of(shares(40, 40, 0)));
+  }
+
+  @Test
+  void ofNothingNoPartIsAShare() {
+    assertEquals(
+        new MoneyShare.Largest(MoneyPart.MATERIALS, 0), MoneyShare.Largest.of(shares(0, 0, 0)));
+  }
 }

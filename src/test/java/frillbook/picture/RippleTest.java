@@ -49,4 +49,24 @@ class RippleTest {
   void anUngatheredFrillHasNoRipples() {
     assertEquals(0, Ripple.of(1).rippleDepth());
   }
+
+  /** By hand: near 1 a sine is 1 + q²/4 times its base line, so 2 √(2 − 1) is tried for 2. */
+  @Test
+  void sixStepsBeginWithWhatHoldsForAlmostFlatOnes() {
+    assertEquals(6, Ripple.of(2).ripples().size());
+    assertEquals(2, Ripple.of(2).ripples().get(0).rippleQ());
+    assertEquals(1, Ripple.of(1.25).ripples().get(0).rippleQ());
+  }
+
+  @Test
+  void aRippleIsTwiceAsHighAsItIsDeep() {
+    assertEquals(2 * .413895, Ripple.of(2).rippleHeight(), 1e-6);
+  }
+
+  /** By hand: twice √(4 × .00007) ÷ 2π is .0053 of its length, and .0045 for .00005. */
+  @ParameterizedTest
+  @CsvSource({"1, false", "1.00005, false", "1.00007, true", "2, true"})
+  void ripplesShowFromHalfAHundredthOn(double fullness, boolean show) {
+    assertEquals(show, Ripple.of(fullness).ripplesShow());
+  }
 }

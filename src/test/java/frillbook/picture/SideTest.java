@@ -184,4 +184,17 @@ class SideTest {
       }
     }
   }
+
+  /**
+   * Petals stand closer together at the edge than on top. By hand, 18 in to the limit at fullness
+   * 2, at 22 1/2°: √(6.1125 ÷ 8.8648) × tan 22.5° is the tangent of 18.981°, of which twenty are a
+   * turn and 19.62°, cosine .94195. So .98549 are left of the frill, which stands there between the
+   * body at .48736 and the tips at .71764.
+   */
+  @Test
+  void petalsStandCloserAtTheEdge() {
+    Side side = side(Briefs.inch().with("fill_fraction", 1).with("fullness", 2));
+    assertEquals(.48736, body(side, 5), 2 * PLACE);
+    assertEquals(.71430, frill(side, 1, 5), 2 * PLACE);
+  }
 }

@@ -194,4 +194,40 @@ class GrainPricesTest {
   private static Plan.Flag flag(Briefs briefs) {
     return Plan.of(briefs.brief()).checkFlag();
   }
+
+  /** Seven joins more, of 2 1/4 in, as above; the same with French joins twice. */
+  @ParameterizedTest
+  @CsvSource({"plain,1.15014375", "french,2.3002875"})
+  void joinsTakeTheirThread(String finish, double more) {
+    Briefs rings =
+        WorkedOrders.ringsAcross()
+            .with("join_finish", finish)
+            .with("join_allowance", .25)
+            .with("join_second_allowance", 0);
+    assertEquals(
+        more,
+        work(rings, Grain.LENGTHWISE).grainThread() - work(rings, Grain.CROSSWISE).grainThread(),
+        5e-7);
+    Briefs along = rings.with(Grain.LENGTHWISE);
+    assertEquals(
+        more,
+        work(along, Grain.LENGTHWISE).grainThread() - work(along, Grain.CROSSWISE).grainThread(),
+        5e-7);
+  }
+
+  /** At 90 for what costs 67.20, what costs 71.73 along is 96.07, tidied up to 96.50. */
+  @Test
+  void anOwnPriceIsKeptInTheChosenGrain() {
+    Briefs own = WorkedOrders.ringsAcross().with("own_price", 90);
+    assertEquals(180, price(own, Grain.CROSSWISE));
+    assertEquals(193, price(own, Grain.LENGTHWISE));
+  }
+
+  @Test
+  void everyGrainHasItsHoursAndItsPrice() {
+    GrainPrices prices = compared(WorkedOrders.ringsAcross()).orElseThrow().prices();
+    assertEquals(6.683168, prices.lengthwise().orElseThrow().hours(), 5e-7);
+    assertEquals(187, prices.lengthwise().orElseThrow().asked().orElseThrow().price());
+    assertEquals(175, prices.crosswise().orElseThrow().asked().orElseThrow().price());
+  }
 }

@@ -178,4 +178,12 @@ class OwnStripsTest {
     double behind = Math.floor((length - discs.length()) / strip + 1e-9);
     return (23 - discs.lanes()) * beside + discs.lanes() * behind;
   }
+
+  /** Two of 27 lie side by side on 10; a spare one takes a second row. */
+  @Test
+  void aSpareStripIsCutToo() {
+    Pieces spare = new Pieces(4, 54, 2, 1, 6, 30, 0, 10, .125, 0);
+    OwnTry one = OwnTry.of(new Fabric(10, 1, 1), spare, SEAM, DiscColumns.of(spare, 10), 1);
+    assertEquals(54, one.ownColumn(), 1e-9);
+  }
 }

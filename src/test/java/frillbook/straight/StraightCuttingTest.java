@@ -117,6 +117,7 @@ class StraightCuttingTest {
   void theWayThatYieldsMoreIsTaken() {
     assertEquals(2, trial(1, 2).better().over());
     assertTrue(trial(1, 2).isStacked());
+    assertEquals(Spread.LINES, trial(1, 2).spread());
     assertEquals(2, trial(2, 1).better().over());
     assertFalse(trial(2, 1).isStacked());
   }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import frillbook.Briefs;
+import frillbook.brief.Grain;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,6 +69,8 @@ class StripSizesTest {
     assertEquals(cut, sizes.stripCutWidth());
     assertEquals(stretched, sizes.stretchedWidth(), 5e-7);
     assertEquals(grain.equals("bias"), sizes.stripStretches());
+    assertEquals(2.625, sizes.cutWidth(Grain.BIAS));
+    assertEquals(2.25, sizes.cutWidth(Grain.CROSSWISE));
   }
 
   @Test

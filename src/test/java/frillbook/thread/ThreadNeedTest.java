@@ -150,4 +150,22 @@ class ThreadNeedTest {
     assertEquals(294.62, need.threadLength(), .005);
     assertEquals(3, need.threadReels());
   }
+
+  /** By hand: 600 in are 16 2/3 yd; of thread 2.5 times that, 41 2/3. A metre is shown as it is. */
+  @Test
+  void besideInchesSeamsAreShownInYards() {
+    Seam rows = seam(SeamName.ROWS, Briefs.inch());
+    assertEquals(600 / 36.0, rows.seamShown(), 1e-9);
+    assertEquals(1500 / 36.0, rows.threadShown(), 1e-9);
+    Seam metric = seam(SeamName.ROWS, Briefs.inch().inMillimetres());
+    assertEquals(6, metric.seamShown(), 1e-9);
+    assertEquals(15, metric.threadShown(), 1e-9);
+  }
+
+  @Test
+  void aSeamIsShownAsItIsUntilAUnitIsAskedFor() {
+    Seam seam = Seam.of(SeamName.JOINS, 4, 2.5);
+    assertEquals(4, seam.seamShown());
+    assertEquals(10, seam.threadShown());
+  }
 }

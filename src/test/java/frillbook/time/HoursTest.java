@@ -115,4 +115,39 @@ class HoursTest {
     double with = Hours.of(briefs.brief(), AMOUNTS).hoursTotal();
     assertEquals(minutes, (with - without) * 60, 1e-9);
   }
+
+  private static Task task(TaskName name, Briefs briefs) {
+    return Hours.of(briefs.brief(), AMOUNTS).tasks().stream()
+        .flatMap(row -> row.task().stream())
+        .filter(task -> task.taskName() == name)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** By hand: 6 m are 6.561680 yd, and 4 minutes for a metre 3.6576 for a yard. */
+  @Test
+  void besideInchesWhatIsMeasuredIsShownInYards() {
+    Task rows = task(TaskName.SEW_ROWS, Briefs.inch());
+    assertEquals(6.561680, rows.taskShown(), 5e-7);
+    assertEquals(3.6576, rows.taskShownRate(), 1e-12);
+    assertEquals(24, rows.taskShown() * rows.taskShownRate(), 1e-9);
+    Task metric = task(TaskName.SEW_ROWS, Briefs.inch().inMillimetres());
+    assertEquals(6, metric.taskShown());
+    assertEquals(4, metric.taskShownRate());
+  }
+
+  @Test
+  void piecesAreShownAsTheyAreCounted() {
+    Task strips = task(TaskName.CUT_STRIPS, Briefs.inch());
+    assertEquals(10, strips.taskShown());
+    assertEquals(1.5, strips.taskShownRate());
+  }
+
+  /** By hand: strips 10 × 1.5, discs 4 × 3; setting up is not counted, fusing has no rate. */
+  @Test
+  void theWorkOfSomeTasksIsAddedUp() {
+    Hours hours = Hours.of(Briefs.inch().brief(), AMOUNTS);
+    assertEquals(27, hours.work(TaskName.CUT_STRIPS, TaskName.CUT_DISCS, TaskName.FUSE), 1e-9);
+    assertEquals(0, hours.work());
+  }
 }

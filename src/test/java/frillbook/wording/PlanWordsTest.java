@@ -135,4 +135,38 @@ class PlanWordsTest {
   private String chosen(String name, List<Wording.Case> cases, Wording other) {
     return words.say(sentence(Optional.empty(), new Wording.Choice(name, cases, other)));
   }
+
+  @Test
+  void whatIsKnownByACodeIsTold() {
+    assertTrue(vocabulary().words().has("shut"));
+    assertFalse(vocabulary().words().has("pocket_count"));
+  }
+
+  /** Beside a column of the row stands a line of the plan. */
+  @Test
+  void everyRowOfATableIsSaidInItsOwnWords() {
+    NamedValues plan =
+        new NamedValues(
+            Map.of("pocket_count", 2.0),
+            Map.of("strap_length", List.of(24.0, 30.0), "shuts", List.of("zip", "none")));
+    Wording row =
+        new Wording(
+            List.of(
+                new Wording.Number("strap_length", NumberStyle.WHOLE),
+                new Wording.Words(", "),
+                new Wording.Text("shuts"),
+                new Wording.Words(" of "),
+                new Wording.Number("pocket_count", NumberStyle.WHOLE)));
+    Vocabulary rows =
+        new Vocabulary(
+            Map.of(),
+            Map.of("row_words", new RowWording(row, "strap_length")),
+            vocabulary().words(),
+            Map.of());
+    PlanWords said = new PlanWords(rows, LengthUnit.CM, Map.of(), plan);
+    assertEquals(Optional.of(List.of("24, a zip of 2", "30, none of 2")), said.column("row_words"));
+    assertEquals(Optional.of(List.of("a zip", "none")), said.column("shuts"));
+    assertEquals(Optional.empty(), said.column("no_such_column"));
+    assertEquals(Optional.empty(), said.value("row_words"));
+  }
 }
