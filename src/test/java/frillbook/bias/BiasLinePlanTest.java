@@ -95,7 +95,7 @@ class BiasLinePlanTest {
    */
   @Test
   void thePlanTellsWhereTheLineIs() {
-    List<BiasOdd> odd = BiasOdd.sorted(rows, cutting.join());
+    List<BiasOdd> odd = BiasOdd.sorted(rows, cutting.join(), cutting.pieces().stripWidth());
     BiasPlan plan = BiasPlan.of(cutting, List.of(found), found, odd);
     assertTrue(plan.usesLine());
     assertFalse(plan.usesCorners());
@@ -125,7 +125,8 @@ class BiasLinePlanTest {
             cutting,
             List.of(bare),
             bare,
-            BiasOdd.sorted(cutting.cornerStrips(bare), cutting.join()));
+            BiasOdd.sorted(
+                cutting.cornerStrips(bare), cutting.join(), cutting.pieces().stripWidth()));
     assertEquals(0, plan.lineDiscs());
     assertEquals(0, plan.lineStrips());
     assertEquals(0, plan.lineFirst());
