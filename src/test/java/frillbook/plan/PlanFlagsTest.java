@@ -41,7 +41,9 @@ class PlanFlagsTest {
   void choicesInDoubtAreTold() {
     assertTrue(plan(BRIEFS).choicesAgree());
     assertFalse(plan(BRIEFS.with("fullness", 1.4)).choicesAgree());
-    assertFalse(plan(BRIEFS.with("choice_three_spacing", .2)).choicesAgree());
+    Briefs third = BRIEFS.with("choice_three_spacing", .2);
+    assertFalse(plan(third).choicesAgree());
+    assertFalse(plan(third.with("fullness", 1.4)).choicesAgree());
   }
 
   @Test
