@@ -187,6 +187,8 @@ final class WageTest {
                 "choice_net_each",
                 "strip_cost",
                 "row_cost",
+                "flatter_choice",
+                "fuller_choice",
                 "fuller_more_price",
                 "closer_more_price",
                 "price_factor",
