@@ -80,6 +80,7 @@ class HousePlanTest {
           "org.apache.xmlbeans", WRITING,
           "picocli", Set.of("cli"),
           "com.fasterxml.jackson", Set.of("cli"),
+          "org.apache.commons.compress", Set.of("press"),
           "org.snakeyaml", Set.of("source", "reading"));
 
   @Test

@@ -1,35 +1,23 @@
 package frillbook.press;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
-/**
- * The package being written, a zip file (ISO/IEC 21320-1); what is deflated already goes in as it
- * is, which the JDK's own writer does not offer.
- */
+/** The package being written; what is deflated already goes in as it is. */
 public final class PackageWriter implements AutoCloseable {
-  private static final int LOCAL_HEADER = 0x04034b50;
-  private static final int CENTRAL_HEADER = 0x02014b50;
-  private static final int END = 0x06054b50;
-
-  /** The version of the format that knows deflated entries, 2.0. */
-  private static final short VERSION = 20;
-
-  /** Names are in UTF-8. */
-  private static final short FLAGS = 1 << 11;
-
-  private static final short DEFLATED = 8;
-
-  /** Of every entry, the start of 2025-01-01: seconds below, years since 1980 on top. */
-  private static final int TIME = (45 << 9 | 1 << 5 | 1) << 16;
-
-  /** The longest header without the name. */
-  private static final int LONGEST = 46;
+  /**
+   * Of every zip entry; local, so that no time zone shows in it. Not the earliest time an entry can
+   * have, which Java takes for an earlier one and stamps with the zone.
+   */
+  private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(2025, 1, 1, 0, 0);
 
   /** Parts up to this size are deflated harder, which takes little time and saves two kilobytes. */
   private static final int SMALL = 130_000;
@@ -37,9 +25,7 @@ public final class PackageWriter implements AutoCloseable {
   private static final int HARDER = 2;
 
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 19);
-  private final ByteArrayOutputStream directory = new ByteArrayOutputStream(1 << 13);
-  private final ByteBuffer header = ByteBuffer.allocate(LONGEST).order(ByteOrder.LITTLE_ENDIAN);
-  private int entries;
+  private final ZipArchiveOutputStream zip = new ZipArchiveOutputStream(bytes);
   private final Deflater deflater;
   private final int level;
   private byte[] deflated = new byte[1 << 18];
@@ -87,43 +73,26 @@ public final class PackageWriter implements AutoCloseable {
   }
 
   private void add(String name, int size, long crc, byte[] content, int length) {
-    byte[] letters = name.getBytes(StandardCharsets.UTF_8);
-    int offset = bytes.size();
-    header.putInt(LOCAL_HEADER);
-    describe(size, crc, length, letters.length);
-    put(header, bytes);
-    bytes.writeBytes(letters);
-    bytes.write(content, 0, length);
-    header.putInt(CENTRAL_HEADER).putShort(VERSION);
-    describe(size, crc, length, letters.length);
-    // No comment, the first disk, no attributes.
-    header.putShort((short) 0).putShort((short) 0).putShort((short) 0).putInt(0).putInt(offset);
-    put(header, directory);
-    directory.writeBytes(letters);
-    entries++;
-  }
-
-  /** What both headers of an entry say. */
-  private void describe(int size, long crc, int length, int nameLength) {
-    header.putShort(VERSION).putShort(FLAGS).putShort(DEFLATED).putInt(TIME);
-    header.putInt((int) crc).putInt(length).putInt(size);
-    // No extra field.
-    header.putShort((short) nameLength).putShort((short) 0);
-  }
-
-  private static void put(ByteBuffer header, ByteArrayOutputStream out) {
-    out.write(header.array(), 0, header.position());
-    header.clear();
+    ZipArchiveEntry entry = new ZipArchiveEntry(name);
+    entry.setMethod(ZipArchiveEntry.DEFLATED);
+    entry.setTimeLocal(ENTRY_TIME);
+    entry.setSize(size);
+    entry.setCrc(crc);
+    entry.setCompressedSize(length);
+    try {
+      zip.addRawArchiveEntry(entry, new ByteArrayInputStream(content, 0, length));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The bytes of the whole. */
   public byte[] finished() {
-    int offset = bytes.size();
-    bytes.writeBytes(directory.toByteArray());
-    // On one disk, which has all entries.
-    header.putInt(END).putInt(0).putShort((short) entries).putShort((short) entries);
-    header.putInt(directory.size()).putInt(offset).putShort((short) 0);
-    put(header, bytes);
+    try {
+      zip.finish();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return bytes.toByteArray();
   }
 
