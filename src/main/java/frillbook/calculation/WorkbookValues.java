@@ -44,9 +44,7 @@ public final class WorkbookValues {
   private final WorkbookEvaluator evaluator;
   private final Map<String, AreaReference> names = new LinkedHashMap<>();
 
-  /** Every formula's cell, and the same as the evaluator sees it; sought when they are needed. */
-  private final List<XSSFCell> formulaCells = new ArrayList<>();
-
+  /** Every formula, sheet by sheet, row by row; sought when they are needed. */
   private final List<ParsedCell> formulas = new ArrayList<>();
 
   /** Every formula by its cell. */
@@ -88,9 +86,8 @@ public final class WorkbookValues {
   }
 
   private void findFormulas() {
-    if (formulaCells.isEmpty()) {
+    if (formulas.isEmpty()) {
       workbook.forEach(sheet -> sheet.forEach(this::takeFormulas));
-      formulaCells.forEach(cell -> formulas.add(evaluationCell(cell)));
       formulas.forEach(formula -> formulaOf.put(formula.written(), formula));
     }
   }
@@ -98,7 +95,7 @@ public final class WorkbookValues {
   private void takeFormulas(Row row) {
     for (Cell cell : row) {
       if (cell.getCellType() == CellType.FORMULA) {
-        formulaCells.add((XSSFCell) cell);
+        formulas.add(evaluationCell((XSSFCell) cell));
       }
     }
   }
@@ -111,13 +108,13 @@ public final class WorkbookValues {
   /** Every cell with a formula that hangs on the cells of {@code name}, by whatever way. */
   List<XSSFCell> hangingOn(String name) {
     findFormulas();
-    return reach().of(name).stream().mapToObj(formulaCells::get).toList();
+    return reach().of(name).stream().mapToObj(formulas::get).map(ParsedCell::written).toList();
   }
 
   /** Every cell with a formula, sheet by sheet, row by row. */
   public List<XSSFCell> formulaCells() {
     findFormulas();
-    return List.copyOf(formulaCells);
+    return formulas.stream().map(ParsedCell::written).toList();
   }
 
   /** The value of a name's first cell. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -129,15 +130,25 @@ public final class Emphasis {
    * rule.
    */
   void addAlarm(XSSFSheet sheet, String condition, CellRangeAddress cells) {
-    List<CTConditionalFormatting> rules =
-        sheet.getCTWorksheet().getConditionalFormattingList().stream()
-            .filter(rule -> rule.getCfRuleArray(0).getFormulaArray(0).equals(condition))
-            .toList();
-    if (rules.isEmpty()) {
-      add(sheet, List.of(cells), Map.of(condition, alarm));
-    } else {
-      widen(rules.get(0), cells);
-    }
+    share(sheet, cells, condition, alarm, condition::equals);
+  }
+
+  /**
+   * Lets the rule of the sheet that has that style, and a condition that is {@code same}, hold for
+   * {@code cells} too, or adds one.
+   */
+  private static void share(
+      XSSFSheet sheet,
+      CellRangeAddress cells,
+      String condition,
+      long style,
+      Predicate<String> same) {
+    sheet.getCTWorksheet().getConditionalFormattingList().stream()
+        .filter(each -> each.getCfRuleArray(0).getDxfId() == style)
+        .filter(each -> same.test(each.getCfRuleArray(0).getFormulaArray(0)))
+        .findFirst()
+        .ifPresentOrElse(
+            each -> widen(each, cells), () -> add(sheet, List.of(cells), Map.of(condition, style)));
   }
 
   /** Lets {@code rules} hold for {@code more} cells, too. */
@@ -213,13 +224,7 @@ public final class Emphasis {
    */
   void hideEmpty(XSSFSheet sheet, CellRangeAddress rows, int column) {
     String empty = new CellReference(rows.getFirstRow(), column, false, true).formatAsString();
-    sheet.getCTWorksheet().getConditionalFormattingList().stream()
-        .filter(each -> each.getCfRuleArray(0).getDxfId() == unseen)
-        .filter(each -> each.getCfRuleArray(0).getFormulaArray(0).endsWith(EMPTY))
-        .findFirst()
-        .ifPresentOrElse(
-            each -> widen(each, rows),
-            () -> add(sheet, List.of(rows), Map.of(empty + EMPTY, unseen)));
+    share(sheet, rows, empty + EMPTY, unseen, condition -> condition.endsWith(EMPTY));
   }
 
   /** Frames cells to be ticked while all {@code conditions} hold, written for the first cell. */
@@ -237,13 +242,7 @@ public final class Emphasis {
   void addRules(XSSFSheet sheet, Look look, String name, CellRangeAddress cells) {
     long style = ruled.computeIfAbsent(look, of -> put(table, rules(of)));
     String condition = "N(" + name + ")>0";
-    Optional<CTConditionalFormatting> same =
-        sheet.getCTWorksheet().getConditionalFormattingList().stream()
-            .filter(each -> each.getCfRuleArray(0).getFormulaArray(0).equals(condition))
-            .filter(each -> each.getCfRuleArray(0).getDxfId() == style)
-            .findFirst();
-    same.ifPresentOrElse(
-        each -> widen(each, cells), () -> add(sheet, List.of(cells), Map.of(condition, style)));
+    share(sheet, cells, condition, style, condition::equals);
   }
 
   /** Thin, since a style of this kind has no other rules in some programs. */

@@ -3,16 +3,12 @@ package frillbook.grains;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Filled;
-import frillbook.bias.BiasOdd;
 import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
-import frillbook.cutting.OddPiece;
 import frillbook.offcut.Tables;
 import frillbook.straight.StraightPlan;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 /** Full strips of 50, and shorter ones of 41, 40 and 31. */
@@ -28,25 +24,14 @@ class GrainPlansTest {
   }
 
   private static GrainPlans layouts() {
-    OddPiece none = new OddPiece(0, 0);
-    List<OddRow> odds =
-        DoubleStream.of(41, 40, 31)
-            .mapToObj(
-                piece ->
-                    Filled.of(
-                        OddRow.class,
-                        Map.of(
-                            "crosswise",
-                            none,
-                            "lengthwise",
-                            none,
-                            "bias",
-                            new BiasOdd(0, 0, 0, 0),
-                            "oddPiece",
-                            piece)))
-            .toList();
     Map<String, Object> values =
-        Map.of("odds", odds, "crosswiseCushion", ACROSS, "lengthwiseCushion", ALONG);
+        Map.of(
+            "odds",
+            Tables.odds(41, 40, 31),
+            "crosswiseCushion",
+            ACROSS,
+            "lengthwiseCushion",
+            ALONG);
     return Tables.laid(Grain.CROSSWISE, 50, 0, plan(0), values, 0).layouts();
   }
 

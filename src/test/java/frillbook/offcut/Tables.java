@@ -5,6 +5,7 @@ import frillbook.bias.BiasOdd;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasSetting;
 import frillbook.bias.CornerStrips;
+import frillbook.bias.PastDisc;
 import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
 import frillbook.cutting.GrainPlan;
@@ -75,7 +76,8 @@ public final class Tables {
     return laid(Grain.BIAS, 50, discs, plan, values, 3);
   }
 
-  private static List<OddRow> odds(double... longestFirst) {
+  /** Shorter strips of any grain. */
+  public static List<OddRow> odds(double... longestFirst) {
     return Arrays.stream(longestFirst)
         .mapToObj(
             odd ->
@@ -91,6 +93,19 @@ public final class Tables {
                         "oddPiece",
                         odd)))
         .toList();
+  }
+
+  /** Strips past a line of discs, of which a disc takes so much. */
+  public static List<PastDisc> past(double... takes) {
+    return Arrays.stream(takes).mapToObj(Tables::pastDisc).toList();
+  }
+
+  private static PastDisc pastDisc(double takes) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("pastTakes", takes);
+    values.put("one", null);
+    values.put("two", null);
+    return Filled.of(PastDisc.class, values);
   }
 
   /**

@@ -6,17 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Briefs;
 import frillbook.Filled;
-import frillbook.bias.BiasOdd;
 import frillbook.brief.Grain;
-import frillbook.cutting.OddPiece;
-import frillbook.grains.OddRow;
 import frillbook.offcut.Tables;
 import frillbook.picture.BesideStrips.BesideStrip;
 import frillbook.picture.BesideStrips.Deeps;
 import frillbook.picture.BesideStrips.Runs;
 import frillbook.straight.DiscLanes;
 import frillbook.straight.StraightPlan;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,29 +40,12 @@ class BesideLanesTest {
     values.put("perLane", 1);
     values.put("stripLength", 12.0);
     StraightPlan plan = Filled.of(StraightPlan.class, values);
-    OddPiece none = new OddPiece(0, 0);
-    List<OddRow> odds =
-        Arrays.stream(odd)
-            .mapToObj(
-                piece ->
-                    Filled.of(
-                        OddRow.class,
-                        Map.of(
-                            "crosswise",
-                            none,
-                            "lengthwise",
-                            none,
-                            "bias",
-                            new BiasOdd(0, 0, 0, 0),
-                            "oddPiece",
-                            piece)))
-            .toList();
     Map<String, Object> layouts =
         Map.of(
             "lanes",
             Tables.lanes(LANES),
             "odds",
-            odds,
+            Tables.odds(odd),
             "discLanes",
             Filled.of(DiscLanes.class, Map.of("lanesAtDisc", 5)));
     return new CutFabric(Briefs.inch().brief(), Tables.laid(grain, 50, 2, plan, layouts, 0));

@@ -4,15 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.Briefs;
 import frillbook.Filled;
-import frillbook.bias.BiasOdd;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasSetting;
 import frillbook.bias.CornerStrips;
-import frillbook.bias.PastDisc;
 import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
-import frillbook.cutting.OddPiece;
-import frillbook.grains.OddRow;
 import frillbook.offcut.Tables;
 import frillbook.straight.StraightPlan;
 import java.util.HashMap;
@@ -128,39 +124,16 @@ class CutLinesTest {
     Map<String, Object> layouts =
         Map.of(
             "past",
-            List.of(pastDisc(9), pastDisc(7)),
+            Tables.past(9, 7),
             "biasSetting",
             Filled.of(BiasSetting.class, Map.of("squareEnds", 1.0)),
             "corners",
             List.of(Filled.of(CornerStrips.class, Map.of("pastPiece", 4.0))),
             "odds",
-            List.of(odd(4)));
+            Tables.odds(4));
     BiasPlan plan = Filled.of(BiasPlan.class, values);
     return lines(
         new CutFabric(Briefs.inch().brief(), Tables.laid(Grain.BIAS, 40, 2, plan, layouts, 3)));
-  }
-
-  private static OddRow odd(double piece) {
-    OddPiece none = new OddPiece(0, 0);
-    return Filled.of(
-        OddRow.class,
-        Map.of(
-            "crosswise",
-            none,
-            "lengthwise",
-            none,
-            "bias",
-            new BiasOdd(0, 0, 0, 0),
-            "oddPiece",
-            piece));
-  }
-
-  private static PastDisc pastDisc(double takes) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("pastTakes", takes);
-    values.put("one", null);
-    values.put("two", null);
-    return Filled.of(PastDisc.class, values);
   }
 
   @Test

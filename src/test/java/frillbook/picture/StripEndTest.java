@@ -6,7 +6,6 @@ import frillbook.Briefs;
 import frillbook.Filled;
 import frillbook.bias.BiasPlan;
 import frillbook.bias.BiasSetting;
-import frillbook.bias.PastDisc;
 import frillbook.brief.Grain;
 import frillbook.cutting.CushionStrips;
 import frillbook.offcut.Tables;
@@ -60,20 +59,12 @@ class StripEndTest {
     Map<String, Object> layouts =
         Map.of(
             "past",
-            List.of(pastDisc(9), pastDisc(7)),
+            Tables.past(9, 7),
             "biasSetting",
             Filled.of(BiasSetting.class, Map.of("squareEnds", 1.0)));
     CutFabric fabric =
         new CutFabric(Briefs.inch().brief(), Tables.laid(Grain.BIAS, 40, 2, plan, layouts, 3));
     return StripEnd.all(fabric, 2, NONE, NONE);
-  }
-
-  private static PastDisc pastDisc(double takes) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("pastTakes", takes);
-    values.put("one", null);
-    values.put("two", null);
-    return Filled.of(PastDisc.class, values);
   }
 
   /**
