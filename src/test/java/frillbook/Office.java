@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,15 +13,43 @@ import java.util.stream.Stream;
 
 /**
  * LibreOffice Calc without a window, which opens workbooks, has values typed into them, calculates
- * and saves. Its settings are made once for all tests of a process: that takes longer than to
- * calculate a workbook.
+ * and saves. It is started once for all tests of a process, since that takes longer than to
+ * calculate a workbook, and does one job at a time; it ends with the process.
  */
 public final class Office {
   public static final Program PROGRAM = new Program("soffice", "FRILLBOOK_REQUIRE_SOFFICE");
 
-  private static final String MACRO = "macro:///Standard.Module1.Calculate(\"%s\")";
+  private static final String MACRO = "macro:///Standard.Module1.Serve(\"%s\")";
 
-  private static Path settings;
+  private static final int MILLISECONDS_BETWEEN_LOOKS = 10;
+
+  private static Running running;
+
+  /** The program that was started, and the folder in which it finds its jobs. */
+  private record Running(Process process, Path folder) {
+    Path printed() {
+      return printedIn(folder);
+    }
+
+    /** Waits until the job is done, which the program says by deleting it. */
+    void calculate(List<String> job) throws IOException, InterruptedException {
+      Path written = Files.write(folder.resolve("written.txt"), job);
+      Path file = folder.resolve("job.txt");
+      Files.move(written, file, StandardCopyOption.ATOMIC_MOVE);
+      while (Files.exists(file)) {
+        if (!process.isAlive()) {
+          throw new IOException(PROGRAM.command() + " ended: " + Files.readString(printed()));
+        }
+        Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
+      }
+      Path failed = folder.resolve("failed.txt");
+      if (Files.exists(failed)) {
+        String said = Files.readString(failed);
+        Files.delete(failed);
+        throw new IOException(PROGRAM.command() + " failed: " + said + job);
+      }
+    }
+  }
 
   private final List<String> job = new ArrayList<>();
 
@@ -72,31 +101,47 @@ public final class Office {
 
   /** Does all that was asked for. */
   public void run() throws IOException, InterruptedException {
-    Path file = Files.createTempFile("office-job", ".txt");
-    try {
-      start(settings(), MACRO.formatted(Files.write(file, job).toUri()));
-    } finally {
-      Files.delete(file);
-    }
+    calculate(job);
   }
 
-  /** Made by the first start, an empty macro among them; deleted when the process ends. */
-  private static synchronized Path settings() throws IOException, InterruptedException {
-    if (settings == null) {
-      Path folder = Files.createTempDirectory("office-settings");
-      Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
-      start(folder, "--terminate_after_init");
-      writeMacro(folder.resolve("settings/user/basic/Standard/Module1.xba"));
-      settings = folder;
+  private static synchronized void calculate(List<String> job)
+      throws IOException, InterruptedException {
+    if (running == null || !running.process().isAlive()) {
+      running = start();
     }
-    return settings;
+    running.calculate(job);
   }
 
-  private static void start(Path folder, String argument) throws IOException, InterruptedException {
-    Path printed = folder.resolve("printed.txt");
-    String user = "-env:UserInstallation=" + folder.resolve("settings").toUri();
+  /** The first start makes the settings, an empty macro among them. */
+  private static Running start() throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory("office");
+    Process first = start(folder, "--terminate_after_init");
+    PROGRAM.await(List.of(first), printedIn(folder));
+    writeMacro(settingsIn(folder).resolve("user/basic/Standard/Module1.xba"));
+    Process process = start(folder, MACRO.formatted(folder.toUri()));
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> end(process, folder)));
+    return new Running(process, folder);
+  }
+
+  private static Process start(Path folder, String argument) throws IOException {
+    String user = "-env:UserInstallation=" + settingsIn(folder).toUri();
     List<String> arguments = List.of("--headless", "--norestore", user, argument);
-    PROGRAM.await(List.of(PROGRAM.start(arguments, printed)), printed);
+    return PROGRAM.start(arguments, printedIn(folder));
+  }
+
+  private static Path settingsIn(Path folder) {
+    return folder.resolve("settings");
+  }
+
+  private static Path printedIn(Path folder) {
+    return folder.resolve("printed.txt");
+  }
+
+  private static void end(Process process, Path folder) {
+    process.descendants().forEach(ProcessHandle::destroyForcibly);
+    process.destroyForcibly();
+    process.onExit().join();
+    delete(folder);
   }
 
   private static void writeMacro(Path module) throws IOException {

@@ -1,3 +1,31 @@
+' Does one job after the other. A job is a file of that name in the folder, which is deleted when all
+' of it is done; what went wrong stands in a file beside it. Ends after two minutes without a job.
+Sub Serve(folder As String)
+  job = folder & "job.txt"
+  seen = Timer()
+  Do While Abs(Timer - seen) < 120
+    If FileExists(job) Then
+      Attempt(job, folder & "failed.txt")
+      Kill(job)
+      seen = Timer()
+    End If
+    Wait 10
+  Loop
+  StarDesktop.terminate()
+End Sub
+
+Sub Attempt(job As String, failed As String)
+  On Error GoTo Wrong
+  Calculate(job)
+  Exit Sub
+Wrong:
+  said = Error$ & " in line " & Erl
+  number = FreeFile
+  Open failed For Output As #number
+  Print #number, said
+  Close #number
+End Sub
+
 ' Types inputs into a workbook, calculates, and writes the values of every sheet, again and again.
 ' Each line of the file job is a command and its words, parted by tabs.
 Sub Calculate(job As String)
@@ -37,7 +65,6 @@ Sub Calculate(job As String)
     End Select
   Loop
   lines.closeInput()
-  StarDesktop.terminate()
 End Sub
 
 Function Cell(workbook, name As String)

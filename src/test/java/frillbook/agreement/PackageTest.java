@@ -18,7 +18,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -31,7 +30,6 @@ import org.apache.xmlbeans.XmlObject;
 import org.apache.xmlbeans.XmlOptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The file that the packaged templates give, as a whole. */
@@ -110,22 +108,6 @@ final class PackageTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void theSameInputsGiveTheSameBytes(LengthUnit unit) {
     assertArrayEquals(PackagedFile.of(unit), PackagedFile.made(unit));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"tr-TR, Pacific/Kiritimati", "de-DE, America/St_Johns", "ar-EG, Asia/Kathmandu"})
-  void theBytesDoNotDependOnLanguageOrTimeZone(String language, String zone) {
-    byte[] here = PackagedFile.of(Trials.INCH);
-    Locale locale = Locale.getDefault();
-    TimeZone timeZone = TimeZone.getDefault();
-    try {
-      Locale.setDefault(Locale.forLanguageTag(language));
-      TimeZone.setDefault(TimeZone.getTimeZone(zone));
-      assertArrayEquals(here, PackagedFile.made(Trials.INCH));
-    } finally {
-      Locale.setDefault(locale);
-      TimeZone.setDefault(timeZone);
-    }
   }
 
   @Test

@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** German writes a comma for the decimal point; Turkish has an i of its own among its capitals. */
+@Isolated("the language holds for the whole process")
 class LocaleTest {
   @TempDir private Path folder;
 

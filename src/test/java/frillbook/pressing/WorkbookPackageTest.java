@@ -23,8 +23,10 @@ import java.util.zip.ZipInputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
+@Isolated("language and time zone hold for the whole process")
 final class WorkbookPackageTest {
   private final byte[] bytes = Bunting.file(LengthUnit.INCH, Map.of());
 

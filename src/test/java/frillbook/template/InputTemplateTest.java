@@ -9,7 +9,9 @@ import frillbook.reading.Written;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("the language holds for the whole process")
 final class InputTemplateTest {
   private static WorkbookTemplate read(String keys) {
     return Written.read(
