@@ -22,11 +22,10 @@ record CalculatedFiles(Map<TrialBrief, SheetValues> briefs, List<SheetValues> ot
     for (LengthUnit unit : LengthUnit.values()) {
       sums.add(
           Calculator.Sums.of(
-              TrialWorkbook.compiled(Trials.TEMPLATE, unit),
-              byUnit.get(unit.ordinal()).stream().map(TrialBrief::cells).toList()));
+              unit, byUnit.get(unit.ordinal()).stream().map(TrialBrief::cells).toList()));
     }
     for (XSSFWorkbook other : others) {
-      sums.add(Calculator.Sums.of(other, List.of(Map.of())));
+      sums.add(Calculator.Sums.of(other));
     }
     List<List<SheetValues>> values = calculator.values(sums);
     Map<TrialBrief, SheetValues> known = new HashMap<>();

@@ -3,6 +3,7 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Program;
+import frillbook.measure.LengthUnit;
 import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;
 import java.util.List;
@@ -19,10 +20,20 @@ interface Calculator {
    * @param inputs a Double, a String or null by the name of the cell
    */
   record Sums(XSSFWorkbook workbook, byte[] file, List<Map<String, Object>> inputs) {
-    /** Those of a workbook that is not calculated yet, so that the program must. */
-    static Sums of(XSSFWorkbook workbook, List<Map<String, Object>> inputs)
+    /** Those of the file that is handed out, without its values. */
+    static Sums of(LengthUnit unit, List<Map<String, Object>> inputs)
         throws IOException, XMLStreamException {
-      byte[] file = WorkbookPackage.asItIs(workbook);
+      return of(PackagedFile.read(unit), StrippedFile.of(PackagedFile.of(unit)), inputs);
+    }
+
+    /** Those of a workbook that is not calculated yet. */
+    static Sums of(XSSFWorkbook workbook) throws IOException, XMLStreamException {
+      return of(workbook, WorkbookPackage.asItIs(workbook), List.of(Map.of()));
+    }
+
+    /** Without a value of a formula, so that the program must calculate. */
+    private static Sums of(XSSFWorkbook workbook, byte[] file, List<Map<String, Object>> inputs)
+        throws IOException, XMLStreamException {
       FormulaCells cells = FormulaCells.of(file);
       assertTrue(cells.formulas() > 400 && cells.values() == 0, cells.toString());
       return new Sums(workbook, file, inputs);

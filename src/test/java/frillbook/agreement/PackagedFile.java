@@ -4,10 +4,11 @@ import frillbook.measure.LengthUnit;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -15,12 +16,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The file that the packaged templates give with every input at its default. */
 final class PackagedFile {
-  private static final Map<LengthUnit, byte[]> FILES = new HashMap<>();
+  private static final Map<LengthUnit, byte[]> FILES = new ConcurrentHashMap<>();
 
-  private static final Map<LengthUnit, XSSFWorkbook> READ = new HashMap<>();
+  /** Of every thread: the library does not say that two may read one workbook. */
+  private static final ThreadLocal<Map<LengthUnit, XSSFWorkbook>> READ =
+      ThreadLocal.withInitial(() -> new EnumMap<>(LengthUnit.class));
 
   /** The library parses a formula that is filled down anew for every cell. */
-  private static final Map<Cell, String> FORMULAS = new IdentityHashMap<>();
+  private static final ThreadLocal<Map<Cell, String>> FORMULAS =
+      ThreadLocal.withInitial(IdentityHashMap::new);
 
   private PackagedFile() {}
 
@@ -39,10 +43,11 @@ final class PackagedFile {
 
   /** The file as the library reads it; for looking only. */
   static XSSFWorkbook read(LengthUnit unit) throws IOException {
-    if (!READ.containsKey(unit)) {
-      READ.put(unit, new XSSFWorkbook(new ByteArrayInputStream(of(unit))));
+    Map<LengthUnit, XSSFWorkbook> read = READ.get();
+    if (!read.containsKey(unit)) {
+      read.put(unit, new XSSFWorkbook(new ByteArrayInputStream(of(unit))));
     }
-    return READ.get(unit);
+    return read.get(unit);
   }
 
   static List<XSSFCell> formulaCells(XSSFWorkbook workbook) {
@@ -61,6 +66,6 @@ final class PackagedFile {
   }
 
   static String formulaOf(Cell cell) {
-    return FORMULAS.computeIfAbsent(cell, Cell::getCellFormula);
+    return FORMULAS.get().computeIfAbsent(cell, Cell::getCellFormula);
   }
 }

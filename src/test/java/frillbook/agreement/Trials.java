@@ -3,12 +3,13 @@ package frillbook.agreement;
 import frillbook.measure.LengthUnit;
 import frillbook.reading.PackagedTemplates;
 import frillbook.template.WorkbookTemplate;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The packaged template and a workbook of it for each unit of length, compiled once for all tests.
+ * The packaged template and a workbook of it for each unit of length, compiled once for all tests
+ * of a thread.
  */
 final class Trials {
   static final WorkbookTemplate TEMPLATE = PackagedTemplates.template();
@@ -24,13 +25,17 @@ final class Trials {
           TrialBrief.preset(TEMPLATE, INCH).in("KWD"),
           TrialBrief.preset(TEMPLATE, CM).in("JPY"));
 
-  private static final Map<LengthUnit, TrialWorkbook> WORKBOOKS = new ConcurrentHashMap<>();
+  /** Of every thread, for tests that run at the same time. */
+  private static final ThreadLocal<Map<LengthUnit, TrialWorkbook>> WORKBOOKS =
+      ThreadLocal.withInitial(() -> new EnumMap<>(LengthUnit.class));
 
   private Trials() {}
 
   static TrialWorkbook workbook(LengthUnit unit) {
-    return WORKBOOKS.computeIfAbsent(
-        unit, of -> new TrialWorkbook(TEMPLATE, TrialWorkbook.compiled(TEMPLATE, of)));
+    return WORKBOOKS
+        .get()
+        .computeIfAbsent(
+            unit, of -> new TrialWorkbook(TEMPLATE, TrialWorkbook.compiled(TEMPLATE, of)));
   }
 
   /** Gives the inputs to the workbook of their unit. */
