@@ -9,8 +9,6 @@ import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
-import org.apache.poi.ss.formula.FormulaParser;
-import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
@@ -29,27 +27,23 @@ public final class ParsedWorkbook implements EvaluationWorkbook {
   private static final Ptg[] NO_FORMULA = new Ptg[0];
 
   private final XSSFEvaluationWorkbook workbook;
-  private final FormulaNames formulaNames;
+  private final CellFormulas formulas;
   private final List<ParsedSheet> sheets = new ArrayList<>();
   private final Map<Integer, EvaluationName> names = new HashMap<>();
   private final Map<String, Integer> sheetIndexes = new HashMap<>();
 
   ParsedWorkbook(XSSFWorkbook written) {
     this.workbook = XSSFEvaluationWorkbook.create(written);
-    this.formulaNames = new FormulaNames(written);
+    this.formulas = new CellFormulas(written);
     for (int index = 0; index < written.getNumberOfSheets(); index++) {
-      int sheet = index;
-      sheets.add(new ParsedSheet(written.getSheetAt(index), index, cell -> parsed(sheet, cell)));
+      sheets.add(new ParsedSheet(written.getSheetAt(index), index, this::parsed));
     }
   }
 
-  private Ptg[] parsed(int sheet, XSSFCell cell) {
-    if (cell.getCellType() != CellType.FORMULA) {
-      return NO_FORMULA;
-    }
-    return CellByCell.sumproducts(
-        FormulaParser.parse(
-            cell.getCellFormula(), formulaNames, FormulaType.CELL, sheet, cell.getRowIndex()));
+  private Ptg[] parsed(XSSFCell cell) {
+    return cell.getCellType() == CellType.FORMULA
+        ? CellByCell.sumproducts(formulas.tokens(cell))
+        : NO_FORMULA;
   }
 
   @Override

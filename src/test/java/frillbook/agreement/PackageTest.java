@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.calculation.CellFormulas;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
@@ -69,8 +70,10 @@ final class PackageTest {
       assertFalse(part.getValue().contains("TargetMode=\"External\""), name);
       assertFalse(part.getValue().contains("macroEnabled"), name);
     }
-    for (XSSFCell cell : PackagedFile.formulaCells(PackagedFile.read(unit))) {
-      assertFalse(PackagedFile.formulaOf(cell).contains("["), SheetValues.where(cell));
+    XSSFWorkbook workbook = PackagedFile.read(unit);
+    CellFormulas formulas = new CellFormulas(workbook);
+    for (XSSFCell cell : PackagedFile.formulaCells(workbook)) {
+      assertFalse(formulas.text(cell).contains("["), SheetValues.where(cell));
     }
   }
 

@@ -5,11 +5,9 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -21,10 +19,6 @@ final class PackagedFile {
   /** Of every thread: the library does not say that two may read one workbook. */
   private static final ThreadLocal<Map<LengthUnit, XSSFWorkbook>> READ =
       ThreadLocal.withInitial(() -> new EnumMap<>(LengthUnit.class));
-
-  /** The library parses a formula that is filled down anew for every cell. */
-  private static final ThreadLocal<Map<Cell, String>> FORMULAS =
-      ThreadLocal.withInitial(IdentityHashMap::new);
 
   private PackagedFile() {}
 
@@ -63,9 +57,5 @@ final class PackagedFile {
                           }
                         })));
     return cells;
-  }
-
-  static String formulaOf(Cell cell) {
-    return FORMULAS.get().computeIfAbsent(cell, Cell::getCellFormula);
   }
 }

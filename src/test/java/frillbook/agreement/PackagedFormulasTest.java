@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.calculation.FormulaNames;
+import frillbook.Sample;
+import frillbook.calculation.CellFormulas;
 import frillbook.formula.PortableFunctions;
 import frillbook.measure.LengthUnit;
 import java.io.IOException;
@@ -13,8 +14,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.poi.ss.formula.FormulaParser;
-import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AttrPtg;
 import org.apache.poi.ss.formula.ptg.FuncVarPtg;
@@ -33,22 +32,16 @@ final class PackagedFormulasTest {
   /** Characters of a formula (Excel specifications and limits, Microsoft). */
   private static final int LONGEST_FORMULA = 8192;
 
+  private static final int EVERY_NTH = 97;
+
   /** Functions that calculate anew whenever anything changes (ECMA-376, 18.17). */
   private static final Set<String> VOLATILE =
       Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
 
-  private static FormulaNames names(XSSFWorkbook workbook) {
-    return new FormulaNames(workbook);
-  }
-
   /** The functions that the library's parser finds in a cell's formula. */
-  private static Set<String> functions(FormulaNames names, XSSFCell cell) {
-    int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
-    Ptg[] parsed =
-        FormulaParser.parse(
-            PackagedFile.formulaOf(cell), names, FormulaType.CELL, sheet, cell.getRowIndex());
+  private static Set<String> functions(CellFormulas formulas, XSSFCell cell) {
     Set<String> functions = new TreeSet<>();
-    for (Ptg piece : parsed) {
+    for (Ptg piece : formulas.tokens(cell)) {
       if (piece instanceof AbstractFunctionPtg function) {
         functions.add(function.getName());
       } else if (piece instanceof AttrPtg attribute && attribute.isSum()) {
@@ -62,15 +55,14 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void everyFunctionIsPortable(LengthUnit unit) throws IOException {
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    FormulaNames names = names(workbook);
+    CellFormulas formulas = new CellFormulas(workbook);
     List<String> others = new ArrayList<>();
     Set<String> used = new TreeSet<>();
     for (XSSFCell cell : PackagedFile.formulaCells(workbook)) {
-      for (String function : functions(names, cell)) {
+      for (String function : functions(formulas, cell)) {
         used.add(function);
         if (!PortableFunctions.names().contains(function)) {
-          others.add(
-              SheetValues.where(cell) + " " + function + " in " + PackagedFile.formulaOf(cell));
+          others.add(SheetValues.where(cell) + " " + function + " in " + formulas.text(cell));
         }
       }
     }
@@ -89,11 +81,13 @@ final class PackagedFormulasTest {
   @ParameterizedTest
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void noFormulaIsAnArrayFormulaOrTooLong(LengthUnit unit) throws IOException {
-    List<XSSFCell> cells = PackagedFile.formulaCells(PackagedFile.read(unit));
+    XSSFWorkbook workbook = PackagedFile.read(unit);
+    CellFormulas formulas = new CellFormulas(workbook);
+    List<XSSFCell> cells = PackagedFile.formulaCells(workbook);
     assertTrue(cells.size() > 1000, "formulas");
     for (XSSFCell cell : cells) {
       assertFalse(cell.isPartOfArrayFormulaGroup(), SheetValues.where(cell));
-      assertTrue(PackagedFile.formulaOf(cell).length() < LONGEST_FORMULA, SheetValues.where(cell));
+      assertTrue(formulas.text(cell).length() < LONGEST_FORMULA, SheetValues.where(cell));
     }
   }
 
@@ -119,8 +113,8 @@ final class PackagedFormulasTest {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Cell cell = workbook.createSheet("One").createRow(0).createCell(0);
       cell.setCellFormula("SUM(1,OFFSET(A2,1,1))");
-      var names = names(workbook);
-      assertEquals(Set.of("OFFSET", "SUM"), functions(names, (XSSFCell) cell));
+      CellFormulas formulas = new CellFormulas(workbook);
+      assertEquals(Set.of("OFFSET", "SUM"), functions(formulas, (XSSFCell) cell));
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
@@ -131,20 +125,20 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void noBraceIsLeft(LengthUnit unit) throws IOException {
     List<String> left = new ArrayList<>();
-    PackagedFile.read(unit)
-        .forEach(
-            sheet ->
-                sheet.forEach(
-                    row ->
-                        row.forEach(
-                            cell -> {
-                              boolean formula = cell.getCellType() == CellType.FORMULA;
-                              String text =
-                                  formula ? PackagedFile.formulaOf(cell) : cell.toString();
-                              if (text.contains("{")) {
-                                left.add(SheetValues.where((XSSFCell) cell) + " " + text);
-                              }
-                            })));
+    XSSFWorkbook workbook = PackagedFile.read(unit);
+    CellFormulas formulas = new CellFormulas(workbook);
+    workbook.forEach(
+        sheet ->
+            sheet.forEach(
+                row ->
+                    row.forEach(
+                        cell -> {
+                          boolean formula = cell.getCellType() == CellType.FORMULA;
+                          String text = formula ? formulas.text((XSSFCell) cell) : cell.toString();
+                          if (text.contains("{")) {
+                            left.add(SheetValues.where((XSSFCell) cell) + " " + text);
+                          }
+                        })));
     assertEquals(List.of(), left);
   }
 
@@ -154,17 +148,21 @@ final class PackagedFormulasTest {
   void everyFormulaIsReadBackAsItWasMeant(LengthUnit unit) throws IOException {
     XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, unit);
     XSSFWorkbook back = PackagedFile.read(unit);
-    var meantNames = names(meant);
-    var backNames = names(back);
+    CellFormulas meantFormulas = new CellFormulas(meant);
+    CellFormulas backFormulas = new CellFormulas(back);
     int compared = 0;
     for (int index = 0; index < meant.getNumberOfSheets(); index++) {
       for (Row row : meant.getSheetAt(index)) {
         for (Cell cell : row) {
           if (cell.getCellType() == CellType.FORMULA) {
-            Cell read = same(back, index, cell);
+            String formula = meantFormulas.text((XSSFCell) cell);
+            XSSFCell read = same(back, index, cell);
             // What is written alike is the same; to parse both takes longer than all else.
-            if (!PackagedFile.formulaOf(cell).equals(PackagedFile.formulaOf(read))) {
-              assertEquals(tokens(meantNames, cell), tokens(backNames, read), () -> formula(cell));
+            if (!formula.equals(backFormulas.text(read))) {
+              assertEquals(
+                  words(meantFormulas.tokens((XSSFCell) cell)),
+                  words(backFormulas.tokens(read)),
+                  () -> cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + formula);
             }
             compared++;
           }
@@ -174,23 +172,25 @@ final class PackagedFormulasTest {
     assertTrue(compared > 10_000, compared + " formulas");
   }
 
-  private static String formula(Cell cell) {
-    return cell.getSheet().getSheetName()
-        + "!"
-        + cell.getAddress()
-        + " "
-        + PackagedFile.formulaOf(cell);
-  }
-
-  private static Cell same(XSSFWorkbook workbook, int sheet, Cell cell) {
+  private static XSSFCell same(XSSFWorkbook workbook, int sheet, Cell cell) {
     return workbook.getSheetAt(sheet).getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
   }
 
-  private static List<String> tokens(FormulaNames names, Cell cell) {
-    int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
-    Ptg[] parsed =
-        FormulaParser.parse(
-            PackagedFile.formulaOf(cell), names, FormulaType.CELL, sheet, cell.getRowIndex());
-    return Arrays.stream(parsed).map(Ptg::toString).toList();
+  private static List<String> words(Ptg[] tokens) {
+    return Arrays.stream(tokens).map(Ptg::toString).toList();
+  }
+
+  /** A formula that is filled down is what the library makes of it, cell by cell. */
+  @ParameterizedTest
+  @MethodSource("frillbook.agreement.PackagedFile#units")
+  void aFormulaThatIsFilledDownReadsAsTheLibraryReadsIt(LengthUnit unit) throws IOException {
+    XSSFWorkbook workbook = PackagedFile.read(unit);
+    CellFormulas formulas = new CellFormulas(workbook);
+    int filled = 0;
+    for (XSSFCell cell : Sample.every(PackagedFile.formulaCells(workbook), EVERY_NTH)) {
+      assertEquals(cell.getCellFormula(), formulas.text(cell), SheetValues.where(cell));
+      filled += cell.getCTCell().getF().isSetSi() ? 1 : 0;
+    }
+    assertTrue(filled > 100, filled + " filled down");
   }
 }
