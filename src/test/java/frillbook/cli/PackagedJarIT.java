@@ -36,11 +36,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * The jar on its own does what the same code does here, where the whole schemas are at hand. It
  * carries the lite ones; a type they lack is only missed when it is used.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class PackagedJarIT {
   private static final Path BUILT_IN = Path.of("workbook-templates");
 

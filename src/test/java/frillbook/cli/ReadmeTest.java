@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 
 /**
  * The examples of the README, run one after the other in a folder of their own.
@@ -62,8 +63,20 @@ final class ReadmeTest {
 
   private static List<Example> examples;
 
+  /** What each of them printed, and the demo after them. */
+  private static List<List<String>> printed;
+
   @BeforeAll
-  static void read() throws IOException {
+  static void run() throws IOException, InterruptedException {
+    examples = read();
+    List<List<String>> commands = new ArrayList<>();
+    examples.forEach(example -> commands.add(example.words()));
+    commands.add(List.of("demo"));
+    Files.createDirectories(folder.resolve("target"));
+    printed = run(commands);
+  }
+
+  private static List<Example> read() throws IOException {
     List<Example> found = new ArrayList<>();
     List<String> shown = new ArrayList<>();
     for (String line : Files.readAllLines(Path.of("README.md"))) {
@@ -76,54 +89,82 @@ final class ReadmeTest {
         shown = new ArrayList<>();
       }
     }
-    examples = found;
+    return found;
   }
 
-  /** What the program prints when it is run in that folder. */
-  private static List<String> run(List<String> words) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(PackagedJar.SHORT);
-    command.add("-Dstdout.encoding=UTF-8");
-    command.add("-Dstderr.encoding=UTF-8");
-    command.add("-Dfile.encoding=UTF-8");
-    command.add("-cp");
-    command.add(System.getProperty("java.class.path"));
-    command.add(Frillbook.class.getName());
-    command.addAll(words);
-    Path printed = Files.createTempFile("printed", ".txt");
-    new ProcessBuilder(command)
+  /**
+   * What the program prints for each of these commands, one after the other in that folder. All run
+   * in one process beside this one, which has that folder for its own.
+   */
+  private static List<List<String>> run(List<List<String>> commands)
+      throws IOException, InterruptedException {
+    Path file = folder.resolve("commands.txt");
+    Files.write(file, commands.stream().map(words -> String.join("\t", words)).toList());
+    List<String> start = new ArrayList<>();
+    start.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    start.addAll(PackagedJar.SHORT);
+    start.add("-Dstdout.encoding=UTF-8");
+    start.add("-Dstderr.encoding=UTF-8");
+    start.add("-Dfile.encoding=UTF-8");
+    start.add("-cp");
+    start.add(System.getProperty("java.class.path"));
+    start.add(Commands.class.getName());
+    start.add(file.toString());
+    Path printed = folder.resolve("printed.txt");
+    new ProcessBuilder(start)
         .directory(folder.toFile())
         .redirectErrorStream(true)
         .redirectOutput(printed.toFile())
         .start()
         .waitFor();
-    List<String> lines = Files.readAllLines(printed);
-    Files.delete(printed);
-    return lines;
+    List<List<String>> parts = new ArrayList<>();
+    for (String line : Files.readAllLines(printed)) {
+      if (line.equals(Commands.NEXT)) {
+        parts.add(new ArrayList<>());
+      } else {
+        parts.get(parts.size() - 1).add(line);
+      }
+    }
+    return parts;
+  }
+
+  /** Runs every line of a file as a command, its words parted by tabs. */
+  static final class Commands {
+    private static final String NEXT = "-- next --";
+
+    public static void main(String[] args) throws IOException {
+      for (String line : Files.readAllLines(Path.of(args[0]))) {
+        System.out.println(NEXT);
+        String[] words = line.split("\t");
+        CommandLine command = Frillbook.commandLine(words);
+        Frillbook.run(command, words);
+        command.getOut().flush();
+      }
+    }
   }
 
   @Test
-  void everyExamplePrintsWhatTheReadmeShows() throws IOException, InterruptedException {
+  void everyExamplePrintsWhatTheReadmeShows() {
     assertTrue(examples.size() >= 6, examples.size() + " examples");
-    for (Example example : examples) {
+    for (int i = 0; i < examples.size(); i++) {
+      Example example = examples.get(i);
       assertTrue(!example.shown().isEmpty(), example.command() + " shows nothing");
       assertEquals(
-          lines(example.shown()), lines(example.asShown(run(example.words()))), example.command());
+          lines(example.shown()), lines(example.asShown(printed.get(i))), example.command());
     }
+    assertEquals(examples.size() + 1, printed.size());
   }
 
   /** The first thing a reader runs prints the demo. */
   @Test
-  void theDemoPrintsWhatTheReadmeShows() throws IOException, InterruptedException {
+  void theDemoPrintsWhatTheReadmeShows() throws IOException {
     List<String> shown =
         Files.readAllLines(Path.of("README.md")).stream()
             .dropWhile(line -> !line.startsWith(INDENT + "workbook "))
             .takeWhile(line -> line.startsWith(INDENT))
             .map(line -> line.substring(INDENT.length()))
             .toList();
-    Files.createDirectories(folder.resolve("target"));
-    assertEquals(lines(shown), lines(run(List.of("demo"))));
+    assertEquals(lines(shown), lines(printed.get(examples.size())));
   }
 
   private static String lines(List<String> lines) {
