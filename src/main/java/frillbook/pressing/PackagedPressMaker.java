@@ -2,6 +2,7 @@ package frillbook.pressing;
 
 import frillbook.measure.LengthUnit;
 import frillbook.press.PackagedPress;
+import frillbook.press.Press;
 import frillbook.reading.TemplateReader;
 import frillbook.source.TemplateSource;
 import frillbook.template.WorkbookTemplate;
@@ -9,6 +10,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** Makes the presses that the program brings along; the build runs it. */
@@ -24,8 +27,13 @@ public final class PackagedPressMaker {
     Path classes = Path.of(args[0]);
     if (!isUpToDate(classes)) {
       WorkbookTemplate template = TemplateReader.read(TemplateSource.packaged());
-      for (LengthUnit unit : LengthUnit.values()) {
-        PackagedPress.put(PressMaker.of(template, unit), classes);
+      List<Press> presses =
+          Arrays.stream(LengthUnit.values())
+              .parallel()
+              .map(unit -> PressMaker.of(template, unit))
+              .toList();
+      for (Press press : presses) {
+        PackagedPress.put(press, classes);
       }
     }
   }

@@ -3,6 +3,7 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Program;
+import frillbook.StrippedFile;
 import frillbook.measure.LengthUnit;
 import frillbook.pressing.WorkbookPackage;
 import java.io.IOException;

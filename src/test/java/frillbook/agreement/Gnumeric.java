@@ -1,6 +1,7 @@
 package frillbook.agreement;
 
 import frillbook.Program;
+import frillbook.TypedFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,8 @@ final class Gnumeric implements Calculator {
 
   private List<SheetValues> values(Sums sums) throws IOException, InterruptedException {
     Path place = Files.createTempDirectory(folder, "calculated");
-    TypedFile typed = TypedFile.of(sums.workbook(), sums.file());
+    TypedFile typed = new TypedFile(sums.file());
+    SheetValues sheet = SheetValues.stored(sums.workbook());
     List<SheetValues> values = new ArrayList<>();
     for (int from = 0; from < sums.inputs().size(); from += AT_ONCE) {
       List<Process> running = new ArrayList<>();
@@ -54,7 +56,7 @@ final class Gnumeric implements Calculator {
       }
       PROGRAM.await(running, printed);
       for (Path stem : calculated) {
-        values.add(typed.sheet().with(CsvSheets.of(sums.workbook(), true, stem)));
+        values.add(sheet.with(CsvSheets.of(sums.workbook(), true, stem)));
       }
     }
     return values;

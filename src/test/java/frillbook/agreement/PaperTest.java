@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Office;
+import frillbook.StrippedFile;
 import frillbook.materials.Material;
 import frillbook.measure.LengthUnit;
 import frillbook.plan.GrainsCompared;

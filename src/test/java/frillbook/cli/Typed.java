@@ -2,12 +2,14 @@ package frillbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import frillbook.calculation.WorkbookValues;
+import frillbook.StrippedFile;
+import frillbook.TypedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -29,16 +31,21 @@ record Typed(Path plan) {
 
   /** Puts values into inputs and saves; no formula is calculated. */
   Typed with(Map<String, Object> inputs) throws IOException {
-    return changed(
-        workbook -> {
-          WorkbookValues values = new WorkbookValues(workbook);
-          inputs.forEach(values::set);
-        });
+    return written(file().with(inputs));
+  }
+
+  private TypedFile file() throws IOException {
+    return new TypedFile(Files.readAllBytes(plan));
+  }
+
+  private Typed written(byte[] file) throws IOException {
+    Files.write(plan, file);
+    return this;
   }
 
   /** Puts a formula into an input and saves it without a value. */
   Typed withFormula(String input, String formula) throws IOException {
-    return withFormula(input, formula, cell -> {});
+    return written(file().withFormula(input, formula));
   }
 
   /** Puts a formula into an input and saves {@code value} as what it came to. */
@@ -70,24 +77,12 @@ record Typed(Path plan) {
 
   /** Saves with an input emptied. */
   Typed without(String input) throws IOException {
-    return changed(workbook -> new WorkbookValues(workbook).set(input, null));
+    return with(Collections.singletonMap(input, null));
   }
 
   /** Saves formulas without the values they had, as some programs do. */
   Typed withoutStoredValues() throws IOException {
-    return changed(Typed::forgetValues);
-  }
-
-  private static void forgetValues(XSSFWorkbook workbook) {
-    for (var sheet : workbook) {
-      for (var row : sheet) {
-        for (var cell : row) {
-          if (((XSSFCell) cell).getCTCell().isSetF() && ((XSSFCell) cell).getCTCell().isSetV()) {
-            ((XSSFCell) cell).getCTCell().unsetV();
-          }
-        }
-      }
-    }
+    return written(StrippedFile.of(Files.readAllBytes(plan)));
   }
 
   Typed changed(Consumer<XSSFWorkbook> change) throws IOException {

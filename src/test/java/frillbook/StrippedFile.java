@@ -1,4 +1,4 @@
-package frillbook.agreement;
+package frillbook;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -11,7 +11,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /** Takes the stored values out of an .xlsx file, so that whoever opens it must calculate. */
-final class StrippedFile {
+public final class StrippedFile {
   /** What may stand in a formula or a value; long ones are written as CDATA. */
   private static final String TEXT = "(?:[^<]++|<!\\[CDATA\\[.*?]]>)*+";
 
@@ -26,7 +26,7 @@ final class StrippedFile {
 
   private StrippedFile() {}
 
-  static byte[] of(byte[] file) throws IOException {
+  public static byte[] of(byte[] file) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(file.length);
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file));
         ZipOutputStream out = new ZipOutputStream(bytes)) {
