@@ -11,8 +11,8 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -43,51 +43,13 @@ public final class CircleCheck {
     }
   }
 
-  /** The largest sets of names that all need one another. */
+  /** In the order of the template. */
   private Set<Set<String>> rings() {
-    List<Dependency> left = inCircles();
-    Map<String, Set<String>> reached = new HashMap<>();
-    left.forEach(need -> reached.computeIfAbsent(need.from(), this::reached));
-    Set<Set<String>> rings = new LinkedHashSet<>();
-    for (Dependency need : left) {
-      Set<String> ring = new TreeSet<>();
-      reached.get(need.from()).stream()
-          .filter(name -> reached.getOrDefault(name, Set.of()).contains(need.from()))
-          .forEach(ring::add);
-      if (!ring.isEmpty()) {
-        rings.add(ring);
-      }
-    }
-    return rings;
-  }
-
-  /** Without those that begin at a name nobody needs, or end at one that needs nobody. */
-  private List<Dependency> inCircles() {
-    List<Dependency> left = needs;
-    int before;
-    do {
-      before = left.size();
-      Set<String> needing = left.stream().map(Dependency::from).collect(Collectors.toSet());
-      Set<String> needed = left.stream().map(Dependency::to).collect(Collectors.toSet());
-      left =
-          left.stream()
-              .filter(need -> needing.contains(need.to()) && needed.contains(need.from()))
-              .toList();
-    } while (left.size() < before);
-    return left;
-  }
-
-  private Set<String> reached(String name) {
-    Set<String> reached = new HashSet<>();
-    Deque<String> open = new ArrayDeque<>(List.of(name));
-    while (!open.isEmpty()) {
-      for (Dependency need : needsOf.getOrDefault(open.pop(), List.of())) {
-        if (reached.add(need.to())) {
-          open.push(need.to());
-        }
-      }
-    }
-    return reached;
+    Map<String, Set<String>> circleOf = Circles.of(needsOf);
+    return needs.stream()
+        .map(need -> circleOf.get(need.from()))
+        .filter(Objects::nonNull)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   private void tell(Set<String> ring, Mistakes mistakes) {

@@ -26,7 +26,7 @@ final class GnumericTest extends OtherEngineTest {
   @Override
   List<TrialBrief> briefs() {
     return Stream.of(
-            Sample.of(orders(), 3).stream(),
+            Sample.of(orders(), 5).stream(),
             Sample.of(RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS), RANDOM_BRIEFS).stream(),
             Sample.of(some(PlainBriefs.of(Trials.TEMPLATE), EVERY_NTH_SPECIAL).toList(), 6)
                 .stream(),

@@ -22,7 +22,7 @@ final class LibreOfficeTest extends OtherEngineTest {
 
   @Override
   List<TrialBrief> briefs() {
-    return Sample.of(all(), 3);
+    return Sample.of(all(), 5);
   }
 
   private static List<TrialBrief> all() {

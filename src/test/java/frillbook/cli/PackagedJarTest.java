@@ -44,7 +44,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
  * carries the lite ones; a type they lack is only missed when it is used.
  */
 @Execution(ExecutionMode.CONCURRENT)
-class PackagedJarIT {
+class PackagedJarTest {
   private static final Path BUILT_IN = Path.of("workbook-templates");
 
   private static final String YAML = "org/snakeyaml/engine/v2/nodes/Node";
@@ -139,7 +139,7 @@ class PackagedJarIT {
 
   @Test
   void thePageOfAPlanThatAPersonChangedIsTheSame() throws IOException, InterruptedException {
-    Typed plan = Typed.made(folder, Ran.SMALL).changed(PackagedJarIT::decorate);
+    Typed plan = Typed.made(folder, Ran.SMALL).changed(PackagedJarTest::decorate);
     isTheSame("page.xlsx", "client", plan.plan().toString());
   }
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What the jar that is handed out carries beside our classes. */
-class JarContentsIT {
+class JarContentsTest {
   private static final long LARGEST = 25_000_000;
 
   private static final String LICENCES = "META-INF/licenses/";
