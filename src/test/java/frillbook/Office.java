@@ -9,6 +9,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +23,7 @@ public final class Office {
   private static final String MACRO = "macro:///Standard.Module1.Serve(\"%s\")";
 
   private static final int MILLISECONDS_BETWEEN_LOOKS = 10;
+  private static final int MOST_MINUTES = 10;
 
   private static Running running;
 
@@ -36,9 +38,12 @@ public final class Office {
       Path written = Files.write(folder.resolve("written.txt"), job);
       Path file = folder.resolve("job.txt");
       Files.move(written, file, StandardCopyOption.ATOMIC_MOVE);
+      long latest = System.nanoTime() + TimeUnit.MINUTES.toNanos(MOST_MINUTES);
       while (Files.exists(file)) {
-        if (!process.isAlive()) {
-          throw new IOException(PROGRAM.command() + " ended: " + Files.readString(printed()));
+        if (!process.isAlive() || System.nanoTime() > latest) {
+          process.destroyForcibly();
+          throw new IOException(
+              PROGRAM.command() + " did not do " + job + ": " + Files.readString(printed()));
         }
         Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
       }

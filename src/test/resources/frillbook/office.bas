@@ -1,9 +1,9 @@
 ' Does one job after the other. A job is a file of that name in the folder, which is deleted when all
-' of it is done; what went wrong stands in a file beside it. Ends after two minutes without a job.
+' of it is done; what went wrong stands in a file beside it. Ends after ten minutes without a job.
 Sub Serve(folder As String)
   job = folder & "job.txt"
   seen = Timer()
-  Do While Abs(Timer - seen) < 120
+  Do While Abs(Timer - seen) < 600
     If FileExists(job) Then
       Attempt(job, folder & "failed.txt")
       Kill(job)
