@@ -1,14 +1,10 @@
 package frillbook;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 
 /** Takes the stored values out of an .xlsx file, so that whoever opens it must calculate. */
 public final class StrippedFile {
@@ -27,16 +23,9 @@ public final class StrippedFile {
   private StrippedFile() {}
 
   public static byte[] of(byte[] file) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(file.length);
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file));
-        ZipOutputStream out = new ZipOutputStream(bytes)) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        out.putNextEntry(new ZipEntry(part.getName()));
-        out.write(stripped(part.getName(), in.readAllBytes()));
-        out.closeEntry();
-      }
-    }
-    return bytes.toByteArray();
+    Map<String, byte[]> parts = ZipParts.of(file);
+    parts.replaceAll(StrippedFile::stripped);
+    return ZipParts.written(parts);
   }
 
   private static byte[] stripped(String part, byte[] content) {

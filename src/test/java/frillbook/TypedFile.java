@@ -1,25 +1,20 @@
 package frillbook;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.Deflater;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 
 /**
  * A file as the program writes it, into whose cells values are typed by its XML. The library, which
  * reads and writes the whole workbook anew, takes as long as another program takes to calculate it.
  */
 public final class TypedFile {
-  /** A value, or a formula that was saved without one. */
+  /** A formula that was saved without its value. */
   private record Formula(String text) {}
 
   /** A cell that has a name: the part its sheet is in, and its place on it. */
@@ -33,15 +28,11 @@ public final class TypedFile {
       Pattern.compile(
           "<definedName name=\"([a-z0-9_]+)\">'?([^'!<]+)'?!\\$([A-Z]+)\\$([0-9]+)</definedName>");
 
-  private final Map<String, byte[]> parts = new LinkedHashMap<>();
+  private final Map<String, byte[]> parts;
   private final Map<String, Place> places = new HashMap<>();
 
   public TypedFile(byte[] file) throws IOException {
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        parts.put(part.getName(), in.readAllBytes());
-      }
-    }
+    parts = ZipParts.of(file);
     String workbook = text(WORKBOOK);
     Map<String, String> sheets = new HashMap<>();
     Matcher sheet = SHEET.matcher(workbook);
@@ -62,27 +53,19 @@ public final class TypedFile {
   /** The file with a Double, a String or nothing in the cells of these names. */
   public byte[] with(Map<String, Object> inputs) throws IOException {
     Map<String, String> changed = new HashMap<>();
-    inputs.forEach((name, value) -> type(places.get(name), value, changed));
-    return written(changed);
+    inputs.forEach((name, value) -> type(place(name), value, changed));
+    Map<String, byte[]> all = new LinkedHashMap<>(parts);
+    changed.forEach((part, text) -> all.put(part, text.getBytes(StandardCharsets.UTF_8)));
+    return ZipParts.written(all);
+  }
+
+  private Place place(String name) {
+    return Objects.requireNonNull(places.get(name), () -> "no cell is named " + name);
   }
 
   /** The file with a formula in the cell of that name, saved without its value. */
   public byte[] withFormula(String name, String formula) throws IOException {
     return with(Map.of(name, new Formula(formula)));
-  }
-
-  private byte[] written(Map<String, String> changed) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(Deflater.BEST_SPEED);
-      for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-        String text = changed.get(part.getKey());
-        out.putNextEntry(new ZipEntry(part.getKey()));
-        out.write(text == null ? part.getValue() : text.getBytes(StandardCharsets.UTF_8));
-        out.closeEntry();
-      }
-    }
-    return bytes.toByteArray();
   }
 
   private void type(Place place, Object value, Map<String, String> changed) {

@@ -4,28 +4,25 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.FormulaParser;
-import org.apache.poi.ss.formula.FormulaRenderer;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.SharedFormula;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
 
 /**
- * The formulas of a workbook. One that is filled down is parsed once; the library would parse and
- * write it anew for every cell, looking for each of its names among all.
+ * The formulas of a workbook, parsed. One that is filled down is parsed once; the library would
+ * parse and write it anew for every cell, looking for each of its names among all.
  */
 public final class CellFormulas {
   private static final SharedFormula FILL = new SharedFormula(SpreadsheetVersion.EXCEL2007);
 
   private final FormulaNames names;
-  private final XSSFEvaluationWorkbook workbook;
   private final Map<XSSFSheet, Map<Long, Filled>> filled = new HashMap<>();
 
   /** A formula where it is filled down from. */
@@ -40,7 +37,6 @@ public final class CellFormulas {
 
   public CellFormulas(XSSFWorkbook written) {
     names = new FormulaNames(written);
-    workbook = XSSFEvaluationWorkbook.create(written);
   }
 
   /** The formula of {@code cell}, which must have one, as the evaluator takes it. */
@@ -48,13 +44,6 @@ public final class CellFormulas {
     return isFilled(cell)
         ? filled.computeIfAbsent(cell.getSheet(), this::filled).get(number(cell)).in(cell)
         : parsed(cell, cell.getCellFormula());
-  }
-
-  /** The same as text. */
-  public String text(XSSFCell cell) {
-    return isFilled(cell)
-        ? FormulaRenderer.toFormulaString(workbook, tokens(cell))
-        : cell.getCellFormula();
   }
 
   private Map<Long, Filled> filled(XSSFSheet sheet) {

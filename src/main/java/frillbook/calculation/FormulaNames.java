@@ -24,13 +24,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * XML of all names for every name in every formula, which takes most of the time of making a
  * workbook.
  */
-public final class FormulaNames implements FormulaParsingWorkbook {
+final class FormulaNames implements FormulaParsingWorkbook {
   private final XSSFEvaluationWorkbook workbook;
 
   /** Names of the whole workbook that no sheet has too, in small letters. */
   private final Map<String, EvaluationName> names = new HashMap<>();
 
-  public FormulaNames(XSSFWorkbook written) {
+  FormulaNames(XSSFWorkbook written) {
     workbook = XSSFEvaluationWorkbook.create(written);
     int index = 0;
     Set<String> ofSheets = new HashSet<>();

@@ -45,9 +45,9 @@ public final class CircleCheck {
 
   /** In the order of the template. */
   private Set<Set<String>> rings() {
-    Map<String, Set<String>> circleOf = Circles.of(needsOf);
+    Map<String, Set<String>> ringOf = MutualNeeds.of(needsOf);
     return needs.stream()
-        .map(need -> circleOf.get(need.from()))
+        .map(need -> ringOf.get(need.from()))
         .filter(Objects::nonNull)
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }

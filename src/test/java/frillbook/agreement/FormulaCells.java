@@ -1,9 +1,9 @@
 package frillbook.agreement;
 
+import frillbook.ZipParts;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.Map;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -18,11 +18,9 @@ record FormulaCells(int formulas, int values) {
 
   static FormulaCells of(byte[] file) throws IOException, XMLStreamException {
     FormulaCells all = new FormulaCells(0, 0);
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        if (part.getName().startsWith("xl/worksheets/sheet")) {
-          all = all.and(ofSheet(in.readAllBytes()));
-        }
+    for (Map.Entry<String, byte[]> part : ZipParts.of(file).entrySet()) {
+      if (part.getKey().startsWith("xl/worksheets/sheet")) {
+        all = all.and(ofSheet(part.getValue()));
       }
     }
     return all;

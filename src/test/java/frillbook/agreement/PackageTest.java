@@ -5,23 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import frillbook.calculation.CellFormulas;
+import frillbook.ZipParts;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
 import frillbook.pressing.WorkbookPackage;
 import frillbook.workbook.WorkbookCompiler;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -38,17 +33,7 @@ final class PackageTest {
   private static final int LARGEST_FILE = 300_000;
 
   private static Map<String, String> parts(LengthUnit unit) throws IOException {
-    return parts(PackagedFile.of(unit));
-  }
-
-  private static Map<String, String> parts(byte[] file) throws IOException {
-    Map<String, String> parts = new TreeMap<>();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        parts.put(part.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      }
-    }
-    return parts;
+    return ZipParts.texts(PackagedFile.of(unit));
   }
 
   @ParameterizedTest
@@ -71,9 +56,9 @@ final class PackageTest {
       assertFalse(part.getValue().contains("macroEnabled"), name);
     }
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    CellFormulas formulas = new CellFormulas(workbook);
+    FormulaTexts formulas = new FormulaTexts(workbook);
     for (XSSFCell cell : PackagedFile.formulaCells(workbook)) {
-      assertFalse(formulas.text(cell).contains("["), SheetValues.where(cell));
+      assertFalse(formulas.of(cell).contains("["), SheetValues.where(cell));
     }
   }
 
@@ -121,8 +106,8 @@ final class PackageTest {
   /** Where nothing is calculated, the one word that was typed is the whole difference. */
   @Test
   void aCurrencyIsAValueAndNothingElse() throws IOException {
-    Map<String, String> yen = parts(uncalculated("JPY"));
-    Map<String, String> euros = parts(uncalculated("EUR"));
+    Map<String, String> yen = ZipParts.texts(uncalculated("JPY"));
+    Map<String, String> euros = ZipParts.texts(uncalculated("EUR"));
     yen.computeIfPresent("xl/sharedStrings.xml", (name, words) -> words.replace(">JPY<", ">EUR<"));
     assertEquals(euros, yen);
   }

@@ -44,18 +44,14 @@ final class PackagedFile {
     return read.get(unit);
   }
 
-  static List<XSSFCell> formulaCells(XSSFWorkbook workbook) {
+  static List<XSSFCell> cells(XSSFWorkbook workbook) {
     List<XSSFCell> cells = new ArrayList<>();
     workbook.forEach(
-        sheet ->
-            sheet.forEach(
-                row ->
-                    row.forEach(
-                        cell -> {
-                          if (cell.getCellType() == CellType.FORMULA) {
-                            cells.add((XSSFCell) cell);
-                          }
-                        })));
+        sheet -> sheet.forEach(row -> row.forEach(cell -> cells.add((XSSFCell) cell))));
     return cells;
+  }
+
+  static List<XSSFCell> formulaCells(XSSFWorkbook workbook) {
+    return cells(workbook).stream().filter(cell -> cell.getCellType() == CellType.FORMULA).toList();
   }
 }

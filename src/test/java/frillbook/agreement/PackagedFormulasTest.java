@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.Sample;
-import frillbook.calculation.CellFormulas;
 import frillbook.formula.PortableFunctions;
 import frillbook.measure.LengthUnit;
 import java.io.IOException;
@@ -20,8 +19,8 @@ import org.apache.poi.ss.formula.ptg.FuncVarPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +38,7 @@ final class PackagedFormulasTest {
       Set.of("NOW", "TODAY", "RAND", "RANDBETWEEN", "OFFSET", "INDIRECT", "INFO", "CELL");
 
   /** The functions that the library's parser finds in a cell's formula. */
-  private static Set<String> functions(CellFormulas formulas, XSSFCell cell) {
+  private static Set<String> functions(FormulaTexts formulas, XSSFCell cell) {
     Set<String> functions = new TreeSet<>();
     for (Ptg piece : formulas.tokens(cell)) {
       if (piece instanceof AbstractFunctionPtg function) {
@@ -55,14 +54,14 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void everyFunctionIsPortable(LengthUnit unit) throws IOException {
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    CellFormulas formulas = new CellFormulas(workbook);
+    FormulaTexts formulas = new FormulaTexts(workbook);
     List<String> others = new ArrayList<>();
     Set<String> used = new TreeSet<>();
     for (XSSFCell cell : PackagedFile.formulaCells(workbook)) {
       for (String function : functions(formulas, cell)) {
         used.add(function);
         if (!PortableFunctions.names().contains(function)) {
-          others.add(SheetValues.where(cell) + " " + function + " in " + formulas.text(cell));
+          others.add(SheetValues.where(cell) + " " + function + " in " + formulas.of(cell));
         }
       }
     }
@@ -82,12 +81,12 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void noFormulaIsAnArrayFormulaOrTooLong(LengthUnit unit) throws IOException {
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    CellFormulas formulas = new CellFormulas(workbook);
+    FormulaTexts formulas = new FormulaTexts(workbook);
     List<XSSFCell> cells = PackagedFile.formulaCells(workbook);
     assertTrue(cells.size() > 1000, "formulas");
     for (XSSFCell cell : cells) {
       assertFalse(cell.isPartOfArrayFormulaGroup(), SheetValues.where(cell));
-      assertTrue(formulas.text(cell).length() < LONGEST_FORMULA, SheetValues.where(cell));
+      assertTrue(formulas.of(cell).length() < LONGEST_FORMULA, SheetValues.where(cell));
     }
   }
 
@@ -113,7 +112,7 @@ final class PackagedFormulasTest {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Cell cell = workbook.createSheet("One").createRow(0).createCell(0);
       cell.setCellFormula("SUM(1,OFFSET(A2,1,1))");
-      CellFormulas formulas = new CellFormulas(workbook);
+      FormulaTexts formulas = new FormulaTexts(workbook);
       assertEquals(Set.of("OFFSET", "SUM"), functions(formulas, (XSSFCell) cell));
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
@@ -126,19 +125,14 @@ final class PackagedFormulasTest {
   void noBraceIsLeft(LengthUnit unit) throws IOException {
     List<String> left = new ArrayList<>();
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    CellFormulas formulas = new CellFormulas(workbook);
-    workbook.forEach(
-        sheet ->
-            sheet.forEach(
-                row ->
-                    row.forEach(
-                        cell -> {
-                          boolean formula = cell.getCellType() == CellType.FORMULA;
-                          String text = formula ? formulas.text((XSSFCell) cell) : cell.toString();
-                          if (text.contains("{")) {
-                            left.add(SheetValues.where((XSSFCell) cell) + " " + text);
-                          }
-                        })));
+    FormulaTexts formulas = new FormulaTexts(workbook);
+    for (XSSFCell cell : PackagedFile.cells(workbook)) {
+      boolean formula = cell.getCellType() == CellType.FORMULA;
+      String text = formula ? formulas.of(cell) : cell.toString();
+      if (text.contains("{")) {
+        left.add(SheetValues.where(cell) + " " + text);
+      }
+    }
     assertEquals(List.of(), left);
   }
 
@@ -148,32 +142,27 @@ final class PackagedFormulasTest {
   void everyFormulaIsReadBackAsItWasMeant(LengthUnit unit) throws IOException {
     XSSFWorkbook meant = TrialWorkbook.compiled(Trials.TEMPLATE, unit);
     XSSFWorkbook back = PackagedFile.read(unit);
-    CellFormulas meantFormulas = new CellFormulas(meant);
-    CellFormulas backFormulas = new CellFormulas(back);
+    FormulaTexts meantFormulas = new FormulaTexts(meant);
+    FormulaTexts backFormulas = new FormulaTexts(back);
     int compared = 0;
-    for (int index = 0; index < meant.getNumberOfSheets(); index++) {
-      for (Row row : meant.getSheetAt(index)) {
-        for (Cell cell : row) {
-          if (cell.getCellType() == CellType.FORMULA) {
-            String formula = meantFormulas.text((XSSFCell) cell);
-            XSSFCell read = same(back, index, cell);
-            // What is written alike is the same; to parse both takes longer than all else.
-            if (!formula.equals(backFormulas.text(read))) {
-              assertEquals(
-                  words(meantFormulas.tokens((XSSFCell) cell)),
-                  words(backFormulas.tokens(read)),
-                  () -> cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + formula);
-            }
-            compared++;
-          }
-        }
+    for (XSSFCell cell : PackagedFile.formulaCells(meant)) {
+      String formula = meantFormulas.of(cell);
+      XSSFCell read = same(back, cell);
+      // What is written alike is the same; to parse both takes longer than all else.
+      if (!formula.equals(backFormulas.of(read))) {
+        assertEquals(
+            words(meantFormulas.tokens(cell)),
+            words(backFormulas.tokens(read)),
+            () -> SheetValues.where(cell) + " " + formula);
       }
+      compared++;
     }
     assertTrue(compared > 10_000, compared + " formulas");
   }
 
-  private static XSSFCell same(XSSFWorkbook workbook, int sheet, Cell cell) {
-    return workbook.getSheetAt(sheet).getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
+  private static XSSFCell same(XSSFWorkbook workbook, XSSFCell cell) {
+    XSSFSheet sheet = workbook.getSheet(cell.getSheet().getSheetName());
+    return sheet.getRow(cell.getRowIndex()).getCell(cell.getColumnIndex());
   }
 
   private static List<String> words(Ptg[] tokens) {
@@ -185,10 +174,10 @@ final class PackagedFormulasTest {
   @MethodSource("frillbook.agreement.PackagedFile#units")
   void aFormulaThatIsFilledDownReadsAsTheLibraryReadsIt(LengthUnit unit) throws IOException {
     XSSFWorkbook workbook = PackagedFile.read(unit);
-    CellFormulas formulas = new CellFormulas(workbook);
+    FormulaTexts formulas = new FormulaTexts(workbook);
     int filled = 0;
     for (XSSFCell cell : Sample.every(PackagedFile.formulaCells(workbook), EVERY_NTH)) {
-      assertEquals(cell.getCellFormula(), formulas.text(cell), SheetValues.where(cell));
+      assertEquals(cell.getCellFormula(), formulas.of(cell), SheetValues.where(cell));
       filled += cell.getCTCell().getF().isSetSi() ? 1 : 0;
     }
     assertTrue(filled > 100, filled + " filled down");

@@ -3,10 +3,10 @@ package frillbook.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import frillbook.Elsewhere;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -42,22 +42,12 @@ class LocaleTest {
   void theWorkbookHasTheSameBytes(String locale) throws IOException {
     Path here = folder.resolve("here.xlsx");
     Path there = folder.resolve("there.xlsx");
-    in("en-GB", () -> Ran.runSmall("make", "-o", here.toString()));
-    in(locale, () -> Ran.runSmall("make", "-o", there.toString()));
+    Elsewhere.in("en-GB", () -> Ran.runSmall("make", "-o", here.toString()));
+    Elsewhere.in(locale, () -> Ran.runSmall("make", "-o", there.toString()));
     assertArrayEquals(Files.readAllBytes(here), Files.readAllBytes(there));
   }
 
   private static void assertSame(String locale, Supplier<Ran> run) {
-    assertEquals(in("en-GB", run), in(locale, run));
-  }
-
-  private static Ran in(String locale, Supplier<Ran> run) {
-    Locale before = Locale.getDefault();
-    Locale.setDefault(Locale.forLanguageTag(locale));
-    try {
-      return run.get();
-    } finally {
-      Locale.setDefault(before);
-    }
+    assertEquals(Elsewhere.in("en-GB", run), Elsewhere.in(locale, run));
   }
 }

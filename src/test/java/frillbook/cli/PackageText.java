@@ -1,9 +1,8 @@
 package frillbook.cli;
 
+import frillbook.ZipParts;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -12,10 +11,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -48,14 +44,7 @@ final class PackageText {
 
   /** The parts as they stand in the package, by name. */
   static Map<String, String> parts(Path file) throws IOException {
-    Map<String, String> parts = new TreeMap<>();
-    try (InputStream stream = Files.newInputStream(file);
-        ZipInputStream zip = new ZipInputStream(stream)) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        parts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
-      }
-    }
-    return parts;
+    return ZipParts.texts(Files.readAllBytes(file));
   }
 
   /**

@@ -47,6 +47,8 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 class PackagedJarTest {
   private static final Path BUILT_IN = Path.of("workbook-templates");
 
+  private static final String WORKBOOK = "org/apache/poi/xssf/usermodel/XSSFWorkbook";
+
   private static final String YAML = "org/snakeyaml/engine/v2/nodes/Node";
 
   private static final Path CHARTS = Path.of("src/test/resources/templates/charts");
@@ -97,25 +99,24 @@ class PackagedJarTest {
     isTheSame("workbook.xlsx", "make", "--templates=" + templates);
   }
 
-  /** Folders with classes that cannot be read stand before the jar. */
-  @Test
-  void neitherTheWorkbookLibraryNorTheTemplateReaderIsNeededToMakeAWorkbook()
+  /** Classes of these names that cannot be read stand before the jar. */
+  private Ran runWithout(List<String> classes, String... args)
       throws IOException, InterruptedException {
-    for (String broken : List.of("org/apache/poi/xssf/usermodel/XSSFWorkbook", YAML)) {
+    for (String broken : classes) {
       Path file = folder.resolve(broken + ".class");
       Files.createDirectories(file.getParent());
       Files.write(file, new byte[] {1, 2, 3, 4});
     }
     String path = folder + System.getProperty("path.separator") + PackagedJar.FILE;
+    List<String> start = List.of("-cp", path, "frillbook.cli.Frillbook");
+    return PackagedJar.run(folder, Map.of(), start, args);
+  }
+
+  @Test
+  void neitherTheWorkbookLibraryNorTheTemplateReaderIsNeededToMakeAWorkbook()
+      throws IOException, InterruptedException {
     Path made = folder.resolve("made.xlsx");
-    Ran ran =
-        PackagedJar.run(
-            folder,
-            Map.of(),
-            List.of("-cp", path, "frillbook.cli.Frillbook"),
-            "make",
-            "-o",
-            made.toString());
+    Ran ran = runWithout(List.of(WORKBOOK, YAML), "make", "-o", made.toString());
     assertEquals(0, ran.exitCode(), ran.err());
     assertTrue(Files.size(made) > 100_000);
   }
@@ -213,15 +214,9 @@ class PackagedJarTest {
   /** A class of the workbook library that the machine cannot load is what nobody foresees. */
   @Test
   void aFaultEndsTheProgramWithOneSentence() throws IOException, InterruptedException {
-    Path broken = folder.resolve("org/apache/poi/xssf/usermodel");
-    Files.createDirectories(broken);
-    Files.write(broken.resolve("XSSFWorkbook.class"), new byte[] {1, 2, 3, 4});
-    String path = folder + System.getProperty("path.separator") + PackagedJar.FILE;
     Ran ran =
-        PackagedJar.run(
-            folder,
-            Map.of(),
-            List.of("-cp", path, "frillbook.cli.Frillbook"),
+        runWithout(
+            List.of(WORKBOOK),
             "make",
             "--templates=" + BUILT_IN.toAbsolutePath(),
             "-o",

@@ -16,7 +16,6 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** A plan on disk and what a person does to it before it is read again. */
 record Typed(Path plan) {
@@ -50,18 +49,7 @@ record Typed(Path plan) {
 
   /** Puts a formula into an input and saves {@code value} as what it came to. */
   Typed withFormula(String input, String formula, Consumer<XSSFCell> value) throws IOException {
-    return changed(
-        workbook -> {
-          CTCell cell = input(workbook, input).getCTCell();
-          if (cell.isSetV()) {
-            cell.unsetV();
-          }
-          if (cell.isSetT()) {
-            cell.unsetT();
-          }
-          cell.addNewF().setStringValue(formula);
-          value.accept(input(workbook, input));
-        });
+    return withFormula(input, formula).withSavedValue(input, value);
   }
 
   /** Saves {@code value} as what the formula in an input came to. */

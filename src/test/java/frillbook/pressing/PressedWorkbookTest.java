@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.ZipParts;
 import frillbook.brief.Brief;
 import frillbook.calculation.WorkbookValues;
 import frillbook.look.WorkbookSetting;
@@ -29,8 +30,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -116,20 +115,10 @@ final class PressedWorkbookTest {
     assertArrayEquals(trial.filled(now), trial.pressed());
   }
 
-  private static Map<String, byte[]> parts(byte[] file) throws IOException {
-    Map<String, byte[]> parts = new LinkedHashMap<>();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(file))) {
-      for (ZipEntry part = in.getNextEntry(); part != null; part = in.getNextEntry()) {
-        parts.put(part.getName(), in.readAllBytes());
-      }
-    }
-    return parts;
-  }
-
   @ParameterizedTest
   @MethodSource("trials")
   void everyPartThatNothingIsFilledIntoIsTheSame(Trial trial) throws IOException {
-    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> pressed = ZipParts.of(trial.pressed());
     Map<String, byte[]> written = trial.written();
     assertEquals(List.copyOf(written.keySet()), List.copyOf(pressed.keySet()));
     int finished = 0;
@@ -145,7 +134,7 @@ final class PressedWorkbookTest {
   @ParameterizedTest
   @MethodSource("trials")
   void everyChartIsTheSame(Trial trial) throws IOException {
-    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> pressed = ZipParts.of(trial.pressed());
     Map<String, byte[]> written = trial.written();
     int coloured = 0;
     for (String name : written.keySet()) {
@@ -162,7 +151,7 @@ final class PressedWorkbookTest {
   @ParameterizedTest
   @MethodSource("trials")
   void everySheetIsTheSameButForItsValues(Trial trial) throws IOException {
-    Map<String, byte[]> pressed = parts(trial.pressed());
+    Map<String, byte[]> pressed = ZipParts.of(trial.pressed());
     Map<String, byte[]> written = trial.written();
     int sheets = 0;
     for (String name : written.keySet()) {

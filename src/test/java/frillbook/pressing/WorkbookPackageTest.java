@@ -5,20 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Elsewhere;
+import frillbook.ZipParts;
 import frillbook.calculation.WorkbookValues;
 import frillbook.chart.Bunting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Version;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TimeZone;
-import java.util.TreeMap;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -32,16 +29,6 @@ final class WorkbookPackageTest {
 
   @TempDir Path folder;
 
-  private static Map<String, String> parts(byte[] zip) throws IOException {
-    Map<String, String> parts = new TreeMap<>();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
-      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        parts.put(entry.getName(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      }
-    }
-    return parts;
-  }
-
   @Test
   void theSameInputGivesTheSameBytes() {
     assertArrayEquals(bytes, Bunting.file(LengthUnit.INCH, Map.of()));
@@ -49,16 +36,9 @@ final class WorkbookPackageTest {
 
   @Test
   void theBytesDoNotDependOnLocaleOrTimeZone() {
-    Locale locale = Locale.getDefault();
-    TimeZone zone = TimeZone.getDefault();
-    Locale.setDefault(Locale.GERMANY);
-    TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
-    try {
-      assertArrayEquals(bytes, Bunting.file(LengthUnit.INCH, Map.of()));
-    } finally {
-      Locale.setDefault(locale);
-      TimeZone.setDefault(zone);
-    }
+    byte[] there =
+        Elsewhere.in("de-DE", "Pacific/Auckland", () -> Bunting.file(LengthUnit.INCH, Map.of()));
+    assertArrayEquals(bytes, there);
   }
 
   @Test
@@ -95,7 +75,7 @@ final class WorkbookPackageTest {
 
   @Test
   void thePackageHoldsNoMacroNoExternalLinkAndNoOneNamed() throws IOException {
-    Map<String, String> parts = parts(bytes);
+    Map<String, String> parts = ZipParts.texts(bytes);
     assertTrue(parts.size() > 5, parts.keySet().toString());
     for (Map.Entry<String, String> part : parts.entrySet()) {
       assertFalse(part.getKey().matches(".*(vbaProject|externalLink|printerSettings).*"));

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import frillbook.Elsewhere;
 import frillbook.measure.LengthUnit;
 import frillbook.reading.Written;
-import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -112,15 +112,10 @@ final class InputTemplateTest {
 
   @Test
   void theSentenceIsTheSameInEveryLocale() {
-    Locale before = Locale.getDefault();
-    Locale.setDefault(Locale.GERMANY);
-    try {
-      assertEquals(
-          "“Finished diameter” must be a number from 0.5 to 12345.5 times.",
-          refusal("kind: number, unit: times, default: 2, from: 0.5, to: 12345.5", LengthUnit.CM));
-    } finally {
-      Locale.setDefault(before);
-    }
+    String input = "kind: number, unit: times, default: 2, from: 0.5, to: 12345.5";
+    assertEquals(
+        "“Finished diameter” must be a number from 0.5 to 12345.5 times.",
+        Elsewhere.in("de-DE", () -> refusal(input, LengthUnit.CM)));
   }
 
   @Test

@@ -16,7 +16,7 @@ import java.util.TreeSet;
  * <p>Found in one walk along all needs (R. Tarjan, Depth-first search and linear graph algorithms,
  * SIAM Journal on Computing 1, 1972).
  */
-final class Circles {
+final class MutualNeeds {
   private static final int CLOSED = Integer.MAX_VALUE;
 
   /** A name on the way, and the first of the open names that can be come to from it. */
@@ -46,17 +46,17 @@ final class Circles {
   /** Names whose component is not known yet, the last one come to first. */
   private final Deque<String> open = new ArrayDeque<>();
 
-  private final Map<String, Set<String>> circles = new HashMap<>();
+  private final Map<String, Set<String>> rings = new HashMap<>();
 
-  private Circles(Map<String, List<Dependency>> needsOf) {
+  private MutualNeeds(Map<String, List<Dependency>> needsOf) {
     this.needsOf = needsOf;
   }
 
-  /** The circle of each name that is in one; of none where there is no circle. */
+  /** All that need one another, by each of their names; nothing where needs go one way only. */
   static Map<String, Set<String>> of(Map<String, List<Dependency>> needsOf) {
-    Circles circles = new Circles(needsOf);
-    needsOf.keySet().stream().filter(name -> !circles.isKnown(name)).forEach(circles::walk);
-    return circles.circles;
+    MutualNeeds found = new MutualNeeds(needsOf);
+    needsOf.keySet().stream().filter(name -> !found.isKnown(name)).forEach(found::walk);
+    return found.rings;
   }
 
   private boolean isKnown(String name) {
@@ -103,7 +103,7 @@ final class Circles {
       component.add(last);
     } while (!last.equals(name));
     if (component.size() > 1 || needsItself(name)) {
-      component.forEach(each -> circles.put(each, component));
+      component.forEach(each -> rings.put(each, component));
     }
   }
 

@@ -16,35 +16,33 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-final class CirclesTest {
+final class MutualNeedsTest {
   private static final int NAMES = 12;
 
   private static Dependency need(String from, String to) {
     return new Dependency(from, to, Dependency.Kind.CELL, new Position("all.yaml", 1, 1));
   }
 
-  private static Map<String, Set<String>> circles(List<Dependency> needs) {
-    return Circles.of(needs.stream().collect(Collectors.groupingBy(Dependency::from)));
+  private static Map<String, Set<String>> rings(List<Dependency> needs) {
+    return MutualNeeds.of(needs.stream().collect(Collectors.groupingBy(Dependency::from)));
   }
 
   @Test
-  void whoNeedsTheOtherBackIsInTheSameCircle() {
+  void whoNeedsTheOtherBackIsInTheSameRing() {
     List<Dependency> needs =
         List.of(need("a", "b"), need("b", "c"), need("c", "a"), need("c", "d"));
     Set<String> all = Set.of("a", "b", "c");
-    assertEquals(Map.of("a", all, "b", all, "c", all), circles(needs));
+    assertEquals(Map.of("a", all, "b", all, "c", all), rings(needs));
   }
 
   @Test
-  void whatNeedsItselfIsACircleAndWhatDoesNotIsNone() {
-    assertEquals(Map.of("a", Set.of("a")), circles(List.of(need("a", "a"), need("b", "a"))));
+  void whatNeedsItselfIsARingAndWhatDoesNotIsNone() {
+    assertEquals(Map.of("a", Set.of("a")), rings(List.of(need("a", "a"), need("b", "a"))));
   }
 
-  /**
-   * Names lie in one circle where each can be come to from the other, which is tried by walking.
-   */
+  /** Names lie in one ring where each can be come to from the other, which is tried by walking. */
   @Test
-  void circlesAreWhereNamesCanBeComeToBothWays() {
+  void ringsAreWhereNamesCanBeComeToBothWays() {
     Random random = new Random(20261127);
     int found = 0;
     for (int i = 0; i < 300; i++) {
@@ -54,10 +52,10 @@ final class CirclesTest {
         needs.add(need("n" + random.nextInt(NAMES), "n" + random.nextInt(NAMES)));
       }
       Map<String, Set<String>> expected = walked(needs);
-      assertEquals(expected, circles(needs), needs.toString());
+      assertEquals(expected, rings(needs), needs.toString());
       found += expected.size();
     }
-    assertTrue(found > 500, found + " names in circles");
+    assertTrue(found > 500, found + " names in rings");
   }
 
   private static Map<String, Set<String>> walked(List<Dependency> needs) {
@@ -69,18 +67,18 @@ final class CirclesTest {
         reached.get(need.from()).addAll(reached.get(need.to()));
       }
     }
-    Map<String, Set<String>> circles = new HashMap<>();
+    Map<String, Set<String>> rings = new HashMap<>();
     reached.forEach(
         (name, others) -> {
           if (others.contains(name)) {
-            circles.put(
+            rings.put(
                 name,
                 others.stream()
                     .filter(other -> reached.get(other).contains(name))
                     .collect(Collectors.toCollection(TreeSet::new)));
           }
         });
-    return circles;
+    return rings;
   }
 
   /** As long as a sheet may have rows, and longer than a method may call itself. */
@@ -88,6 +86,6 @@ final class CirclesTest {
   void aChainMayBeLong() {
     List<Dependency> chain =
         IntStream.range(0, 100_000).mapToObj(i -> need("n" + i, "n" + (i + 1))).toList();
-    assertEquals(Map.of(), circles(chain));
+    assertEquals(Map.of(), rings(chain));
   }
 }
