@@ -16,14 +16,20 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
 
 /**
- * The formulas of a workbook, parsed. One that is filled down is parsed once; the library would
- * parse and write it anew for every cell, looking for each of its names among all.
+ * The formulas of a workbook, parsed. One that is filled down is parsed once, whether the file says
+ * so or every cell has its own; the library would parse and write it anew for every cell, looking
+ * for each of its names among all.
  */
 public final class CellFormulas {
   private static final SharedFormula FILL = new SharedFormula(SpreadsheetVersion.EXCEL2007);
 
   private final FormulaNames names;
+
+  /** Formulas that the file says are filled down, by sheet and number. */
   private final Map<XSSFSheet, Map<Long, Filled>> filled = new HashMap<>();
+
+  /** Formulas that every cell has for itself, by how they are filled down. */
+  private final Map<Pattern, Filled> first = new HashMap<>();
 
   /** A formula where it is filled down from. */
   private record Filled(Ptg[] tokens, XSSFCell from) {
@@ -35,6 +41,14 @@ public final class CellFormulas {
     }
   }
 
+  /** What two cells of a column have in common where one is filled down from the other. */
+  private record Pattern(XSSFSheet sheet, int column, String formula) {
+    static Pattern of(XSSFCell cell, String formula) {
+      String pattern = RowPattern.of(formula, cell.getRowIndex() + 1);
+      return new Pattern(cell.getSheet(), cell.getColumnIndex(), pattern);
+    }
+  }
+
   public CellFormulas(XSSFWorkbook written) {
     names = new FormulaNames(written);
   }
@@ -43,7 +57,17 @@ public final class CellFormulas {
   public Ptg[] tokens(XSSFCell cell) {
     return isFilled(cell)
         ? filled.computeIfAbsent(cell.getSheet(), this::filled).get(number(cell)).in(cell)
-        : parsed(cell, cell.getCellFormula());
+        : tokens(cell, cell.getCellFormula());
+  }
+
+  /** One that names a cell of another sheet cannot be shifted. */
+  private Ptg[] tokens(XSSFCell cell, String formula) {
+    return formula.contains("!")
+        ? parsed(cell, formula)
+        : first
+            .computeIfAbsent(
+                Pattern.of(cell, formula), pattern -> new Filled(parsed(cell, formula), cell))
+            .in(cell);
   }
 
   private Map<Long, Filled> filled(XSSFSheet sheet) {

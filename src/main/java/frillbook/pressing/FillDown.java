@@ -1,5 +1,6 @@
 package frillbook.pressing;
 
+import frillbook.calculation.RowPattern;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -9,9 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.xml.namespace.QName;
 import javax.xml.stream.XMLEventFactory;
 import javax.xml.stream.XMLEventReader;
@@ -32,17 +30,10 @@ import org.apache.poi.ss.util.CellReference;
  * had its own, and the file is a fifth smaller.
  */
 public final class FillDown {
-  /** A relative reference to a cell, but for words in quotation marks, names and functions. */
-  private static final Pattern REFERENCE =
-      Pattern.compile("\"[^\"]*\"|(?<![\\w.$])(\\$?[A-Z]{1,3})(\\d+)(?![\\w(.])");
-
   private static final QName PLACE = new QName("r");
   private static final XMLInputFactory INPUT = XMLInputFactory.newInstance();
   private static final XMLEventFactory EVENTS = XMLEventFactory.newInstance();
 
-  /**
-   * @param pattern the formula, with rows counted from its own
-   */
   private record Filled(CellReference cell, String pattern) {
     int row() {
       return cell.getRow();
@@ -90,25 +81,12 @@ public final class FillDown {
           place = in.getAttributeValue(null, "r");
         } else if (in.getLocalName().equals("f")) {
           CellReference cell = new CellReference(place);
-          Filled filled = new Filled(cell, pattern(in.getElementText(), cell.getRow() + 1));
+          Filled filled = new Filled(cell, RowPattern.of(in.getElementText(), cell.getRow() + 1));
           columns.computeIfAbsent(cell.getCol(), column -> new ArrayList<>()).add(filled);
         }
       }
     }
     return columns;
-  }
-
-  /** {@code IF($A7="","",B6)} in row 7 is {@code IF($A[0]="","",B[-1])}. */
-  private static String pattern(String formula, int row) {
-    return REFERENCE.matcher(formula).replaceAll(found -> fromRow(found, row));
-  }
-
-  private static String fromRow(MatchResult found, int row) {
-    String said =
-        found.group(1) == null
-            ? found.group()
-            : found.group(1) + "[" + (Integer.parseInt(found.group(2)) - row) + "]";
-    return Matcher.quoteReplacement(said);
   }
 
   private static Map<String, Share> shares(Map<Short, List<Filled>> columns) {

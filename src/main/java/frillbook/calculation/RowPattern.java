@@ -1,0 +1,87 @@
+package frillbook.calculation;
+
+import java.util.function.IntPredicate;
+
+/**
+ * A formula as it reads in every row that it is filled down to: relative rows are counted from its
+ * own, so that {@code IF($A7="","",B6)} in row 7 is {@code IF($A[0]="","",B[-1])}.
+ */
+public final class RowPattern {
+  private static final int MOST_LETTERS = 3;
+
+  private final String formula;
+  private final int row;
+  private final StringBuilder pattern;
+
+  private RowPattern(String formula, int row) {
+    this.formula = formula;
+    this.row = row;
+    this.pattern = new StringBuilder(formula.length());
+  }
+
+  /**
+   * The pattern of {@code formula}.
+   *
+   * @param row of its cell, from 1
+   */
+  public static String of(String formula, int row) {
+    return new RowPattern(formula, row).written();
+  }
+
+  private String written() {
+    int end;
+    for (int at = 0; at < formula.length(); at = end) {
+      end = formula.charAt(at) == '"' ? quoted(at) : word(at);
+      int row = row(at, end);
+      if (row < 0) {
+        pattern.append(formula, at, end);
+      } else {
+        int away = Integer.parseInt(formula, row, end, 10) - this.row;
+        pattern.append(formula, at, row).append('[').append(away).append(']');
+      }
+    }
+    return pattern.toString();
+  }
+
+  /** Behind the next quotation mark. */
+  private int quoted(int from) {
+    int close = formula.indexOf('"', from + 1);
+    return close < 0 ? formula.length() : close + 1;
+  }
+
+  /** Behind what may be a name, a number or a reference, or else behind one sign. */
+  private int word(int from) {
+    return Math.max(from + 1, behind(RowPattern::isOfWord, from, formula.length()));
+  }
+
+  private int behind(IntPredicate kind, int from, int end) {
+    int at = from;
+    while (at < end && kind.test(formula.charAt(at))) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean isOfWord(int c) {
+    return isLetter(c) || isDigit(c) || c >= 'a' && c <= 'z' || c == '_' || c == '.' || c == '$';
+  }
+
+  private static boolean isLetter(int c) {
+    return c >= 'A' && c <= 'Z';
+  }
+
+  private static boolean isDigit(int c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** Where the row begins in a reference whose row is not fixed; −1 in all else. */
+  private int row(int from, int end) {
+    int first = formula.charAt(from) == '$' ? from + 1 : from;
+    int row = behind(RowPattern::isLetter, first, end);
+    boolean isColumn = row > first && row <= first + MOST_LETTERS;
+    boolean isRow = row < end && behind(RowPattern::isDigit, row, end) == end;
+    // A function may end in digits too.
+    boolean isFunction = end < formula.length() && formula.charAt(end) == '(';
+    return isColumn && isRow && !isFunction ? row : -1;
+  }
+}
