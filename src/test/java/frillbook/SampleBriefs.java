@@ -21,11 +21,11 @@ public final class SampleBriefs {
   }
 
   /**
-   * How many briefs to lay out in JTS: {@code whole} or a quarter of them, or what {@code
+   * How many briefs to lay out in JTS: {@code whole} or a sixth of them, or what {@code
    * -Dfrillbook.layout.briefs} says where the same tests are run over and over.
    */
   public static int layouts(int whole) {
-    return Integer.getInteger(LAYOUTS, Sample.size(whole, 4));
+    return Integer.getInteger(LAYOUTS, Sample.size(whole, 6));
   }
 
   /** Whether the same tests are run over and over, on fewer briefs. */

@@ -31,6 +31,7 @@ public final class FormulaReach {
   private final XSSFWorkbook workbook;
   private final ParsedWorkbook parsed;
   private final List<ParsedCell> formulas;
+  private final Map<String, Area> named = new HashMap<>();
   private final Map<Area, Spoken> spoken = new HashMap<>();
 
   /** What formulas speak of a cell in, by the cell's place. */
@@ -128,6 +129,10 @@ public final class FormulaReach {
   }
 
   private Area area(String name) {
+    return named.computeIfAbsent(name, this::found);
+  }
+
+  private Area found(String name) {
     String reference = workbook.getName(name).getRefersToFormula();
     AreaReference area = new AreaReference(reference, SpreadsheetVersion.EXCEL2007);
     CellReference first = area.getFirstCell();

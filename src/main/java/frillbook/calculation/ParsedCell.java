@@ -15,7 +15,7 @@ public final class ParsedCell implements EvaluationCell {
   private final XSSFCell cell;
   private final int row;
   private final int column;
-  private final int hash;
+  private final int number;
   private final Function<XSSFCell, Ptg[]> parser;
   private Ptg[] formula;
   private CellType type;
@@ -27,13 +27,14 @@ public final class ParsedCell implements EvaluationCell {
   /**
    * @param parser gives the pieces of its formula; asked when they are needed, since a person may
    *     have added formulas that the library does not know
+   * @param number its own in the workbook, after those of its neighbours
    */
-  ParsedCell(ParsedSheet sheet, XSSFCell cell, Function<XSSFCell, Ptg[]> parser) {
+  ParsedCell(ParsedSheet sheet, XSSFCell cell, Function<XSSFCell, Ptg[]> parser, int number) {
     this.sheet = sheet;
     this.cell = cell;
     this.row = cell.getRowIndex();
     this.column = cell.getColumnIndex();
-    this.hash = (sheet.index() << 16) + (row << 5) + column;
+    this.number = number;
     this.parser = parser;
     refresh();
   }
@@ -96,7 +97,7 @@ public final class ParsedCell implements EvaluationCell {
    */
   @Override
   public int hashCode() {
-    return hash;
+    return number;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package frillbook.calculation;
 
 import java.util.function.Function;
+import java.util.function.IntSupplier;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.Cell;
@@ -16,16 +17,19 @@ public final class ParsedSheet implements EvaluationSheet {
   private final XSSFSheet sheet;
   private final int index;
   private final Function<XSSFCell, Ptg[]> parser;
+  private final IntSupplier numbers;
   private final ParsedCell[][] rows;
 
   /**
    * @param index of the sheet in its workbook, from 0
    * @param parser gives the pieces of a cell's formula
+   * @param numbers gives every cell of the workbook one of its own
    */
-  ParsedSheet(XSSFSheet sheet, int index, Function<XSSFCell, Ptg[]> parser) {
+  ParsedSheet(XSSFSheet sheet, int index, Function<XSSFCell, Ptg[]> parser, IntSupplier numbers) {
     this.sheet = sheet;
     this.index = index;
     this.parser = parser;
+    this.numbers = numbers;
     this.rows = new ParsedCell[sheet.getLastRowNum() + 1][];
   }
 
@@ -40,7 +44,7 @@ public final class ParsedSheet implements EvaluationSheet {
     ParsedCell[] cells = new ParsedCell[Math.max(0, row.getLastCellNum())];
     for (Cell cell : row) {
       XSSFCell written = (XSSFCell) cell;
-      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser);
+      cells[cell.getColumnIndex()] = new ParsedCell(this, written, parser, numbers.getAsInt());
     }
     return cells;
   }

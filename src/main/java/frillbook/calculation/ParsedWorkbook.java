@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationName;
@@ -29,6 +30,7 @@ public final class ParsedWorkbook implements EvaluationWorkbook {
   private final XSSFEvaluationWorkbook workbook;
   private final CellFormulas formulas;
   private final List<ParsedSheet> sheets = new ArrayList<>();
+  private final AtomicInteger cells = new AtomicInteger();
   private final Map<Integer, EvaluationName> names = new HashMap<>();
   private final Map<String, Integer> sheetIndexes = new HashMap<>();
 
@@ -36,7 +38,8 @@ public final class ParsedWorkbook implements EvaluationWorkbook {
     this.workbook = XSSFEvaluationWorkbook.create(written);
     this.formulas = new CellFormulas(written);
     for (int index = 0; index < written.getNumberOfSheets(); index++) {
-      sheets.add(new ParsedSheet(written.getSheetAt(index), index, this::parsed));
+      sheets.add(
+          new ParsedSheet(written.getSheetAt(index), index, this::parsed, cells::getAndIncrement));
     }
   }
 

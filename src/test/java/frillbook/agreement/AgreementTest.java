@@ -20,7 +20,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 @Execution(ExecutionMode.CONCURRENT)
 final class AgreementTest {
   private static final int RANDOM_BRIEFS = 520;
-  private static final int EVERY_NTH = 20;
+  private static final int EVERY_NTH = 30;
 
   private static Findings compared(List<TrialBrief> briefs) {
     return briefs.stream()

@@ -105,11 +105,20 @@ final class FailingChecksTest {
     assertEquals(checks, new TreeSet<>(failing().keySet()));
   }
 
+  /** Calculated once for all that is said of it. */
   @ParameterizedTest(name = "{0}")
   @MethodSource("briefs")
-  void theCheckFailsWithItsSentenceAndItsPartOfThePlanIsBlankWhereItStops(TrialBrief brief) {
-    CheckTemplate check = check(brief.title());
+  void theCheckAloneFailsAndTheEngineFindsTheSame(TrialBrief brief) {
     SheetValues sheet = Trials.given(brief);
+    failsWithItsSentenceAndItsPartOfThePlanIsBlankWhereItStops(brief, sheet);
+    noOtherFails(brief, sheet);
+    assertEquals(0.0, brief.planned().lines().get(brief.title()), brief.toString());
+    Comparison.of(Trials.TEMPLATE, brief, sheet).requireAgreement();
+  }
+
+  private static void failsWithItsSentenceAndItsPartOfThePlanIsBlankWhereItStops(
+      TrialBrief brief, SheetValues sheet) {
+    CheckTemplate check = check(brief.title());
     boolean stops = check.level() == CheckLevel.STOP;
     boolean cuts = !stops || BESIDE_THE_CUTTING.contains(brief.title());
     assertEquals((double) check.level().code(), sheet.value(check.name()), brief.toString());
@@ -123,18 +132,8 @@ final class FailingChecksTest {
     assertEquals(List.of(), Trials.errors(brief.unit()), brief.toString());
   }
 
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("briefs")
-  void theEngineFindsTheSame(TrialBrief brief) {
-    assertEquals(0.0, brief.planned().lines().get(brief.title()), brief.toString());
-    Comparison.of(Trials.TEMPLATE, brief, Trials.given(brief)).requireAgreement();
-  }
-
   /** Every other check passes, so that it is this one that stops the plan. */
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("briefs")
-  void noOtherCheckFails(TrialBrief brief) {
-    SheetValues sheet = Trials.given(brief);
+  private static void noOtherFails(TrialBrief brief, SheetValues sheet) {
     Set<String> failed =
         Trials.TEMPLATE.checks().stream()
             .map(CheckTemplate::name)

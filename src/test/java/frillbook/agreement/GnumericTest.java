@@ -26,9 +26,9 @@ final class GnumericTest extends OtherEngineTest {
   @Override
   List<TrialBrief> briefs() {
     return Stream.of(
-            Sample.of(orders(), 5).stream(),
+            Sample.of(orders(), 7).stream(),
             Sample.of(RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS), RANDOM_BRIEFS).stream(),
-            Sample.of(some(PlainBriefs.of(Trials.TEMPLATE), EVERY_NTH_SPECIAL).toList(), 6)
+            Sample.of(some(PlainBriefs.of(Trials.TEMPLATE), EVERY_NTH_SPECIAL).toList(), 9)
                 .stream(),
             ClearedTexts.byHalves(Trials.CM),
             Stream.of(SentencesTest.awkward()))

@@ -22,7 +22,7 @@ final class LibreOfficeTest extends OtherEngineTest {
 
   @Override
   List<TrialBrief> briefs() {
-    return Sample.of(all(), 7);
+    return Sample.of(all(), 11);
   }
 
   private static List<TrialBrief> all() {

@@ -59,7 +59,7 @@ abstract class OtherEngineTest {
   }
 
   private static List<CoinBrief> coinBriefs() {
-    return Sample.of(CoinBrief.all(), 4);
+    return Sample.of(CoinBrief.all(), 6);
   }
 
   private static List<TrialBrief> coins() {

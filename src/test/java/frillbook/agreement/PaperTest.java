@@ -121,7 +121,7 @@ final class PaperTest {
   void everyRingJoinPieceAndMaterialIsOnPaperHoweverTheInputsAreChanged(LengthUnit unit)
       throws Exception {
     List<TrialBrief> briefs =
-        Sample.of(briefs(), 2).stream().filter(brief -> brief.unit() == unit).toList();
+        Sample.of(briefs(), 3).stream().filter(brief -> brief.unit() == unit).toList();
     List<PrintedPages> printed = printed(TrialBrief.preset(Trials.TEMPLATE, unit), briefs);
     for (int i = 0; i < briefs.size(); i++) {
       rings(briefs.get(i), printed.get(i));

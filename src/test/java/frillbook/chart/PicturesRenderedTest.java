@@ -69,7 +69,7 @@ final class PicturesRenderedTest {
                 "square",
                 "matching_discs",
                 3.0));
-    return Sample.of(all, 2);
+    return Sample.of(all, 4);
   }
 
   private static byte[] file() {

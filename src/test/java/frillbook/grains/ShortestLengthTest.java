@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * that jump from one line or band to the next can break that rule; these tests say how often.
  */
 class ShortestLengthTest {
-  private static final int EVERY_NTH = 11;
+  private static final int EVERY_NTH = 17;
 
   private static final int LEAST_PLANS = Sample.size(1000, EVERY_NTH);
 

@@ -61,7 +61,7 @@ final class StoredNumberTest {
       BigDecimal rounded = exact.round(TWELVE);
       BigDecimal off = new BigDecimal(written(number)).subtract(exact).abs();
       BigDecimal half = rounded.ulp().multiply(new BigDecimal("0.5001"));
-      assertTrue(off.compareTo(half) <= 0, number + " is written " + written(number));
+      assertTrue(off.compareTo(half) <= 0, () -> number + " is written " + written(number));
     }
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.DamagedTemplates;
+import frillbook.Sample;
 import frillbook.look.WorkbookSetting;
 import frillbook.measure.LengthUnit;
 import frillbook.press.Paper;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** What the reader accepts becomes a workbook, or cells with errors that are told. */
 final class DamagedWorkbookTest {
-  private static final int SAMPLE = 2;
+  private static final int SAMPLE = Sample.size(3, 3);
 
   @Test
   void whatTheReaderAcceptsCanBeMade() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import frillbook.DamagedTemplates;
+import frillbook.Sample;
 import frillbook.source.Mistake;
 import frillbook.source.TemplateException;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever a person mistypes, the reader accepts it or says where the mistake is. */
 final class DamagedTemplatesTest {
-  private static final int TRIES = 5;
+  private static final int TRIES = Sample.size(6, 2);
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
