@@ -58,6 +58,7 @@ public final class ClientPage {
   private final XSSFSheet to;
   private final ClientPoints points;
   private final ClientRules rules;
+  private final ClientStyle looks;
   private final int moneyPlaces;
   private final Map<Key, XSSFCellStyle> styles = new HashMap<>();
   private final Map<CellAddress, CellRangeAddress> merged = new HashMap<>();
@@ -67,6 +68,7 @@ public final class ClientPage {
     this.rules = new ClientRules(from, values);
     this.from = from;
     this.to = to;
+    this.looks = new ClientStyle(from.getWorkbook(), to.getWorkbook());
     this.points = new ClientPoints(from.getWorkbook(), to, pointsHead);
   }
 
@@ -200,8 +202,7 @@ public final class ClientPage {
   }
 
   private XSSFCellStyle make(Key key) {
-    XSSFCellStyle copy = to.getWorkbook().createCellStyle();
-    copy.cloneStyleFrom(key.style());
+    XSSFCellStyle copy = looks.copied(key.style());
     if (NumberFormats.MONEY.equals(copy.getDataFormatString())) {
       setFormat(copy, NumberFormats.money(moneyPlaces));
     }

@@ -3,7 +3,6 @@ package frillbook.workbook;
 import frillbook.template.CellRow;
 import frillbook.template.ChartTemplate;
 import frillbook.template.CheckTemplate;
-import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.LineTemplate;
 import frillbook.template.RowTemplate;
@@ -24,8 +23,9 @@ final class EntryWriter {
   private final ChartWriter charts;
   private final CellWriter cells;
 
-  EntryWriter(WorkbookTemplate template, SheetPlaces places, Page page) {
-    this.formulas = new FormulaTranslation(page.setting(), Form.of(template), places);
+  EntryWriter(
+      WorkbookTemplate template, SheetPlaces places, FormulaTranslation formulas, Page page) {
+    this.formulas = formulas;
     this.template = template;
     this.places = places;
     this.page = page;

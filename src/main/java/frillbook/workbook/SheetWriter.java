@@ -14,18 +14,21 @@ import java.util.OptionalInt;
 final class SheetWriter {
   private SheetWriter() {}
 
-  static void write(WorkbookTemplate template, SheetPlaces places, Page page) {
+  static void write(
+      WorkbookTemplate template, SheetPlaces places, FormulaTranslation formulas, Page page) {
     page.setWidths();
     List<SheetPlaces.Placed> entries = places.entries(page.template());
     Map<Integer, EntryWriter> writers = new HashMap<>();
-    writers.put(0, new EntryWriter(template, places, page.columns(0, lastOfFirst(page))));
+    writers.put(0, new EntryWriter(template, places, formulas, page.columns(0, lastOfFirst(page))));
     writers.get(0).head();
     links(page);
     for (SheetPlaces.Placed placed : entries) {
       writers
           .computeIfAbsent(
               placed.column(),
-              from -> new EntryWriter(template, places, page.columns(from, page.lastColumn())))
+              from ->
+                  new EntryWriter(
+                      template, places, formulas, page.columns(from, page.lastColumn())))
           .write(placed.row(), placed.entry());
     }
     page.styles().moneyPlaces().setLines(page.sheet(), entries);

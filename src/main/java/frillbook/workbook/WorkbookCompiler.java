@@ -3,6 +3,7 @@ package frillbook.workbook;
 import frillbook.calculation.WorkbookValues;
 import frillbook.look.WorkbookSetting;
 import frillbook.press.Version;
+import frillbook.template.Form;
 import frillbook.template.InputTemplate;
 import frillbook.template.SheetTemplate;
 import frillbook.template.WorkbookTemplate;
@@ -38,9 +39,10 @@ public final class WorkbookCompiler {
     Styles styles = new Styles(target);
     template.sheets().forEach(sheet -> target.createSheet(sheet.name()));
     writeNames(target, places);
+    FormulaTranslation formulas = new FormulaTranslation(setting, Form.of(template), places);
     for (SheetTemplate sheet : template.sheets()) {
       Page page = new Page(target.getSheet(sheet.name()), sheet, styles, setting, template);
-      SheetWriter.write(template, places, page);
+      SheetWriter.write(template, places, formulas, page);
     }
     target.setCellFormulaValidation(validates);
     setTitle(target, template.title());
