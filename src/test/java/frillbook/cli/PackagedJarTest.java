@@ -138,10 +138,17 @@ class PackagedJarTest {
     isTheSame("workbook.xlsx", "make", "--diameter=4", "--ring-spacing=1", "--input=centre_gap=1");
   }
 
+  /**
+   * A link that cannot be read as an address, as a person may type one, is an error to the workbook
+   * library; a logger that is not there, as a machine may have settled for other programs, to the
+   * library it logs through. Neither is said.
+   */
   @Test
   void thePageOfAPlanThatAPersonChangedIsTheSame() throws IOException, InterruptedException {
     Typed plan = Typed.made(folder, Ran.SMALL).changed(PackagedJarTest::decorate);
-    isTheSame("page.xlsx", "client", plan.plan().toString());
+    addOddLink(plan.plan());
+    Map<String, String> logger = Map.of("LOG4J_PROVIDER", "org.example.Nowhere");
+    isTheSame("page.xlsx", logger, "client", plan.plan().toString());
   }
 
   /** What people do to a workbook beside changing cells. */
@@ -166,6 +173,11 @@ class PackagedJarTest {
   }
 
   private void isTheSame(String file, String... args) throws IOException, InterruptedException {
+    isTheSame(file, Map.of(), args);
+  }
+
+  private void isTheSame(String file, Map<String, String> environment, String... args)
+      throws IOException, InterruptedException {
     Path output = folder.resolve(file);
     String[] line =
         Stream.concat(Arrays.stream(args), Stream.of("--force", "-o", output.toString()))
@@ -173,29 +185,9 @@ class PackagedJarTest {
     Ran here = Ran.run(line);
     byte[] expected = Files.readAllBytes(output);
     Files.delete(output);
-    assertEquals(here, PackagedJar.run(folder, line));
+    List<String> start = List.of("-jar", PackagedJar.FILE.toString());
+    assertEquals(here, PackagedJar.run(folder, environment, start, line));
     assertArrayEquals(expected, Files.readAllBytes(output));
-  }
-
-  /**
-   * A link that cannot be read as an address, as a person may type one, is an error to the workbook
-   * library; a logger that is not there, as a machine may have settled for other programs, to the
-   * library it logs through.
-   */
-  @Test
-  void whatTheLibrariesLogIsNotSaid() throws IOException, InterruptedException {
-    Typed plan = Typed.made(folder, Ran.SMALL);
-    addOddLink(plan.plan());
-    assertEquals(
-        new Ran(0, "page for the client  " + plan.page() + "\n", ""),
-        PackagedJar.run(
-            folder,
-            Map.of("LOG4J_PROVIDER", "org.example.Nowhere"),
-            List.of("-jar", PackagedJar.FILE.toString()),
-            "client",
-            plan.plan().toString(),
-            "-o",
-            plan.page().toString()));
   }
 
   /** Into the file itself; the library would not write one. */
