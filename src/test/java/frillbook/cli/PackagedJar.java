@@ -13,12 +13,14 @@ import java.util.stream.Stream;
 
 /** The jar that is handed out, run as a program of its own. */
 final class PackagedJar {
-  static final Path FILE = Path.of(System.getProperty("packaged.jar", "target/frillbook.jar"));
+  static final Path FILE =
+      Path.of(System.getProperty("packaged.jar", "target/frillbook.jar")).toAbsolutePath();
 
   private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
 
   /** For a machine that ends before its second compiler and its second collector are of use. */
-  static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+  private static final List<String> SHORT =
+      List.of("-Dfile.encoding=UTF-8", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
   private PackagedJar() {}
 
@@ -27,7 +29,7 @@ final class PackagedJar {
   }
 
   /**
-   * @param folder where it may leave what it says
+   * @param folder of the process, and where it may leave what it says
    * @param environment beside that of this test
    * @param start what to run
    */
@@ -37,12 +39,12 @@ final class PackagedJar {
     Path err = folder.resolve("stderr.txt");
     ProcessBuilder program =
         new ProcessBuilder(
-            Stream.of(
-                    List.of(JAVA.toString(), "-Dfile.encoding=UTF-8"), SHORT, start, List.of(args))
+            Stream.of(List.of(JAVA.toString()), SHORT, start, List.of(args))
                 .flatMap(List::stream)
                 .toList());
     program.environment().putAll(environment);
-    Process process = program.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
+    program.directory(folder.toFile()).redirectOutput(out.toFile()).redirectError(err.toFile());
+    Process process = program.start();
     assertTrue(process.waitFor(5, TimeUnit.MINUTES), "it does not end");
     return new Ran(process.exitValue(), text(out), text(err));
   }

@@ -17,8 +17,11 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,11 +36,13 @@ import org.apache.poi.xssf.usermodel.XSSFCreationHelper;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The jar on its own does what the same code does here, where the whole schemas are at hand. It
@@ -53,14 +58,66 @@ class PackagedJarTest {
 
   private static final Path CHARTS = Path.of("src/test/resources/templates/charts");
 
+  @TempDir private static Path shared;
+
+  private static Path templates;
+
+  /** What is asked of both, by what is special about it. */
+  private static final Map<String, List<String>> COMMANDS = new LinkedHashMap<>();
+
+  /** What a command says and writes. */
+  private record Done(Ran said, byte[] written) {}
+
+  private static final Map<String, Done> HERE = new HashMap<>();
+  private static final Map<String, Done> THERE = new HashMap<>();
+
   @TempDir private Path folder;
 
-  private Path templates;
+  @BeforeAll
+  static void runAll() throws IOException, InterruptedException {
+    templates = withCharts(Files.createDirectory(shared.resolve("templates")));
+    add("every kind of chart", "make", "--templates=" + templates);
+    add(
+        "on the bias, for Letter paper",
+        "make",
+        "--unit=cm",
+        "--input=grain=bias",
+        "--paper=letter");
+    // The list of words is a file beside the classes.
+    add("a colour named by a word", "make", "--colour=teal");
+    // 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart.
+    add("no plan", "make", "--diameter=4", "--ring-spacing=1", "--input=centre_gap=1");
+    add("the page of a plan that a person changed", "client", changedPlan().toString());
+    for (String what : COMMANDS.keySet()) {
+      HERE.put(what, done(what, Ran.run(COMMANDS.get(what).toArray(String[]::new))));
+    }
+    // A logger that is not there, as a machine may have settled for other programs.
+    Map<String, String> logger = Map.of("LOG4J_PROVIDER", "org.example.Nowhere");
+    Iterator<Ran> each = JarCommands.run(shared, logger, List.copyOf(COMMANDS.values())).iterator();
+    for (String what : COMMANDS.keySet()) {
+      THERE.put(what, done(what, each.next()));
+    }
+  }
+
+  private static void add(String what, String... words) {
+    List<String> command = new ArrayList<>(List.of(words));
+    command.addAll(List.of("-o", output(what).toString()));
+    COMMANDS.put(what, command);
+  }
+
+  private static Path output(String what) {
+    return shared.resolve(what + ".xlsx");
+  }
+
+  /** The file is taken away; the other writes it anew. */
+  private static Done done(String what, Ran said) throws IOException {
+    byte[] written = Files.readAllBytes(output(what));
+    Files.delete(output(what));
+    return new Done(said, written);
+  }
 
   /** The built-in templates and a sheet with every kind of chart. */
-  @BeforeEach
-  void addCharts() throws IOException {
-    templates = Files.createDirectory(folder.resolve("templates"));
+  private static Path withCharts(Path templates) throws IOException {
     try (Stream<Path> files = Files.list(BUILT_IN)) {
       for (Path file : files.toList()) {
         Files.copy(file, templates.resolve(file.getFileName()));
@@ -70,7 +127,27 @@ class PackagedJarTest {
       Files.copy(CHARTS.resolve(file), templates.resolve(file));
     }
     Path first = templates.resolve("workbook.yaml");
-    Files.writeString(first, "  - coin.yaml\n  - points.yaml\n", StandardOpenOption.APPEND);
+    return Files.writeString(first, "  - coin.yaml\n  - points.yaml\n", StandardOpenOption.APPEND)
+        .getParent();
+  }
+
+  private static Path changedPlan() throws IOException {
+    Typed plan = Typed.made(shared, Ran.SMALL).changed(PackagedJarTest::decorate);
+    addOddLink(plan.plan());
+    return plan.plan();
+  }
+
+  static Set<String> commands() {
+    return COMMANDS.keySet();
+  }
+
+  /** Nothing is said beside it of what libraries log. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void theSameIsSaidAndWritten(String what) {
+    assertEquals(0, HERE.get(what).said().exitCode());
+    assertEquals(HERE.get(what).said(), THERE.get(what).said());
+    assertArrayEquals(HERE.get(what).written(), THERE.get(what).written());
   }
 
   @Test
@@ -92,11 +169,6 @@ class PackagedJarTest {
 
   private static <T, V> Set<V> all(List<T> list, Function<T, V> part) {
     return list.stream().map(part).collect(Collectors.toSet());
-  }
-
-  @Test
-  void aWorkbookWithEveryKindOfChartIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--templates=" + templates);
   }
 
   /** Classes of these names that cannot be read stand before the jar. */
@@ -121,36 +193,6 @@ class PackagedJarTest {
     assertTrue(Files.size(made) > 100_000);
   }
 
-  @Test
-  void aWorkbookOnTheBiasForLetterPaperIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--unit=cm", "--input=grain=bias", "--paper=letter");
-  }
-
-  /** The list of words is a file beside the classes. */
-  @Test
-  void aWorkbookInAColourNamedByAWordIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--colour=teal");
-  }
-
-  /** 4/2 − 1/2 − 1 leaves half an inch for rings an inch apart. */
-  @Test
-  void aWorkbookWithoutAPlanIsTheSame() throws IOException, InterruptedException {
-    isTheSame("workbook.xlsx", "make", "--diameter=4", "--ring-spacing=1", "--input=centre_gap=1");
-  }
-
-  /**
-   * A link that cannot be read as an address, as a person may type one, is an error to the workbook
-   * library; a logger that is not there, as a machine may have settled for other programs, to the
-   * library it logs through. Neither is said.
-   */
-  @Test
-  void thePageOfAPlanThatAPersonChangedIsTheSame() throws IOException, InterruptedException {
-    Typed plan = Typed.made(folder, Ran.SMALL).changed(PackagedJarTest::decorate);
-    addOddLink(plan.plan());
-    Map<String, String> logger = Map.of("LOG4J_PROVIDER", "org.example.Nowhere");
-    isTheSame("page.xlsx", logger, "client", plan.plan().toString());
-  }
-
   /** What people do to a workbook beside changing cells. */
   private static void decorate(XSSFWorkbook workbook) {
     XSSFSheet sheet = workbook.createSheet("Mine");
@@ -172,25 +214,10 @@ class PackagedJarTest {
     assertEquals(Ran.run("plan", "--json"), PackagedJar.run(folder, "plan", "--json"));
   }
 
-  private void isTheSame(String file, String... args) throws IOException, InterruptedException {
-    isTheSame(file, Map.of(), args);
-  }
-
-  private void isTheSame(String file, Map<String, String> environment, String... args)
-      throws IOException, InterruptedException {
-    Path output = folder.resolve(file);
-    String[] line =
-        Stream.concat(Arrays.stream(args), Stream.of("--force", "-o", output.toString()))
-            .toArray(String[]::new);
-    Ran here = Ran.run(line);
-    byte[] expected = Files.readAllBytes(output);
-    Files.delete(output);
-    List<String> start = List.of("-jar", PackagedJar.FILE.toString());
-    assertEquals(here, PackagedJar.run(folder, environment, start, line));
-    assertArrayEquals(expected, Files.readAllBytes(output));
-  }
-
-  /** Into the file itself; the library would not write one. */
+  /**
+   * A link that cannot be read as an address, as a person may type one, is an error to the workbook
+   * library; it would not write one, so it is put into the file itself.
+   */
   private static void addOddLink(Path plan) throws IOException {
     String kind = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/hyperlink";
     String link =

@@ -8,13 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /**
  * The examples of the README, run one after the other in a folder of their own.
@@ -73,7 +73,10 @@ final class ReadmeTest {
     examples.forEach(example -> commands.add(example.words()));
     commands.add(List.of("demo"));
     Files.createDirectories(folder.resolve("target"));
-    printed = run(commands);
+    printed =
+        JarCommands.run(folder, Map.of(), commands).stream()
+            .map(ran -> (ran.err() + ran.out()).lines().toList())
+            .toList();
   }
 
   private static List<Example> read() throws IOException {
@@ -90,57 +93,6 @@ final class ReadmeTest {
       }
     }
     return found;
-  }
-
-  /**
-   * What the program prints for each of these commands, one after the other in that folder. All run
-   * in one process beside this one, which has that folder for its own.
-   */
-  private static List<List<String>> run(List<List<String>> commands)
-      throws IOException, InterruptedException {
-    Path file = folder.resolve("commands.txt");
-    Files.write(file, commands.stream().map(words -> String.join("\t", words)).toList());
-    List<String> start = new ArrayList<>();
-    start.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    start.addAll(PackagedJar.SHORT);
-    start.add("-Dstdout.encoding=UTF-8");
-    start.add("-Dstderr.encoding=UTF-8");
-    start.add("-Dfile.encoding=UTF-8");
-    start.add("-cp");
-    start.add(System.getProperty("java.class.path"));
-    start.add(Commands.class.getName());
-    start.add(file.toString());
-    Path printed = folder.resolve("printed.txt");
-    new ProcessBuilder(start)
-        .directory(folder.toFile())
-        .redirectErrorStream(true)
-        .redirectOutput(printed.toFile())
-        .start()
-        .waitFor();
-    List<List<String>> parts = new ArrayList<>();
-    for (String line : Files.readAllLines(printed)) {
-      if (line.equals(Commands.NEXT)) {
-        parts.add(new ArrayList<>());
-      } else {
-        parts.get(parts.size() - 1).add(line);
-      }
-    }
-    return parts;
-  }
-
-  /** Runs every line of a file as a command, its words parted by tabs. */
-  static final class Commands {
-    private static final String NEXT = "-- next --";
-
-    public static void main(String[] args) throws IOException {
-      for (String line : Files.readAllLines(Path.of(args[0]))) {
-        System.out.println(NEXT);
-        String[] words = line.split("\t");
-        CommandLine command = Frillbook.commandLine(words);
-        Frillbook.run(command, words);
-        command.getOut().flush();
-      }
-    }
   }
 
   @Test
