@@ -45,7 +45,7 @@ Sub Calculate(job As String)
       Case "open"
         workbook = StarDesktop.loadComponentFromURL(words(1), "_blank", 0, hidden())
         workbook.enableAutomaticCalculation(False)
-        workbook.calculateAll()
+        fresh = True
       Case "number"
         Cell(workbook, words(1)).setValue(CDbl(words(2)))
       Case "text"
@@ -53,7 +53,8 @@ Sub Calculate(job As String)
       Case "blank"
         Cell(workbook, words(1)).setFormula("")
       Case "save"
-        workbook.calculate()
+        If fresh Then workbook.calculateAll() Else workbook.calculate()
+        fresh = False
         ' Looks that hang on values are settled only while it calculates by itself.
         workbook.enableAutomaticCalculation(True)
         filter(0).Value = words(2)

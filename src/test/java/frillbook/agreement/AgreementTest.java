@@ -83,8 +83,9 @@ final class AgreementTest {
   /** Else little but blanks would be compared. */
   @Test
   void atLeastHalfOfTheRandomBriefsHaveAPlanInEveryGrain() {
+    List<TrialBrief> tried = Sample.of(RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS), 4);
     Map<String, Long> planned =
-        RandomBriefs.of(Trials.TEMPLATE, RANDOM_BRIEFS).stream()
+        tried.stream()
             .filter(AgreementTest::hasPlan)
             .collect(
                 Collectors.groupingBy(
@@ -93,8 +94,10 @@ final class AgreementTest {
                     Collectors.counting()));
     assertEquals(3, planned.size(), planned.toString());
     long all = planned.values().stream().mapToLong(count -> count).sum();
-    assertTrue(2 * all >= RANDOM_BRIEFS, planned.toString());
-    assertTrue(planned.values().stream().allMatch(count -> count >= 20), planned.toString());
+    assertTrue(2 * all >= tried.size(), planned.toString());
+    assertTrue(
+        planned.values().stream().allMatch(count -> 26 * count >= tried.size()),
+        planned.toString());
   }
 
   /** The other way round there are inputs, such as a client's name, that no number depends on. */

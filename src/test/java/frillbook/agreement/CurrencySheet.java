@@ -33,7 +33,7 @@ record CurrencySheet(XSSFWorkbook workbook) {
   private static final int PLACES = 2;
 
   static CurrencySheet of() {
-    SheetValues packaged = SheetValues.stored(TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH));
+    SheetValues packaged = Trials.workbook(Trials.INCH).sheet();
     List<String> checked =
         Trials.TEMPLATE.checkedInputs().stream().map(InputTemplate::name).toList();
     String fault = formula(packaged.cells("input_fault").get(checked.indexOf(INPUT)));

@@ -3,6 +3,7 @@ package frillbook.agreement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import frillbook.calculation.WorkbookValues;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -12,12 +13,17 @@ final class OvertypedPriceTest {
   /** Fails by no input: a formula must be gone. */
   static final String CHECK = "price_is_untouched";
 
+  /** Compiled once; the formula that is typed over is put back. */
+  private static final XSSFWorkbook WORKBOOK = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH);
+
   private static WorkbookValues typedOver(String line, double value) {
-    XSSFWorkbook workbook = TrialWorkbook.compiled(Trials.TEMPLATE, Trials.INCH);
-    SheetValues.stored(workbook).cells(line).get(0).removeFormula();
-    SheetValues.stored(workbook).cells(line).get(0).setCellValue(value);
-    WorkbookValues values = new WorkbookValues(workbook);
+    XSSFCell cell = SheetValues.stored(WORKBOOK).cells(line).get(0);
+    String formula = cell.getCellFormula();
+    cell.removeFormula();
+    cell.setCellValue(value);
+    WorkbookValues values = new WorkbookValues(WORKBOOK);
     values.recalculate();
+    cell.setCellFormula(formula);
     return values;
   }
 

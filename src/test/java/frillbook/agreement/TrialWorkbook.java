@@ -48,6 +48,11 @@ final class TrialWorkbook {
     return Comparison.of(template, brief, given).and(Findings.errors(brief, errors()));
   }
 
+  /** Its cells as they stand. */
+  SheetValues sheet() {
+    return sheet;
+  }
+
   List<XSSFCell> formulaCells() {
     return values.formulaCells();
   }
