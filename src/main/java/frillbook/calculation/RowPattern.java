@@ -32,12 +32,12 @@ public final class RowPattern {
     int end;
     for (int at = 0; at < formula.length(); at = end) {
       end = formula.charAt(at) == '"' ? quoted(at) : word(at);
-      int row = row(at, end);
-      if (row < 0) {
+      int digits = rowIn(at, end);
+      if (digits < 0) {
         pattern.append(formula, at, end);
       } else {
-        int away = Integer.parseInt(formula, row, end, 10) - this.row;
-        pattern.append(formula, at, row).append('[').append(away).append(']');
+        int away = Integer.parseInt(formula, digits, end, 10) - row;
+        pattern.append(formula, at, digits).append('[').append(away).append(']');
       }
     }
     return pattern.toString();
@@ -75,13 +75,13 @@ public final class RowPattern {
   }
 
   /** Where the row begins in a reference whose row is not fixed; −1 in all else. */
-  private int row(int from, int end) {
-    int first = formula.charAt(from) == '$' ? from + 1 : from;
-    int row = behind(RowPattern::isLetter, first, end);
-    boolean isColumn = row > first && row <= first + MOST_LETTERS;
-    boolean isRow = row < end && behind(RowPattern::isDigit, row, end) == end;
+  private int rowIn(int from, int end) {
+    int letters = formula.charAt(from) == '$' ? from + 1 : from;
+    int digits = behind(RowPattern::isLetter, letters, end);
+    boolean isColumn = digits > letters && digits <= letters + MOST_LETTERS;
+    boolean isRow = digits < end && behind(RowPattern::isDigit, digits, end) == end;
     // A function may end in digits too.
     boolean isFunction = end < formula.length() && formula.charAt(end) == '(';
-    return isColumn && isRow && !isFunction ? row : -1;
+    return isColumn && isRow && !isFunction ? digits : -1;
   }
 }

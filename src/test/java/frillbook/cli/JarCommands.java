@@ -1,5 +1,7 @@
 package frillbook.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,6 +53,7 @@ final class JarCommands {
     Ran all = PackagedJar.run(folder, environment, start, file.toString());
     List<Said> out = said(all.out());
     List<Said> err = said(all.err());
+    assertEquals(commands.size(), out.size(), all.err());
     List<Ran> each = new ArrayList<>();
     for (int i = 0; i < commands.size(); i++) {
       each.add(new Ran(out.get(i).exitCode(), out.get(i).text(), err.get(i).text()));
