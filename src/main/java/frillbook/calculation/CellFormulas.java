@@ -29,7 +29,7 @@ public final class CellFormulas {
   private final Map<XSSFSheet, Map<Long, Filled>> filled = new HashMap<>();
 
   /** Formulas that every cell has for itself, by how they are filled down. */
-  private final Map<Pattern, Filled> first = new HashMap<>();
+  private final Map<Column, Filled> first = new HashMap<>();
 
   /** A formula where it is filled down from. */
   private record Filled(Ptg[] tokens, XSSFCell from) {
@@ -42,12 +42,7 @@ public final class CellFormulas {
   }
 
   /** What two cells of a column have in common where one is filled down from the other. */
-  private record Pattern(XSSFSheet sheet, int column, String formula) {
-    static Pattern of(XSSFCell cell, String formula) {
-      String pattern = RowPattern.of(formula, cell.getRowIndex() + 1);
-      return new Pattern(cell.getSheet(), cell.getColumnIndex(), pattern);
-    }
-  }
+  private record Column(XSSFSheet sheet, int column, String pattern) {}
 
   public CellFormulas(XSSFWorkbook written) {
     names = new FormulaNames(written);
@@ -60,14 +55,12 @@ public final class CellFormulas {
         : tokens(cell, cell.getCellFormula());
   }
 
-  /** One that names a cell of another sheet cannot be shifted. */
   private Ptg[] tokens(XSSFCell cell, String formula) {
-    return formula.contains("!")
-        ? parsed(cell, formula)
-        : first
-            .computeIfAbsent(
-                Pattern.of(cell, formula), pattern -> new Filled(parsed(cell, formula), cell))
-            .in(cell);
+    return RowPattern.of(formula, cell.getRowIndex() + 1)
+        .map(pattern -> new Column(cell.getSheet(), cell.getColumnIndex(), pattern))
+        .map(column -> first.computeIfAbsent(column, of -> new Filled(parsed(cell, formula), cell)))
+        .map(filled -> filled.in(cell))
+        .orElseGet(() -> parsed(cell, formula));
   }
 
   private Map<Long, Filled> filled(XSSFSheet sheet) {

@@ -1,13 +1,17 @@
 package frillbook.calculation;
 
+import java.util.Optional;
 import java.util.function.IntPredicate;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.CellReference;
 
 /**
  * A formula as it reads in every row that it is filled down to: relative rows are counted from its
  * own, so that {@code IF($A7="","",B6)} in row 7 is {@code IF($A[0]="","",B[-1])}.
  */
 public final class RowPattern {
-  private static final int MOST_LETTERS = 3;
+  /** Of 1,048,576 rows. */
+  private static final int MOST_DIGITS = 7;
 
   private final String formula;
   private final int row;
@@ -20,12 +24,14 @@ public final class RowPattern {
   }
 
   /**
-   * The pattern of {@code formula}.
+   * The pattern of {@code formula}; nothing for one with cells of another sheet or with columns of
+   * a table, which reads otherwise in every row.
    *
    * @param row of its cell, from 1
    */
-  public static String of(String formula, int row) {
-    return new RowPattern(formula, row).written();
+  public static Optional<String> of(String formula, int row) {
+    boolean staysApart = formula.indexOf('!') >= 0 || formula.indexOf('[') >= 0;
+    return staysApart ? Optional.empty() : Optional.of(new RowPattern(formula, row).written());
   }
 
   private String written() {
@@ -78,10 +84,21 @@ public final class RowPattern {
   private int rowIn(int from, int end) {
     int letters = formula.charAt(from) == '$' ? from + 1 : from;
     int digits = behind(RowPattern::isLetter, letters, end);
-    boolean isColumn = digits > letters && digits <= letters + MOST_LETTERS;
-    boolean isRow = digits < end && behind(RowPattern::isDigit, digits, end) == end;
+    boolean isShaped =
+        digits > letters
+            && digits < end
+            && end - digits <= MOST_DIGITS
+            && behind(RowPattern::isDigit, digits, end) == end;
     // A function may end in digits too.
     boolean isFunction = end < formula.length() && formula.charAt(end) == '(';
-    return isColumn && isRow && !isFunction ? digits : -1;
+    return isShaped && !isFunction && isOnSheet(letters, digits, end) ? digits : -1;
+  }
+
+  /** What lies beyond the last column or row is a name. */
+  private boolean isOnSheet(int letters, int digits, int end) {
+    return CellReference.cellReferenceIsWithinRange(
+        formula.substring(letters, digits),
+        formula.substring(digits, end),
+        SpreadsheetVersion.EXCEL2007);
   }
 }

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.xml.namespace.QName;
 import javax.xml.stream.XMLEventFactory;
 import javax.xml.stream.XMLEventReader;
@@ -34,7 +35,7 @@ public final class FillDown {
   private static final XMLInputFactory INPUT = XMLInputFactory.newInstance();
   private static final XMLEventFactory EVENTS = XMLEventFactory.newInstance();
 
-  private record Filled(CellReference cell, String pattern) {
+  private record Filled(CellReference cell, Optional<String> pattern) {
     int row() {
       return cell.getRow();
     }
@@ -44,7 +45,9 @@ public final class FillDown {
     }
 
     boolean continues(Filled above) {
-      return cell.getRow() == above.cell.getRow() + 1 && pattern.equals(above.pattern);
+      return cell.getRow() == above.cell.getRow() + 1
+          && pattern.isPresent()
+          && pattern.equals(above.pattern);
     }
   }
 
@@ -114,8 +117,7 @@ public final class FillDown {
     while (to < column.size() && column.get(to).continues(column.get(to - 1))) {
       to++;
     }
-    // A formula that names a cell of another sheet is left alone.
-    return column.get(from).pattern().contains("!") ? from + 1 : to;
+    return to;
   }
 
   private static void share(Map<String, Share> shares, List<Filled> run, int index) {

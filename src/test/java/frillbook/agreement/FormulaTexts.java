@@ -1,7 +1,9 @@
 package frillbook.agreement;
 
 import frillbook.calculation.CellFormulas;
+import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaRenderer;
+import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
@@ -19,6 +21,13 @@ final class FormulaTexts {
 
   Ptg[] tokens(XSSFCell cell) {
     return formulas.tokens(cell);
+  }
+
+  /** As the library parses the cell's own text, whatever it shares with others. */
+  Ptg[] parsedAlone(XSSFCell cell) {
+    int sheet = cell.getSheet().getWorkbook().getSheetIndex(cell.getSheet());
+    return FormulaParser.parse(
+        cell.getCellFormula(), workbook, FormulaType.CELL, sheet, cell.getRowIndex());
   }
 
   String of(XSSFCell cell) {
